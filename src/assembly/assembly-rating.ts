@@ -1,0 +1,175 @@
+import { checkRatings } from '../chain/chain-rating.js';
+import { compareExactSums, utilizationOf } from '../quantities/exact.js';
+import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/quantity.js';
+import { isForce, ratedLoadIn } from '../quantities/rated.js';
+import { readPositive } from '../quantities/read.js';
+import type { UnitSystem } from '../quantities/units.js';
+import type { RatingTable } from '../tables/rating-table.js';
+import { FOLLOW_THE_MARK, STAND_CLEAR, STRAIGHT_PULL } from '../working/cautions.js';
+import type { Verdict } from '../working/check.js';
+import { type Note, note } from '../working/note.js';
+import { makeResult, type ResultBase } from '../working/result.js';
+import { type StepValue, Working } from '../working/step.js';
+import type { Part } from './part.js';
+import { type PartRating, rateSeries, type SeriesRating } from './rate-part.js';
+
+export interface AssemblyRating extends ResultBase<'assemblyRating'> {
+  /**
+   * With a load: whether the assembly carries it. Without: `pass` when every part is rated and sound, `fail`
+   * when one counts zero. `undetermined` when a part's rating is not known.
+   */
+  readonly verdict: Verdict;
+  /** The least rating of any part; null when a part's rating is not known. */
+  readonly workingLoadLimit: Quantity<'lb' | 'kg'> | null;
+  /** Ids of the parts that have the least rating; several when they tie. */
+  readonly weakest: readonly string[];
+  /** While a part is unknown: the assembly carries no more than this. */
+  readonly atMost?: Quantity<'lb' | 'kg'>;
+  /** Load over working load limit; only with a load, null when the limit is zero. */
+  readonly utilization?: number | null;
+  readonly parts: readonly PartRating[];
+  readonly missing: readonly Note[];
+  readonly ratings: string;
+}
+
+export interface AssemblyInput {
+  readonly ratings: RatingTable;
+  /** Every part in series, in order from end to end; legs side by side are one part of kind `parallel`. */
+  readonly parts: readonly Part[];
+  /** The load it must carry along its line, if the answer should say whether it does. */
+  readonly load?: QuantityInput<'ratedLoad'>;
+  readonly units?: UnitSystem;
+  readonly working?: boolean;
+}
+
+/**
+ * The working load limit of an assembly: its weakest part. WLL = min(WLL of every part in series).
+ *
+ * Each part is rated by its mark, else by the table's row, else by what the table's document gives an unmarked
+ * part. Hooks and links marked with grade and size only count as chain of that grade and size. Binders,
+ * shackles and anchor points have no table: without a mark they are unknown, and the verdict is `undetermined`.
+ * A damaged part counts zero.
+ *
+ * @param input.ratings the rating table, such as {@link us49cfr393_108_2024}
+ * @param input.parts `{ id, kind, size?, grade?, markedWll?, condition? }`, at least one, ids unique
+ * @param input.load a rated load (mass or force unit); optional
+ * @param input.units `'us'` or `'si'`; omitted: the table's own
+ * @throws RiggingError `EMPTY_LIST`, `DUPLICATE_ID`, `MISSING_FIELD`, `UNKNOWN_VALUE`, `UNKNOWN_SIZE`, `UNKNOWN_GRADE`,
+ * `NOT_POSITIVE`, `WRONG_KIND`
+ * @validity parts in line, straight pull; angles between legs are not part of this
+ * @source 49 CFR 393.108(a) for tie-downs; the same rule for chain and fittings in DOE-STD-1090-96 12.2.3
+ * @example
+ * assemblyRating({
+ *   ratings: us49cfr393_108_2024,
+ *   parts: [
+ *     { id: 'chain', kind: 'chain', size: '3/8', grade: 70 },
+ *     { id: 'hook', kind: 'grab-hook', size: '3/8', grade: 70 },
+ *     { id: 'binder', kind: 'binder', markedWll: '5400 lb' },
+ *   ],
+ * }).weakest
+ * // => [ 'binder' ]
+ */
+export function assemblyRating(input: AssemblyInput): AssemblyRating {
+  const { ratings, parts } = input;
+  checkRatings(ratings);
+  const working = new Working(input.working !== false);
+  const series = rateSeries(ratings, parts, '');
+  const unit = (input.units ?? ratings.units) === 'si' ? 'kg' : 'lb';
+  const load = input.load === undefined ? undefined : readPositive(input.load, 'ratedLoad', 'load');
+  if (working.shown) showSeries(working, series, 'assembly', unit);
+  if (series.parts.some(({ basis }) => basis === 'table' || basis === 'unmarked default')) working.cite(ratings.chain.source);
+  for (const part of series.parts) noteAssumptions(working, part, ratings);
+  assumeSound(working, parts);
+  working.cautions.push(STRAIGHT_PULL, STAND_CLEAR, FOLLOW_THE_MARK);
+
+  const { workingLoadLimit, atMost } = series;
+  return makeResult(
+    'assemblyRating',
+    {
+      verdict: verdictOf(series, load),
+      workingLoadLimit: workingLoadLimit === null ? null : inUnit(workingLoadLimit, unit),
+      weakest: series.weakest,
+      ...(workingLoadLimit === null && atMost !== null ? { atMost: inUnit(atMost, unit) } : {}),
+      ...(load === undefined || workingLoadLimit === null
+        ? {}
+        : { utilization: utilizationOf([{ quantity: load }], [{ quantity: workingLoadLimit }]) }),
+      parts: series.parts,
+      missing: series.missing,
+      ratings: ratings.id,
+    },
+    input,
+    working,
+  );
+}
+
+function verdictOf(series: SeriesRating, load: QuantityLike | undefined): Verdict {
+  const { workingLoadLimit, atMost } = series;
+  const carries = (limit: QuantityLike) =>
+    load === undefined ? limit.value > 0 : compareExactSums([{ quantity: load }], [{ quantity: limit }]) <= 0;
+  if (workingLoadLimit !== null) return carries(workingLoadLimit) ? 'pass' : 'fail';
+  return atMost !== null && !carries(atMost) ? 'fail' : 'undetermined';
+}
+
+function inUnit(limit: QuantityLike, unit: 'lb' | 'kg'): Quantity<'lb' | 'kg'> {
+  return limit.unit === unit ? new Quantity(limit.value, unit) : ratedLoadIn(limit, unit);
+}
+
+/** Records one line for each part and one for the least of them. */
+export function showSeries(working: Working, series: SeriesRating, subject: string, unit: 'lb' | 'kg', clause?: string): void {
+  const values: Record<string, StepValue> = {};
+  for (const part of series.parts) {
+    values[part.id] = part.workingLoadLimit;
+    const { workingLoadLimit } = part;
+    if (workingLoadLimit !== null && isForce(workingLoadLimit)) {
+      working.step({
+        subject: `${subject}, ${part.id}`,
+        symbol: 'WLL',
+        expression: 'F / g',
+        values: { F: workingLoadLimit, g: { value: 9.80665, unit: 'm/s2' } },
+        result: ratedLoadIn(workingLoadLimit, unit),
+      });
+    }
+  }
+  working.step({
+    subject,
+    symbol: 'WLL',
+    expression: 'min(WLL of every part)',
+    values,
+    result: series.workingLoadLimit,
+    ...(clause === undefined ? {} : { clause }),
+  });
+}
+
+const UNMARKED_PART = { code: 'UNMARKED_PART', text: '{kind} {part} carries no readable mark: it counts as {as} ({clause}).' };
+const MATCHED_FITTING = {
+  code: 'FITTING_RATED_AS_CHAIN',
+  text: '{kind} {part} is marked with grade and size only: taken as rated like chain of that grade and size. A lower mark on it governs.',
+};
+const TAKEN_AS_SOUND: Note = {
+  code: 'TAKEN_AS_SOUND',
+  params: {},
+  text: 'Parts whose condition is not stated are taken as inspected and sound.',
+};
+
+/** What a rating took for granted about one part. */
+export function noteAssumptions(working: Working, part: PartRating, ratings: RatingTable): void {
+  if (part.basis === 'unmarked default') {
+    const isChain = part.kind === 'chain';
+    working.assumptions.push(
+      note(UNMARKED_PART, {
+        kind: part.kind,
+        part: part.id,
+        as: isChain ? `grade ${ratings.unmarkedChain?.grade}` : String(ratings.unknownFiberRope?.material),
+        clause: String(isChain ? ratings.unmarkedChain?.clause : ratings.unknownFiberRope?.clause),
+      }),
+    );
+  } else if (part.basis === 'as chain of its grade and size') {
+    working.assumptions.push(note(MATCHED_FITTING, { kind: part.kind, part: part.id }));
+  }
+}
+
+/** Says once that parts without a stated condition were taken as sound. */
+export function assumeSound(working: Working, parts: readonly Part[]): void {
+  if (working.assumptions.includes(TAKEN_AS_SOUND)) return;
+  if (parts.some((part) => part.kind !== 'parallel' && part.condition === undefined)) working.assumptions.push(TAKEN_AS_SOUND);
+}

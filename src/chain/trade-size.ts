@@ -1,0 +1,45 @@
+import { fail } from '../errors.js';
+
+/** Trade sizes of chain in inches. The trade size names the chain, not the wire, which runs over it. */
+export const INCH_SIZES = [
+  '1/8', '3/16', '7/32', '1/4', '9/32', '5/16', '3/8', '7/16', '1/2', '5/8', '3/4', '7/8', '1', '1-1/4',
+] as const;
+
+/** A trade size in inches as written: `'1/4'`, `'5/16'`, `'1-1/4'`. */
+export type InchSize = (typeof INCH_SIZES)[number];
+
+/** A trade size: inches as written, or a metric size, which does name the wire: `'8 mm'`. */
+export type TradeSize = InchSize | `${number} mm`;
+
+/** Grades of North American welded chain. */
+export type ChainGrade = 30 | 43 | 70 | 80 | 100 | 120;
+
+export const CHAIN_GRADES = [30, 43, 70, 80, 100, 120] as const satisfies readonly ChainGrade[];
+
+/**
+ * Reads a trade size from free text, as a form field or a stock list has it. It accepts the size alone, the
+ * size with `in` or an inch sign, or millimeters; nothing is rounded to a neighbouring size.
+ *
+ * @param text such as `'5/16'`, `'5/16 in'`, `'5/16"'`, `'1 1/4'`, `'8 mm'`, `'8mm'`
+ * @param path where the text came from; goes into the error
+ * @throws RiggingError `UNKNOWN_SIZE` when the text names no trade size (decimals such as `0.3125` included: a
+ * caliper reading is a wire diameter, not a trade size; see {@link identifyChain})
+ * @example
+ * parseTradeSize('5/16 in')
+ * // => '5/16'
+ */
+export function parseTradeSize(text: string, path = 'size'): TradeSize {
+  const wanted = `a trade size: ${INCH_SIZES.join(', ')}, or millimeters such as '8 mm'`;
+  if (typeof text !== 'string' || text.length > 24) return fail('UNKNOWN_SIZE', path, wanted, text, 'Write the size as the trade does.');
+  const plain = text.trim();
+  const metric = /^(\d{1,2}(?:\.\d)?) ?mm$/.exec(plain);
+  if (metric !== null && Number(metric[1]) > 0) return `${Number(metric[1])} mm`;
+  const inch = plain.replace(/ ?(?:in|inch|")$/, '').replace(/^(\d) (\d+\/\d+)$/, '$1-$2');
+  const known = INCH_SIZES.find((size) => size === inch);
+  return known ?? fail('UNKNOWN_SIZE', path, wanted, text, 'Write the size as the trade does; a caliper reading goes to identifyChain as wireDiameter.');
+}
+
+/** True when a value is a trade size in either system. */
+export function isTradeSize(value: unknown): value is TradeSize {
+  return typeof value === 'string' && (INCH_SIZES.includes(value as InchSize) || /^\d{1,2}(?:\.\d)? mm$/.test(value));
+}

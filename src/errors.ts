@@ -1,0 +1,112 @@
+/**
+ * The one error class of the library. It is thrown when something cannot be computed; a check that was
+ * computed and whose answer is "no" is returned as a verdict instead.
+ *
+ * Codes are public: renaming one is a breaking change.
+ */
+export type RiggingErrorCode =
+  // text and quantities
+  | 'TEXT_NOT_A_QUANTITY'
+  | 'TEXT_TOO_LONG'
+  | 'TEXT_TOO_PRECISE'
+  | 'AMBIGUOUS_NUMBER'
+  | 'AMBIGUOUS_UNIT'
+  | 'UNKNOWN_UNIT'
+  | 'WRONG_KIND'
+  | 'NOT_A_QUANTITY'
+  | 'NOT_FINITE'
+  | 'NOT_POSITIVE'
+  | 'NEGATIVE'
+  | 'NOT_A_WHOLE_NUMBER'
+  | 'OPERATOR_ON_QUANTITY'
+  | 'UNITS_REQUIRED'
+  // tables
+  | 'UNKNOWN_SIZE'
+  | 'UNKNOWN_GRADE'
+  | 'NO_VALUE_IN_TABLE'
+  // plans and parts
+  | 'MISSING_FIELD'
+  | 'UNKNOWN_FIELD'
+  | 'UNKNOWN_VALUE'
+  | 'UNKNOWN_REFERENCE'
+  | 'UNKNOWN_RULE_SET'
+  | 'UNKNOWN_RATING_TABLE'
+  | 'EMPTY_LIST'
+  | 'DUPLICATE_ID'
+  | 'CONFLICTING_FIELDS'
+  | 'IMPOSSIBLE_GEOMETRY';
+
+/** What a {@link RiggingError} says, as plain data. */
+export interface RiggingIssue {
+  readonly code: RiggingErrorCode;
+  /** Where the fault is, such as `tieDowns[2].parts[0].size`; empty when the whole argument is meant. */
+  readonly path: string;
+  readonly expected: string;
+  readonly received: string;
+  /** What to do about it. */
+  readonly remedy: string;
+}
+
+/**
+ * Thrown when the library cannot compute: misuse, impossible input, a value that no table holds.
+ *
+ * @example
+ * try { parseQuantity('1,000 lb', 'mass') } catch (error) { error.code }
+ * // => 'AMBIGUOUS_NUMBER'
+ */
+export class RiggingError extends Error implements RiggingIssue {
+  readonly code: RiggingErrorCode;
+  readonly path: string;
+  readonly expected: string;
+  readonly received: string;
+  readonly remedy: string;
+
+  constructor(issue: RiggingIssue) {
+    const where = issue.path === '' ? '' : `${issue.path}: `;
+    super(`${where}expected ${issue.expected}, got ${issue.received}. ${issue.remedy}`);
+    this.name = 'RiggingError';
+    this.code = issue.code;
+    this.path = issue.path;
+    this.expected = issue.expected;
+    this.received = issue.received;
+    this.remedy = issue.remedy;
+  }
+
+  /** The five fields of {@link RiggingIssue}, for logs and for answers to a web form. */
+  toJSON(): RiggingIssue {
+    const { code, path, expected, received, remedy } = this;
+    return { code, path, expected, received, remedy };
+  }
+}
+
+/** Throws a {@link RiggingError}; written as an expression so that it can stand after `??`. */
+export function fail(code: RiggingErrorCode, path: string, expected: string, received: unknown, remedy: string): never {
+  throw new RiggingError({ code, path, expected, received: describe(received), remedy });
+}
+
+/** A short, safe description of any value: never throws, bounded in length, no control characters. */
+export function describe(value: unknown): string {
+  switch (typeof value) {
+    case 'string': {
+      const visible = value.slice(0, 60).replace(/[\p{C}\p{Zl}\p{Zp}]/gu, '\uFFFD');
+      return value.length > 60 ? `'${visible}…'` : `'${visible}'`;
+    }
+    case 'number':
+    case 'boolean':
+    case 'undefined':
+      return String(value);
+    case 'object':
+      return value === null ? 'null' : describeObject(value);
+    default:
+      return `a ${typeof value}`;
+  }
+}
+
+function describeObject(value: object): string {
+  try {
+    if (Array.isArray(value)) return value.length === 0 ? 'an empty list' : 'a list';
+  } catch {
+    // a proxy that refuses to be looked at
+  }
+  return 'an object';
+}

@@ -1,0 +1,77 @@
+// Named re-exports only: what is not named here is not public.
+
+export { type AssemblyInput, type AssemblyRating, assemblyRating } from './assembly/assembly-rating.js';
+export type {
+  AnchorPart,
+  Capacities,
+  ChainPart,
+  Condition,
+  FiberRopePart,
+  FittingPart,
+  MarkedPart,
+  ParallelPart,
+  Part,
+  PartKind,
+  StrappingPart,
+  WebbingPart,
+  WireRopePart,
+} from './assembly/part.js';
+export type { PartBasis, PartRating } from './assembly/rate-part.js';
+export {
+  type ChainRating,
+  type ChainRatingBasis,
+  chainRating,
+  type ListedChain,
+  type MarkedChain,
+} from './chain/chain-rating.js';
+export { CHAIN_GRADES, type ChainGrade, INCH_SIZES, type InchSize, parseTradeSize, type TradeSize } from './chain/trade-size.js';
+export { RiggingError, type RiggingErrorCode, type RiggingIssue } from './errors.js';
+export { add, compare, scale, subtract, weightOf } from './quantities/arithmetic.js';
+export { cm, daN, deg, ft, inches, kg, kgf, kN, lb, lbf, longTon, m, mm, N, shortTon, t, yd } from './quantities/constructors.js';
+export { convert } from './quantities/convert.js';
+export { formatQuantity } from './quantities/format.js';
+export { parseQuantity } from './quantities/parse.js';
+export { Quantity, type QuantityInput, type QuantityLike, type QuantityText, quantity } from './quantities/quantity.js';
+export { STANDARD_GRAVITY } from './quantities/rated.js';
+export type { Dimension, ForceUnit, Kind, LengthUnit, MassUnit, Unit, UnitOfKind, UnitSystem } from './quantities/units.js';
+export { type CheckSecurementInput, checkSecurement, type SecurementCheck } from './securement/check-securement.js';
+export type {
+  Accessory,
+  Article,
+  ArticleKind,
+  FrictionMat,
+  Plan,
+  TieDown,
+  TieDownAsWhole,
+  TieDownOfParts,
+  TieDownPath,
+  Vehicle,
+  VehicleUnit,
+} from './securement/plan.js';
+export type {
+  Applicability,
+  ArticleOutcome,
+  ArticleRequirement,
+  CountedTieDown,
+  CountOption,
+  DirectionalRequirement,
+  InspectionDue,
+  RuleSet,
+} from './securement/rule-set.js';
+export { us49cfr393_2024 } from './securement/rules/us-49cfr393-2024/index.js';
+export { type TieDownsRequired, tieDownsRequired } from './securement/tie-downs-required.js';
+export type { ChainRows, GradeOf, RatedCell, RatingTable, SizeOf } from './tables/rating-table.js';
+export { us49cfr393_108_2024 } from './tables/us-49cfr393-108-2024.js';
+export { usWeldedChain_2003 } from './tables/us-welded-chain-2003.js';
+export type {
+  Check,
+  ConditionCheck,
+  NotApplicableCheck,
+  RatioCheck,
+  UndeterminedCheck,
+  Verdict,
+} from './working/check.js';
+export type { Note } from './working/note.js';
+export type { ResultBase } from './working/result.js';
+export type { Provenance, SourceRef } from './working/source.js';
+export type { Step, StepValue } from './working/step.js';

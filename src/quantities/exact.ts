@@ -1,0 +1,138 @@
+import { fail } from '../errors.js';
+import { decimalOf } from './decimal.js';
+import type { QuantityLike } from './quantity.js';
+import { UNITS, type Unit } from './units.js';
+
+/**
+ * Exact comparison, for thresholds of law and tables. A number counts as the shortest decimal that names it
+ * (3.048 is 3.048, not the binary fraction beside it), and the unit factors are whole numbers, so both sides
+ * are exact integers: 3.048 m equals 10 ft, with no tolerance anywhere.
+ *
+ * Callers have read their quantities (see read.ts); the units here are known and the values finite.
+ */
+
+/** One term of an exact sum: a quantity, multiplied by plain decimal numbers. */
+export interface ExactTerm {
+  readonly quantity: QuantityLike;
+  readonly times?: readonly number[];
+}
+
+/** Beyond this relative gap, rounding in double arithmetic cannot change which side is larger. */
+const CLEAR_GAP = 1e-11;
+
+/** Outside these magnitudes a double may have lost digits or overflowed; no load or length comes near them. */
+const LEAST_ROUGH = 1e-200;
+const MOST_ROUGH = 1e200;
+
+/** Standard gravity in base steps of acceleration: a mass step times this is a force step (1e-13 N). */
+const GRAVITY_STEPS = 980_665;
+
+/** -1, 0 or 1 as the left sum is below, equal to or above the right one. Rated loads may mix mass and force units. */
+export function compareExactSums(left: readonly ExactTerm[], right: readonly ExactTerm[]): -1 | 0 | 1 {
+  checkOneDimension([...left, ...right]);
+  const a = roughSum(left);
+  const b = roughSum(right);
+  const gap = a.sum - b.sum;
+  if (Math.abs(gap) > CLEAR_GAP * (a.size + b.size)) return gap < 0 ? -1 : 1;
+  return compareBig(left, right);
+}
+
+/** -1, 0 or 1 as one quantity is below, equal to or above another of the same kind, decided exactly. */
+export function compareExact(left: QuantityLike, right: QuantityLike): -1 | 0 | 1 {
+  if (left.unit === right.unit) return left.value < right.value ? -1 : left.value > right.value ? 1 : 0;
+  return compareExactSums(termsOf(left), termsOf(right));
+}
+
+/** 0 C is 32 F: beside another scale, C counts from there. */
+function termsOf(quantity: QuantityLike): ExactTerm[] {
+  return quantity.unit === 'C' ? [{ quantity }, { quantity: { value: 32, unit: 'F' } }] : [{ quantity }];
+}
+
+/** How many whole steps it takes to cover a length, any fraction counting as one: exact ceil(length / step). */
+export function stepsToCover(length: QuantityLike, step: QuantityLike): number {
+  if (!(step.value > 0)) fail('NOT_POSITIVE', 'step', 'a step above zero', step.value, 'Give the length of one step.');
+  if (!(length.value >= 0)) fail('NEGATIVE', 'length', 'a length of zero or more', length.value, 'Check the sign.');
+  const quotient = roughSteps(length) / roughSteps(step);
+  const nearest = Math.round(quotient);
+  if (Math.abs(quotient - nearest) > CLEAR_GAP * Math.max(1, quotient)) return Math.ceil(quotient);
+  const atNearest = compareExactSums([{ quantity: length }], [{ quantity: step, times: [nearest] }]);
+  return atNearest > 0 ? nearest + 1 : nearest;
+}
+
+/** demand / capacity as a number that never contradicts the exact comparison: 1 exactly when they are equal; null without capacity. */
+export function utilizationOf(demand: readonly ExactTerm[], capacity: readonly ExactTerm[]): number | null {
+  const bottom = roughSum(capacity).sum;
+  if (bottom <= 0) return null;
+  const ratio = roughSum(demand).sum / bottom;
+  if (!Number.isFinite(ratio)) fail('NOT_FINITE', '', 'loads of a possible size', ratio, 'Check the numbers given.');
+  const order = compareExactSums(demand, capacity);
+  if (order === 0) return 1;
+  if (order < 0) return ratio < 1 ? ratio : 1 - Number.EPSILON / 2;
+  return ratio > 1 ? ratio : 1 + Number.EPSILON;
+}
+
+/** Base steps in one of a unit, a mass counted as the force it weighs; the two factors are whole numbers. */
+function stepsOf(unit: Unit): readonly [steps: number, gravity: number] {
+  const { dimension, steps } = UNITS[unit];
+  if (steps === 0) return fail('WRONG_KIND', '', 'a unit with an exact factor', unit, 'Give the angle in deg.');
+  return [steps, dimension === 'mass' ? GRAVITY_STEPS : 1];
+}
+
+function roughSteps(quantity: QuantityLike): number {
+  const [steps, gravity] = stepsOf(quantity.unit);
+  return quantity.value * steps * gravity;
+}
+
+/** The sum in doubles, and the size of its terms; an infinite size where a double may have lost digits. */
+function roughSum(terms: readonly ExactTerm[]): { sum: number; size: number } {
+  let sum = 0;
+  let size = 0;
+  for (const { quantity, times = [] } of terms) {
+    let value = roughSteps(quantity);
+    size += sizeOf(value);
+    for (const factor of times) {
+      value *= factor;
+      size += sizeOf(value);
+    }
+    sum += value;
+  }
+  return { sum, size };
+}
+
+function sizeOf(value: number): number {
+  const magnitude = Math.abs(value);
+  return magnitude > LEAST_ROUGH && magnitude < MOST_ROUGH ? magnitude : Number.POSITIVE_INFINITY;
+}
+
+/** A sum mixes mass with force, and no other dimensions. */
+function checkOneDimension(terms: readonly ExactTerm[]): void {
+  let common: string | undefined;
+  for (const { quantity } of terms) {
+    const { dimension } = UNITS[quantity.unit];
+    const own = dimension === 'mass' ? 'force' : dimension;
+    common ??= own;
+    if (own !== common)
+      fail('WRONG_KIND', '', common, `${quantity.value} ${quantity.unit}`, 'Give quantities of one kind.');
+  }
+}
+
+function compareBig(left: readonly ExactTerm[], right: readonly ExactTerm[]): -1 | 0 | 1 {
+  const terms = [...left.map((term) => bigTerm(term, 1n)), ...right.map((term) => bigTerm(term, -1n))];
+  const lowest = terms.reduce((least, { exponent }) => Math.min(least, exponent), 0);
+  let difference = 0n;
+  for (const { digits, exponent } of terms) difference += digits * 10n ** BigInt(exponent - lowest);
+  return difference < 0n ? -1 : difference > 0n ? 1 : 0;
+}
+
+/** A term in base steps, as digits · 10^exponent. */
+function bigTerm({ quantity, times = [] }: ExactTerm, sign: bigint): { digits: bigint; exponent: number } {
+  const [steps, gravity] = stepsOf(quantity.unit);
+  let digits = sign * BigInt(steps) * BigInt(gravity);
+  let exponent = 0;
+  for (const factor of [quantity.value, ...times]) {
+    const decimal = decimalOf(factor);
+    digits *= BigInt(decimal.digits);
+    exponent += decimal.exponent;
+  }
+  return { digits, exponent };
+}

@@ -1,0 +1,78 @@
+import { fail } from '../errors.js';
+import { plainDecimal } from './decimal.js';
+import { isUnit, type Kind, type Unit, type UnitOfKind, unitsOfKind } from './units.js';
+
+/** A number with its unit: `{ value: 3150, unit: 'lb' }`. Its JSON is exactly these two fields. */
+export interface QuantityLike<U extends string = Unit> {
+  readonly value: number;
+  readonly unit: U;
+}
+
+/**
+ * A quantity made by this library: the two fields of {@link QuantityLike}, and a guard against operators.
+ * `demand > capacity` on two objects would compile and be false both ways, so it throws instead.
+ *
+ * @example
+ * try { lb(2) < lb(3) } catch (error) { error.code }
+ * // => 'OPERATOR_ON_QUANTITY'
+ */
+export class Quantity<U extends Unit = Unit> implements QuantityLike<U> {
+  readonly value: number;
+  readonly unit: U;
+
+  /** @throws RiggingError `NOT_FINITE`, so that no calculation can hand on NaN or an overflow */
+  constructor(value: number, unit: U) {
+    if (!Number.isFinite(value)) {
+      fail('NOT_FINITE', 'value', 'a finite number', value, 'Check the numbers given; leave out what is not known.');
+    }
+    this.value = value === 0 ? 0 : value; // minus zero is zero
+    this.unit = unit;
+  }
+
+  /** `'3150 lb'`: the full value, in a form that {@link parseQuantity} reads for any magnitude from 1e-30 to 1e45. */
+  toString(): string {
+    return `${plainDecimal(this.value)} ${this.unit}`;
+  }
+
+  [Symbol.toPrimitive](hint: string): string {
+    if (hint === 'string') return this.toString();
+    return fail(
+      'OPERATOR_ON_QUANTITY',
+      '',
+      'compare(a, b), add(a, b), subtract(a, b) or scale(a, factor)',
+      `an operator on ${this.toString()}`,
+      'Operators do not know units. Use compare, add, subtract or scale; in text, String(quantity) or a template.',
+    );
+  }
+
+  [Symbol.for('nodejs.util.inspect.custom')](): string {
+    return this.toString();
+  }
+}
+
+type Fraction = `${number}/${number}` | `${number} ${number}/${number}`;
+type FeetAndInches = `${number} ft ${number} in` | `${number} ft ${Fraction} in`;
+
+/** Text of a kind, as far as a type can tell; the parser is the real guard. */
+export type QuantityText<K extends Kind> =
+  | `${number} ${UnitOfKind[K]}`
+  | (K extends 'length' ? `${Fraction} ${UnitOfKind[K]}` | FeetAndInches : never);
+
+/** What a field of a kind accepts: a quantity, a bare `{ value, unit }`, or strict text. */
+export type QuantityInput<K extends Kind> = QuantityLike<UnitOfKind[K]> | QuantityText<K>;
+
+/**
+ * Makes a quantity of any unit.
+ *
+ * @param value a finite number
+ * @param unit one of the library's units
+ * @throws RiggingError `NOT_FINITE`, `UNKNOWN_UNIT`
+ * @example
+ * quantity(2.5, 'kg/m')
+ * // => 2.5 kg/m
+ */
+export function quantity<U extends Unit>(value: number, unit: U): Quantity<U> {
+  if (!isUnit(unit))
+    return fail('UNKNOWN_UNIT', 'unit', 'a unit of this library', unit, `Write one of: ${unitsOfKind()}.`);
+  return new Quantity(value, unit);
+}

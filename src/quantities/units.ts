@@ -1,0 +1,140 @@
+/**
+ * Units and their exact factors.
+ *
+ * A factor is a whole number of the dimension's base step, chosen so that every unit of the dimension is a
+ * whole number of it; only definitions are typed and no factor is a rounded decimal:
+ *
+ * - length in steps of 0.1 µm: inch = 25.4 mm exactly (international yard and pound agreement, 1959)
+ * - mass in steps of 10 µg: avoirdupois pound = 0.453 592 37 kg exactly (same agreement)
+ * - force in steps of 1e-13 N: standard gravity = 9.806 65 m/s² exactly (CGPM 1901), so
+ *   lbf = 0.453 592 37 × 9.806 65 = 4.448 221 615 260 5 N exactly
+ */
+export type Dimension =
+  | 'length'
+  | 'mass'
+  | 'force'
+  | 'speed'
+  | 'acceleration'
+  | 'angle'
+  | 'temperature'
+  | 'duration'
+  | 'massPerLength'
+  | 'density';
+
+/** Every unit: its dimension and its exact size in base steps of that dimension. */
+export const UNITS = {
+  mm: { dimension: 'length', steps: 1e4 },
+  cm: { dimension: 'length', steps: 1e5 },
+  m: { dimension: 'length', steps: 1e7 },
+  in: { dimension: 'length', steps: 254_000 },
+  ft: { dimension: 'length', steps: 3_048_000 },
+  yd: { dimension: 'length', steps: 9_144_000 },
+  km: { dimension: 'length', steps: 1e10 },
+  mi: { dimension: 'length', steps: 16_093_440_000 },
+
+  kg: { dimension: 'mass', steps: 1e8 },
+  t: { dimension: 'mass', steps: 1e11 },
+  lb: { dimension: 'mass', steps: 45_359_237 },
+  'short-ton': { dimension: 'mass', steps: 90_718_474_000 },
+  'long-ton': { dimension: 'mass', steps: 101_604_690_880 },
+
+  N: { dimension: 'force', steps: 1e13 },
+  daN: { dimension: 'force', steps: 1e14 },
+  kN: { dimension: 'force', steps: 1e16 },
+  kgf: { dimension: 'force', steps: 98_066_500_000_000 },
+  lbf: { dimension: 'force', steps: 44_482_216_152_605 },
+  kip: { dimension: 'force', steps: 44_482_216_152_605_000 },
+
+  'm/s': { dimension: 'speed', steps: 1_800_000 },
+  'km/h': { dimension: 'speed', steps: 500_000 },
+  mph: { dimension: 'speed', steps: 804_672 },
+  'ft/s': { dimension: 'speed', steps: 548_640 },
+
+  'm/s2': { dimension: 'acceleration', steps: 100_000 },
+  g: { dimension: 'acceleration', steps: 980_665 },
+
+  // 0: not a whole number of degrees (see convert).
+  deg: { dimension: 'angle', steps: 1 },
+  rad: { dimension: 'angle', steps: 0 },
+  'percent-grade': { dimension: 'angle', steps: 0 },
+
+  // The size of one degree; the scales start 32 F apart (see convert).
+  C: { dimension: 'temperature', steps: 9 },
+  F: { dimension: 'temperature', steps: 5 },
+
+  s: { dimension: 'duration', steps: 1 },
+  min: { dimension: 'duration', steps: 60 },
+  h: { dimension: 'duration', steps: 3600 },
+
+  // pound per foot = 0.453 592 37 / 0.3048 kg/m
+  'kg/m': { dimension: 'massPerLength', steps: 30_480_000 },
+  'lb/ft': { dimension: 'massPerLength', steps: 45_359_237 },
+
+  // pound per cubic foot = 0.453 592 37 / 0.3048³ kg/m³
+  'kg/m3': { dimension: 'density', steps: 28_316_846_592 },
+  'lb/ft3': { dimension: 'density', steps: 453_592_370_000 },
+} as const satisfies Readonly<Record<string, { dimension: Dimension; steps: number }>>;
+
+/** Any unit the library knows. */
+export type Unit = keyof typeof UNITS;
+
+type UnitsOf<D extends Dimension> = { [U in Unit]: (typeof UNITS)[U]['dimension'] extends D ? U : never }[Unit];
+
+export type LengthUnit = UnitsOf<'length'>;
+export type MassUnit = UnitsOf<'mass'>;
+export type ForceUnit = UnitsOf<'force'>;
+
+/**
+ * The kinds of quantity a field can ask for. A kind is more than a dimension: a rated load (a working load
+ * limit, a lashing capacity) is its own kind, stated in mass or in force units as the trade does.
+ */
+export interface UnitOfKind {
+  length: LengthUnit;
+  mass: MassUnit;
+  force: ForceUnit;
+  ratedLoad: MassUnit | ForceUnit;
+  speed: UnitsOf<'speed'>;
+  acceleration: UnitsOf<'acceleration'>;
+  angle: UnitsOf<'angle'>;
+  temperature: UnitsOf<'temperature'>;
+  duration: UnitsOf<'duration'>;
+  massPerLength: UnitsOf<'massPerLength'>;
+  density: UnitsOf<'density'>;
+}
+
+export type Kind = keyof UnitOfKind;
+
+/** Every kind, with the unit that messages write as an example. */
+export const EXAMPLE_UNIT = {
+  length: 'ft',
+  mass: 'lb',
+  force: 'lbf',
+  ratedLoad: 'lb',
+  speed: 'mph',
+  acceleration: 'g',
+  angle: 'deg',
+  temperature: 'F',
+  duration: 'min',
+  massPerLength: 'lb/ft',
+  density: 'lb/ft3',
+} as const satisfies { readonly [K in Kind]: UnitOfKind[K] };
+
+/** A system of units for results: `us` (in, ft, lb, lbf, mph) or `si` (mm, m, kg, N, m/s). */
+export type UnitSystem = 'us' | 'si';
+
+/** True when a unit measures quantities of a kind. */
+export function unitFitsKind(unit: Unit, kind: Kind): boolean {
+  const { dimension } = UNITS[unit];
+  return kind === 'ratedLoad' ? dimension === 'mass' || dimension === 'force' : dimension === kind;
+}
+
+/** True when a value names a unit; safe on any value, the text `__proto__` included. */
+export function isUnit(value: unknown): value is Unit {
+  return typeof value === 'string' && Object.hasOwn(UNITS, value);
+}
+
+/** The units of a kind, or all units, as a list for messages. */
+export function unitsOfKind(kind?: Kind): string {
+  const units = Object.keys(UNITS) as Unit[];
+  return units.filter((unit) => kind === undefined || unitFitsKind(unit, kind)).join(', ');
+}

@@ -1,0 +1,39 @@
+import { fail } from './errors.js';
+import type { RuleSet } from './securement/rule-set.js';
+import { us49cfr393_2024 } from './securement/rules/us-49cfr393-2024/index.js';
+import type { RatingTable } from './tables/rating-table.js';
+import { us49cfr393_108_2024 } from './tables/us-49cfr393-108-2024.js';
+import { usWeldedChain_2003 } from './tables/us-welded-chain-2003.js';
+
+/**
+ * The rule set with a text id, for applications that keep ids in JSON. It carries every rule set of the
+ * library; an application that knows its rule set imports the constant instead.
+ *
+ * @throws RiggingError `UNKNOWN_RULE_SET`
+ * @example
+ * ruleSetById('us-49cfr393-2024').jurisdiction
+ * // => 'United States, federal'
+ */
+export function ruleSetById(id: string): RuleSet {
+  const known = [us49cfr393_2024];
+  return (
+    known.find((rules) => rules.id === id) ??
+    fail('UNKNOWN_RULE_SET', 'id', known.map((rules) => rules.id).join(', '), id, 'Write the id as results echo it.')
+  );
+}
+
+/**
+ * The rating table with a text id.
+ *
+ * @throws RiggingError `UNKNOWN_RATING_TABLE`
+ * @example
+ * ratingTableById('us-49cfr393-108-2024').asOf
+ * // => '2024'
+ */
+export function ratingTableById(id: string): RatingTable {
+  const known: readonly RatingTable[] = [us49cfr393_108_2024, usWeldedChain_2003];
+  return (
+    known.find((table) => table.id === id) ??
+    fail('UNKNOWN_RATING_TABLE', 'id', known.map((table) => table.id).join(', '), id, 'Write the id as results echo it.')
+  );
+}

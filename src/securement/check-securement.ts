@@ -1,0 +1,89 @@
+import type { UnitSystem } from '../quantities/units.js';
+import { FOLLOW_THE_MARK, STAND_CLEAR, STRAIGHT_PULL } from '../working/cautions.js';
+import { type Check, governingCheck, overallVerdict, type Verdict } from '../working/check.js';
+import { makeResult, type ResultBase } from '../working/result.js';
+import { Working } from '../working/step.js';
+import { type Plan, readPlan } from './plan.js';
+import {
+  type Applicability,
+  type ArticleOutcome,
+  checkRules,
+  type CountedTieDown,
+  type InspectionDue,
+  type RuleSet,
+} from './rule-set.js';
+
+export interface SecurementCheck extends ResultBase<'checkSecurement'> {
+  readonly verdict: Verdict;
+  readonly rules: string;
+  /** Id of the check that decides; absent when nothing applied. */
+  readonly governing?: string;
+  readonly articles: readonly ArticleOutcome[];
+  readonly tieDowns: readonly CountedTieDown[];
+  /** Every check, each with its clause. Those of weight `practice` never decide the verdict. */
+  readonly checks: readonly Check[];
+  readonly applicability: Applicability;
+  readonly inspections: readonly InspectionDue[];
+}
+
+/** A plan and the rule set to hold it against. */
+export interface CheckSecurementInput extends Plan {
+  readonly rules: RuleSet;
+  readonly units?: UnitSystem;
+  readonly working?: boolean;
+}
+
+/**
+ * Whether a plan meets a rule set: every article's count of tie-downs, their aggregate rating by path, the
+ * weakest part of each tie-down, attachments and articulation, each as its own check with its clause.
+ *
+ * Aggregate = sum(credit of the path · WLL of the tie-down), WLL = least of its parts and anchor points.
+ * The verdict is `fail` when a requirement fails, else `undetermined` when a fact is missing, else `pass`.
+ * A missing fact (an unrated anchor, an unmarked binder) never becomes a pass.
+ *
+ * @param input.rules the rule set, such as {@link us49cfr393_2024}
+ * @param input.vehicle units and ratings; only says whether the rule applies
+ * @param input.articles what is on the deck; a detached attachment is an article of its own
+ * @param input.tieDowns each with `holds`, `path`, and `parts` or `capacities`
+ * @param input.units `'us'` or `'si'` for the figures shown; omitted: the rule set's own. The law decides in its own units
+ * @param input.working `false` leaves the steps out and does not copy the input: for bulk work
+ * @throws RiggingError `UNKNOWN_RULE_SET`, `EMPTY_LIST`, `DUPLICATE_ID`, `UNKNOWN_REFERENCE`, `UNKNOWN_VALUE`,
+ * `CONFLICTING_FIELDS`, `MISSING_FIELD` and what the parts and quantities throw
+ * @validity counts and ratings; it does not look at angles or at which way a tie-down pulls
+ * @source the rule set's own clauses
+ * @example
+ * checkSecurement({
+ *   rules: us49cfr393_2024,
+ *   articles: [{ id: 'tractor', kind: 'machinery', mass: '3940 lb', length: '10 ft' }],
+ *   tieDowns: [
+ *     { id: 'front', holds: 'tractor', path: 'vehicle-to-cargo', capacities: { workingLoadLimit: '3150 lb' } },
+ *     { id: 'rear', holds: 'tractor', path: 'vehicle-to-cargo', capacities: { workingLoadLimit: '3150 lb' } },
+ *   ],
+ * }).verdict
+ * // => 'pass'
+ */
+export function checkSecurement(input: CheckSecurementInput): SecurementCheck {
+  const { rules } = input;
+  checkRules(rules);
+  const working = new Working(input.working !== false);
+  const articles = readPlan(input);
+  const outcome = rules.judgePlan(input, articles, { working, units: input.units ?? rules.units });
+  const verdict = overallVerdict(outcome.checks);
+  const governing = governingCheck(outcome.checks, verdict);
+  working.cautions.push(STRAIGHT_PULL, STAND_CLEAR, FOLLOW_THE_MARK);
+  return makeResult(
+    'checkSecurement',
+    {
+      verdict,
+      rules: rules.id,
+      ...(governing === undefined ? {} : { governing: governing.id }),
+      articles: outcome.articles,
+      tieDowns: outcome.tieDowns,
+      checks: outcome.checks,
+      applicability: outcome.applicability,
+      inspections: outcome.inspections,
+    },
+    input,
+    working,
+  );
+}

@@ -1,0 +1,193 @@
+import type { Capacities, Part } from '../assembly/part.js';
+import { fail } from '../errors.js';
+import type { QuantityInput, QuantityLike } from '../quantities/quantity.js';
+import { readPositive } from '../quantities/read.js';
+import type { LengthUnit, MassUnit } from '../quantities/units.js';
+
+/** One unit of the vehicle or combination. */
+export interface VehicleUnit {
+  readonly id: string;
+  readonly kind: 'power' | 'towed';
+  /** The maker's gross weight rating (GVWR). */
+  readonly grossWeightRating?: QuantityInput<'mass'>;
+  /** What the unit weighs as it goes on the road, load included. */
+  readonly grossWeight?: QuantityInput<'mass'>;
+}
+
+/** The vehicle or combination that carries the load; decides only whether a rule applies. */
+export interface Vehicle {
+  readonly units: readonly VehicleUnit[];
+  /** Combination rating (GCWR), only where the power unit's certification label shows it. */
+  readonly combinationRatingOnLabel?: QuantityInput<'mass'>;
+  /** True when the trip is interstate commerce. */
+  readonly interstateCommerce?: boolean;
+}
+
+/** Equipment that stays mounted on a machine: loader arms with bucket, backhoe, mower deck, blade. */
+export interface Accessory {
+  readonly id: string;
+  /** Completely lowered for the haul. */
+  readonly lowered?: boolean;
+  /** Held by pins, locks or the like so that it cannot move. */
+  readonly locked?: boolean;
+}
+
+/** What the cargo is. `machinery` runs on wheels or tracks; `light-vehicle` is a car, light truck or van. */
+export type ArticleKind = 'machinery' | 'light-vehicle' | 'general';
+
+/** One thing on the deck that must be held. An attachment taken off a machine is an article of its own. */
+export interface Article {
+  readonly id: string;
+  readonly kind: ArticleKind;
+  /** As carried: fuel, ballast, loaded tires and mounted attachments included. */
+  readonly mass: QuantityInput<'mass'>;
+  /** Overall length as carried. */
+  readonly length: QuantityInput<'length'>;
+  /** Stopped from moving forward by a headboard, bulkhead or other cargo. Omitted: not blocked. */
+  readonly blockedForward?: boolean;
+  /** Mounted equipment. */
+  readonly accessories?: readonly Accessory[];
+  /** Steers or swings at a joint in its frame. Omitted: it does not. */
+  readonly articulated?: boolean;
+  /** The joint is locked or pinned for the haul. */
+  readonly articulationLocked?: boolean;
+  /** The rule to secure it under, where the rule set leaves a choice; omitted: the least demanding lawful one. */
+  readonly securedUnder?: string;
+  /** Must be fastened by special methods for its design, size, shape or weight; frees it from the count by length where the rule set says so. */
+  readonly specialMethods?: boolean;
+  /** A friction mat under it. */
+  readonly frictionMat?: FrictionMat;
+}
+
+export interface FrictionMat {
+  /** The part of the article's mass that rests on the mat. */
+  readonly massOnMat: QuantityInput<'mass'>;
+  /** Horizontal resistance the maker marks, if it does. */
+  readonly ratedResistance?: QuantityInput<'ratedLoad'>;
+}
+
+/**
+ * The way a tie-down runs.
+ * `vehicle-to-cargo`: from the vehicle to an attachment point on the cargo;
+ * `over-same-side`: through, over or around the cargo and back to the same side of the vehicle;
+ * `over-other-side`: through, over or around the cargo to the other side.
+ */
+export type TieDownPath = 'vehicle-to-cargo' | 'over-same-side' | 'over-other-side';
+
+export const TIE_DOWN_PATHS = ['vehicle-to-cargo', 'over-same-side', 'over-other-side'] as const satisfies readonly TieDownPath[];
+
+interface TieDownBase {
+  readonly id: string;
+  /** The id of the article it holds, or of an accessory mounted on one. */
+  readonly holds: string;
+  readonly path: TieDownPath;
+  /** The end of the cargo it holds. Needed where a rule asks for restraint at both ends. */
+  readonly end?: 'front' | 'rear';
+}
+
+/** A tie-down given part by part, its anchor points among them. */
+export interface TieDownOfParts extends TieDownBase {
+  readonly parts: readonly Part[];
+  readonly capacities?: undefined;
+}
+
+/** A tie-down given as a whole: the caller answers for every part of it and for both anchor points. */
+export interface TieDownAsWhole extends TieDownBase {
+  readonly capacities: Capacities;
+  readonly parts?: undefined;
+}
+
+export type TieDown = TieDownOfParts | TieDownAsWhole;
+
+/** The load on its vehicle: one object for every function that looks at it. */
+export interface Plan {
+  readonly vehicle?: Vehicle;
+  readonly articles: readonly Article[];
+  readonly tieDowns: readonly TieDown[];
+}
+
+/** An article with its quantities read and the tie-downs that hold it or its accessories. */
+export interface ReadArticle {
+  readonly article: Article;
+  readonly path: string;
+  readonly mass: QuantityLike<MassUnit>;
+  readonly length: QuantityLike<LengthUnit>;
+}
+
+const ARTICLE_KINDS: readonly ArticleKind[] = ['machinery', 'light-vehicle', 'general'];
+
+/** Reads one article; every field that a rule may look at is checked here, once. */
+export function readArticle(article: Article, path: string): ReadArticle {
+  if (typeof article !== 'object' || article === null) {
+    return fail('MISSING_FIELD', path, 'an article { id, kind, mass, length }', article, 'Give the thing to be held.');
+  }
+  if (!ARTICLE_KINDS.includes(article.kind)) {
+    fail('UNKNOWN_VALUE', `${path}.kind`, ARTICLE_KINDS.join(', '), article.kind, 'A machine on wheels or tracks is machinery; a detached attachment is general.');
+  }
+  const { blockedForward, articulated, articulationLocked, specialMethods } = article;
+  readFlag(blockedForward, path, 'blockedForward');
+  readFlag(articulated, path, 'articulated');
+  readFlag(articulationLocked, path, 'articulationLocked');
+  readFlag(specialMethods, path, 'specialMethods');
+  return {
+    article,
+    path,
+    mass: readPositive(article.mass, 'mass', `${path}.mass`),
+    length: readPositive(article.length, 'length', `${path}.length`),
+  };
+}
+
+function requireItems(list: unknown, path: string, expected: string, remedy: string): void {
+  if (!Array.isArray(list) || list.length === 0) fail('EMPTY_LIST', path, expected, list, remedy);
+}
+
+function readFlag(value: unknown, path: string, name: string): void {
+  if (value !== undefined && typeof value !== 'boolean') {
+    fail('UNKNOWN_VALUE', `${path}.${name}`, 'true or false', value, 'Leave it out when it is not known.');
+  }
+}
+
+/** Checks the shape of a plan: lists that are not empty, ids used once, tie-downs that hold something that exists. */
+export function readPlan(plan: Plan): readonly ReadArticle[] {
+  requireItems(plan.articles, 'articles', 'at least one article', 'List what is on the deck.');
+  requireItems(plan.tieDowns, 'tieDowns', 'at least one tie-down', 'tieDownsRequired says how many an article needs.');
+  const ids = new Set<string>();
+  const claim = (id: unknown, path: string) => {
+    if (typeof id !== 'string' || id === '') fail('MISSING_FIELD', path, 'a name', id, 'Give it an id; results name it by that.');
+    if (ids.has(id as string)) fail('DUPLICATE_ID', path, 'an id used once in the plan', id, 'Rename one of the two.');
+    ids.add(id as string);
+  };
+  const articles = plan.articles.map((article, index) => {
+    const path = `articles[${index}]`;
+    const read = readArticle(article, path);
+    claim(article.id, `${path}.id`);
+    article.accessories?.forEach((accessory, at) => {
+      const here = `${path}.accessories[${at}]`;
+      claim(accessory?.id, `${here}.id`);
+      readFlag(accessory.lowered, here, 'lowered');
+      readFlag(accessory.locked, here, 'locked');
+    });
+    return read;
+  });
+  const held = new Set(ids);
+  plan.tieDowns.forEach((tieDown, index) => {
+    const path = `tieDowns[${index}]`;
+    if (typeof tieDown !== 'object' || tieDown === null) {
+      fail('MISSING_FIELD', path, 'a tie-down { id, holds, path, parts }', tieDown, 'Give the tie-down.');
+    }
+    claim(tieDown.id, `${path}.id`);
+    if (!held.has(tieDown.holds)) {
+      fail('UNKNOWN_REFERENCE', `${path}.holds`, `the id of an article or accessory: ${[...held].join(', ')}`, tieDown.holds, 'Name what the tie-down holds.');
+    }
+    if (!TIE_DOWN_PATHS.includes(tieDown.path)) {
+      fail('UNKNOWN_VALUE', `${path}.path`, TIE_DOWN_PATHS.join(', '), tieDown.path, 'Say how the tie-down runs: the credit depends on it.');
+    }
+    if (tieDown.end !== undefined && tieDown.end !== 'front' && tieDown.end !== 'rear') {
+      fail('UNKNOWN_VALUE', `${path}.end`, "'front' or 'rear'", tieDown.end, 'Leave it out for a tie-down in the middle.');
+    }
+    if ((tieDown.parts === undefined) === (tieDown.capacities === undefined)) {
+      fail('CONFLICTING_FIELDS', path, 'parts or capacities, one of the two', tieDown.parts === undefined ? 'neither' : 'both', 'List the parts, or state the capacity of the whole tie-down.');
+    }
+  });
+  return articles;
+}

@@ -1,0 +1,90 @@
+import { fail } from '../../../errors.js';
+import { compareExactSums, type ExactTerm } from '../../../quantities/exact.js';
+import { Quantity, type QuantityLike } from '../../../quantities/quantity.js';
+import { ratedLoadIn } from '../../../quantities/rated.js';
+import { readPositive } from '../../../quantities/read.js';
+import { note } from '../../../working/note.js';
+import type { Working } from '../../../working/step.js';
+import type { Vehicle, VehicleUnit } from '../../plan.js';
+import type { Applicability } from '../../rule-set.js';
+import { cite, threshold } from './parameters.js';
+
+const CLAUSE = '49 CFR 390.5';
+
+/**
+ * 390.5: a commercial motor vehicle by weight is one in interstate commerce whose gross weight rating,
+ * combination rating, gross weight or combination weight, whichever is greatest, is 10,001 lb or more.
+ *
+ * The combination rating is the greater of the power unit's label and the sum over the units of rating or
+ * weight, taken unit by unit so that the total is greatest; the label counts only while something is towed.
+ */
+export function applicability(vehicle: Vehicle | undefined, working: Working): Applicability {
+  cite(working, '390.5');
+  if (vehicle === undefined) return answer('undetermined', VEHICLE_NOT_STATED);
+  const { units } = vehicle;
+  if (!Array.isArray(units) || units.length === 0) {
+    fail('EMPTY_LIST', 'vehicle.units', 'at least one unit', units, 'Give the power unit, and the trailer if there is one.');
+  }
+  const read = units.map((unit, index) => heaviest(unit, `vehicle.units[${index}]`));
+  const known = read.filter((mass) => mass !== undefined);
+  const label =
+    vehicle.combinationRatingOnLabel === undefined || !units.some(({ kind }) => kind === 'towed')
+      ? undefined
+      : readPositive(vehicle.combinationRatingOnLabel, 'mass', 'vehicle.combinationRatingOnLabel');
+  const limit = threshold('commercial-vehicle-mass');
+  const sum: ExactTerm[] = known.map((quantity) => ({ quantity }));
+  const reaches = (terms: readonly ExactTerm[]) => compareExactSums(terms, [{ quantity: limit }]) >= 0;
+  const heavy = reaches(sum) || (label !== undefined && reaches([{ quantity: label }]));
+  const total = new Quantity(known.reduce((pounds, mass) => pounds + ratedLoadIn(mass, 'lb').value, 0), 'lb');
+  if (working.shown) {
+    working.step({
+      subject: 'vehicle',
+      symbol: 'G',
+      expression: label === undefined ? 'sum over units of max(rating, weight)' : 'max(label, sum over units of max(rating, weight))',
+      values: { ...Object.fromEntries(units.map(({ id }, index) => [id, read[index] ?? null])), ...(label ? { label } : {}) },
+      result: label !== undefined && compareExactSums(sum, [{ quantity: label }]) < 0 ? label : total,
+      clause: CLAUSE,
+    });
+  }
+  if (!heavy && known.length < units.length) return answer('undetermined', UNIT_MASS_NOT_STATED);
+  if (!heavy) return { ...answer('does-not-apply', BELOW_THRESHOLD), because: note(BELOW_THRESHOLD, { total, limit }) };
+  if (vehicle.interstateCommerce === false) return answer('does-not-apply', INTRASTATE);
+  if (vehicle.interstateCommerce === undefined) return answer('undetermined', COMMERCE_NOT_STATED);
+  return { ...answer('applies', APPLIES), because: note(APPLIES, { limit }) };
+}
+
+function heaviest(unit: VehicleUnit, path: string): QuantityLike | undefined {
+  if (typeof unit !== 'object' || unit === null || (unit.kind !== 'power' && unit.kind !== 'towed')) {
+    return fail('UNKNOWN_VALUE', `${path}.kind`, "'power' or 'towed'", unit?.kind, 'Say whether the unit pulls or is pulled.');
+  }
+  const rating = unit.grossWeightRating === undefined ? undefined : readPositive(unit.grossWeightRating, 'mass', `${path}.grossWeightRating`);
+  const weight = unit.grossWeight === undefined ? undefined : readPositive(unit.grossWeight, 'mass', `${path}.grossWeight`);
+  if (rating === undefined || weight === undefined) return rating ?? weight;
+  return compareExactSums([{ quantity: rating }], [{ quantity: weight }]) >= 0 ? rating : weight;
+}
+
+function answer(verdict: Applicability['verdict'], words: { code: string; text: string }): Applicability {
+  return { verdict, because: note(words), clause: CLAUSE };
+}
+
+const VEHICLE_NOT_STATED = {
+  code: 'VEHICLE_NOT_STATED',
+  text: 'The vehicle is not stated: whether the federal rule reaches this trip is not decided. The plan is checked as if it did.',
+};
+const UNIT_MASS_NOT_STATED = {
+  code: 'UNIT_MASS_NOT_STATED',
+  text: 'A unit has neither rating nor weight, and the others stay below the threshold.',
+};
+const COMMERCE_NOT_STATED = {
+  code: 'COMMERCE_NOT_STATED',
+  text: 'Heavy enough for the federal rule; whether the trip is interstate commerce is not stated. States set their own floors.',
+};
+const BELOW_THRESHOLD = {
+  code: 'BELOW_WEIGHT_THRESHOLD',
+  text: '{total} is below the federal threshold of {limit}. State law usually asks for the load to be secured anyway: the plan is checked all the same.',
+};
+const INTRASTATE = {
+  code: 'NOT_INTERSTATE',
+  text: 'Not interstate commerce: state law decides, and most states take over these rules. The plan is checked all the same.',
+};
+const APPLIES = { code: 'COMMERCIAL_VEHICLE', text: 'A commercial motor vehicle by weight: {limit} or more, in interstate commerce.' };

@@ -1,0 +1,67 @@
+import type { QuantityLike } from '../../../quantities/quantity.js';
+import { ratedLoadIn } from '../../../quantities/rated.js';
+import type { MassUnit, UnitSystem } from '../../../quantities/units.js';
+import { us49cfr393102Criteria } from '../../../tables/generated/us-49cfr393-102-criteria.js';
+import { type Check, overallVerdict } from '../../../working/check.js';
+import type { Note } from '../../../working/note.js';
+import type { Working } from '../../../working/step.js';
+import type { DirectionalRequirement } from '../../rule-set.js';
+import { cite } from './parameters.js';
+
+/**
+ * 393.102(a)-(b): the restraint each direction must have, F = a · W, held separately against the breaking
+ * strength of the tie-downs and against their working load limit. `down` is the downward force that cargo
+ * needs where the vehicle's structure does not contain it.
+ *
+ * Rearward the regulation prints 0.5 in both columns: against the working load limit that is more than forward.
+ */
+export function performance(mass: QuantityLike<MassUnit>, units: UnitSystem, working: Working): readonly DirectionalRequirement[] {
+  cite(working, '393.102(a)-(b)');
+  const weight = ratedLoadIn(mass, units === 'si' ? 'N' : 'lbf');
+  return Object.entries(us49cfr393102Criteria.rows).map(([name, row]) => {
+    const direction = name === 'vertical' ? 'down' : (name as 'forward' | 'rearward' | 'lateral');
+    const requirement = {
+      direction,
+      againstWorkingLoadLimit: { value: weight.value * row.g_against_wll, unit: weight.unit },
+      againstBreakingStrength: { value: weight.value * row.g_against_breaking_strength, unit: weight.unit },
+      clause: `49 CFR ${row.clause}`,
+    } as const;
+    if (working.shown) {
+      working.step({
+        subject: `restraint ${direction}`,
+        symbol: 'F',
+        expression: 'a · W, against the working load limit',
+        values: { a: row.g_against_wll, W: weight },
+        result: requirement.againstWorkingLoadLimit,
+        clause: requirement.clause,
+      });
+    }
+    return requirement;
+  });
+}
+
+/** 393.102(c)(3): cargo secured as 393.104 to 393.136 ask is deemed to meet the performance criteria. */
+export function deemedPerformance(subject: string, others: readonly Check[], working: Working): Check {
+  cite(working, '393.102(c)', 'memory');
+  const base = {
+    id: `393.102(c)/${subject}`,
+    title: 'Performance criteria',
+    clause: '49 CFR 393.102(c)',
+    weight: 'requirement',
+    subject,
+  } as const;
+  return overallVerdict(others) === 'pass'
+    ? { ...base, verdict: 'pass', because: DEEMED }
+    : { ...base, verdict: 'not-applicable', because: NOT_DEEMED };
+}
+
+const DEEMED: Note = {
+  code: 'DEEMED_TO_PERFORM',
+  params: {},
+  text: 'Deemed met: the checks of 393.104 to 393.130 for it pass.',
+};
+const NOT_DEEMED: Note = {
+  code: 'NOT_DEEMED_TO_PERFORM',
+  params: {},
+  text: 'Deemed met only once the other checks for it pass.',
+};

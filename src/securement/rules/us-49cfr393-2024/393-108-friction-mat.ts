@@ -1,0 +1,35 @@
+import { ratedLoadIn } from '../../../quantities/rated.js';
+import { readPositive } from '../../../quantities/read.js';
+import { us49cfr393108Unmarked } from '../../../tables/generated/us-49cfr393-108-unmarked.js';
+import { note } from '../../../working/note.js';
+import type { ReadArticle } from '../../plan.js';
+import type { RuleContext } from '../../rule-set.js';
+import { cite } from './parameters.js';
+
+/**
+ * 393.108(g): a friction mat without a rating of its own resists horizontal movement with half of the weight
+ * that rests **on the mat**. Shown for the reader; the aggregate of 393.106(d) does not count it.
+ */
+export function showFrictionMat({ article, path }: ReadArticle, { working, units }: RuleContext): void {
+  const mat = article.frictionMat;
+  if (mat === undefined) return;
+  const onMat = ratedLoadIn(readPositive(mat.massOnMat, 'mass', `${path}.frictionMat.massOnMat`), units === 'si' ? 'kg' : 'lb');
+  const rated = mat.ratedResistance === undefined ? undefined : readPositive(mat.ratedResistance, 'ratedLoad', `${path}.frictionMat.ratedResistance`);
+  if (!working.shown) return;
+  cite(working, '393.108(g)');
+  const { fraction } = us49cfr393108Unmarked.rows['friction-mat'].rating;
+  working.step({
+    subject: article.id,
+    symbol: 'mat resistance',
+    expression: rated === undefined ? `${fraction} · weight on the mat` : 'as marked',
+    values: { 'weight on the mat': onMat },
+    result: rated ?? { value: onMat.value * fraction, unit: onMat.unit },
+    clause: '49 CFR 393.108(g)',
+  });
+  working.cautions.push(note(MAT_NOT_COUNTED, { article: article.id }));
+}
+
+const MAT_NOT_COUNTED = {
+  code: 'FRICTION_MAT_NOT_COUNTED',
+  text: 'The friction mat under {article} resists sliding; it is not counted in the aggregate working load limit.',
+};

@@ -1,0 +1,22 @@
+// Generated from reference-tables/chain-finish-practice by `npm run tables`. Do not edit.
+export const chainFinishPractice = {
+  id: 'chain-finish-practice',
+  asOf: '2026',
+  source: {
+    document: 'Trade practice in North America',
+    edition: '2026',
+    clause: 'usual finish by grade',
+    provenance: 'common practice',
+    note: 'a finish is never evidence of a grade; only a mark is',
+  },
+  rows: {
+    'yellow-chromate': { grades: '70', note: 'usual for grade 70 in North America' },
+    'plain': { grades: '30 43' },
+    'bright-zinc': { grades: '30 43' },
+    'galvanized': { grades: '30 43' },
+    'black': { grades: '80' },
+    'gray': { grades: '80' },
+    'painted': { grades: '80 100 120', note: 'no common rule' },
+    'blue': { grades: '100', note: 'no common rule' },
+  },
+} as const;

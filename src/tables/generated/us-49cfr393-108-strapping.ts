@@ -1,0 +1,25 @@
+// Generated from reference-tables/us-49cfr393-108-strapping by `npm run tables`. Do not edit.
+export const us49cfr393108Strapping = {
+  id: 'us-49cfr393-108-strapping',
+  asOf: '2024',
+  source: {
+    document: '49 CFR Part 393, Protection Against Shifting and Falling Cargo',
+    edition: '2024',
+    clause: '393.108, table for steel strapping',
+    provenance: 'memory',
+  },
+  rows: {
+    '1-1/4': {
+      '0.029': { wll_lb: 1190, wll_kg: 540 },
+      '0.031': { wll_lb: 1190, wll_kg: 540 },
+      '0.035': { wll_lb: 1190, wll_kg: 540 },
+      '0.044': { wll_lb: 1690, wll_kg: 770 },
+      '0.050': { wll_lb: 1690, wll_kg: 770 },
+      '0.057': { wll_lb: 1925, wll_kg: 870 },
+    },
+    '2': {
+      '0.044': { wll_lb: 2650, wll_kg: 1200 },
+      '0.050': { wll_lb: 2650, wll_kg: 1200 },
+    },
+  },
+} as const;

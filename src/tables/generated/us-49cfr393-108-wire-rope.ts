@@ -1,0 +1,22 @@
+// Generated from reference-tables/us-49cfr393-108-wire-rope by `npm run tables`. Do not edit.
+export const us49cfr393108WireRope = {
+  id: 'us-49cfr393-108-wire-rope',
+  asOf: '2024',
+  source: {
+    document: '49 CFR Part 393, Protection Against Shifting and Falling Cargo',
+    edition: '2024',
+    clause: '393.108, table for wire rope (6x37, fiber core)',
+    provenance: 'read',
+  },
+  rows: {
+    '1/4': { wll_lb: 1400, wll_kg: 640 },
+    '5/16': { wll_lb: 2100, wll_kg: 950 },
+    '3/8': { wll_lb: 3000, wll_kg: 1360 },
+    '7/16': { wll_lb: 4100, wll_kg: 1860 },
+    '1/2': { wll_lb: 5300, wll_kg: 2400 },
+    '5/8': { wll_lb: 8300, wll_kg: 3770 },
+    '3/4': { wll_lb: 10900, wll_kg: 4940 },
+    '7/8': { wll_lb: 16100, wll_kg: 7300, provenance: 'memory' },
+    '1': { wll_lb: 20900, wll_kg: 9480, provenance: 'memory' },
+  },
+} as const;

@@ -1,0 +1,95 @@
+import { fail } from '../errors.js';
+import type { QuantityLike } from '../quantities/quantity.js';
+import type { UnitSystem } from '../quantities/units.js';
+import type { Provenance, SourceRef } from '../working/source.js';
+
+/** A table generated from `reference-tables/`: its rows nested by its key columns, and where they come from. */
+export interface GeneratedTable<Rows> {
+  readonly id: string;
+  readonly asOf: string;
+  readonly source: SourceRef;
+  readonly rows: Rows;
+}
+
+/** One rated value. The two columns are separate roundings of the source, never conversions of each other. */
+export interface RatedCell {
+  readonly wll_lb: number;
+  readonly wll_kg: number;
+  /** Set where the row's provenance differs from its table's. */
+  readonly provenance?: Provenance;
+  readonly wll_provenance?: Provenance;
+  readonly wll_kg_provenance?: Provenance;
+  readonly design_factor?: number;
+  readonly minimum_breaking_force_lbf?: number;
+}
+
+export type RatedRows = { readonly [size: string]: RatedCell };
+export type ChainRows = { readonly [size: string]: { readonly [grade: number]: RatedCell } };
+export type MarkRows = { readonly [mark: string]: { readonly grade: number; readonly provenance?: Provenance; readonly note?: string } };
+
+/**
+ * The working load limits of one document and edition, as an exported constant that the caller names. Sizes
+ * and grades are inferred from it, so that a pair the table lacks does not compile.
+ */
+export interface RatingTable<Chain extends ChainRows = ChainRows> {
+  readonly id: string;
+  readonly title: string;
+  readonly asOf: string;
+  /** Which column decides. */
+  readonly units: UnitSystem;
+  readonly chain: GeneratedTable<Chain>;
+  /** Grades the document knows only by a marked working load limit. */
+  readonly markedOnlyGrades: readonly number[];
+  /** The grade an unmarked chain counts as under this document; null where it counts as nothing. */
+  readonly unmarkedChain: { readonly grade: number; readonly clause: string } | null;
+  readonly marks: GeneratedTable<MarkRows>;
+  readonly webbing?: GeneratedTable<RatedRows>;
+  readonly wireRope?: GeneratedTable<RatedRows>;
+  /** The share of a wire rope's nominal strength that counts where its construction is known and its limit is not marked. */
+  readonly wireRopeByStrength?: GeneratedTable<{ readonly 'wire-rope': { readonly WLL: { readonly fraction: number } } }>;
+  readonly fiberRope?: GeneratedTable<{ readonly [material: string]: RatedRows }>;
+  /** The material a synthetic rope of unknown composition counts as. */
+  readonly unknownFiberRope?: { readonly material: string; readonly clause: string };
+  readonly strapping?: GeneratedTable<{ readonly [width: string]: RatedRows }>;
+}
+
+/** The trade sizes of a rating table. */
+export type SizeOf<T extends RatingTable> = keyof T['chain']['rows'] & string;
+
+/** The grades a rating table has for a size. */
+export type GradeOf<T extends RatingTable, Size> = Size extends keyof T['chain']['rows']
+  ? keyof T['chain']['rows'][Size] & number
+  : never;
+
+/** A row of a table by its key, or undefined; inherited names such as `constructor` are not keys. */
+export function rowOf<Row>(rows: { readonly [key: string | number]: Row }, key: string | number): Row | undefined {
+  return Object.hasOwn(rows, key) ? rows[key] : undefined;
+}
+
+/** The printed value of a cell in the column of a unit system. */
+export function printedRating(cell: RatedCell, units: UnitSystem): QuantityLike<'lb' | 'kg'> {
+  return units === 'us' ? { value: cell.wll_lb, unit: 'lb' } : { value: cell.wll_kg, unit: 'kg' };
+}
+
+/** The source of a cell: its table's, with the cell's own provenance where that differs. */
+export function sourceOfCell(table: GeneratedTable<unknown>, cell: RatedCell, units: UnitSystem): SourceRef {
+  const own = cell.provenance ?? (units === 'us' ? cell.wll_provenance : (cell.wll_kg_provenance ?? cell.wll_provenance));
+  return own === undefined ? table.source : { ...table.source, provenance: own };
+}
+
+/** The chain cell of a size and grade, or a typed error that says what the table does have. */
+export function chainCell(ratings: RatingTable, size: string, grade: number, path: string): RatedCell {
+  const grades = rowOf(ratings.chain.rows, size);
+  if (grades === undefined) {
+    return fail('UNKNOWN_SIZE', `${path}size`, `a size of ${ratings.id}: ${Object.keys(ratings.chain.rows).join(', ')}`, size, 'This table has no such size: give the marked working load limit, or name a table that has it.');
+  }
+  const cell = rowOf(grades, grade);
+  if (cell !== undefined) return cell;
+  if (ratings.markedOnlyGrades.includes(grade)) {
+    return fail('NO_VALUE_IN_TABLE', `${path}grade`, `a marked working load limit for grade ${grade}`, 'none', 'No public table is confirmed for this grade: read the limit marked on the chain or its tag and give it as markedWll.');
+  }
+  const known = Object.values(ratings.chain.rows).some((row) => Object.hasOwn(row, grade));
+  return known
+    ? fail('NO_VALUE_IN_TABLE', `${path}grade`, `a grade that ${ratings.id} lists for size ${size}: ${Object.keys(grades).join(', ')}`, grade, 'The table has no value for this pair and nothing is interpolated: give the marked working load limit as markedWll.')
+    : fail('UNKNOWN_GRADE', `${path}grade`, `a grade of ${ratings.id}`, grade, 'US grades are the numbers 30, 43, 70, 80, 100 and 120.');
+}

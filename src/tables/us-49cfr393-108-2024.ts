@@ -1,0 +1,33 @@
+import { us49cfr393108Chain } from './generated/us-49cfr393-108-chain.js';
+import { us49cfr393108ChainMarks } from './generated/us-49cfr393-108-chain-marks.js';
+import { us49cfr393108FiberRope } from './generated/us-49cfr393-108-fiber-rope.js';
+import { us49cfr393108Strapping } from './generated/us-49cfr393-108-strapping.js';
+import { us49cfr393108Unmarked } from './generated/us-49cfr393-108-unmarked.js';
+import { us49cfr393108Webbing } from './generated/us-49cfr393-108-webbing.js';
+import { us49cfr393108WireRope } from './generated/us-49cfr393-108-wire-rope.js';
+import type { RatingTable } from './rating-table.js';
+
+/**
+ * Working load limits of tie-downs that carry no maker's mark: 49 CFR 393.108 and its tables, as of 2024.
+ * Chain 1/4 to 5/8 in, grades 30 to 100, webbing, wire rope, fiber rope and strapping. The lb column decides.
+ *
+ * @example
+ * chainRating({ ratings: us49cfr393_108_2024, size: '5/16', grade: 70 }).workingLoadLimit
+ * // => 4700 lb
+ */
+export const us49cfr393_108_2024 = {
+  id: 'us-49cfr393-108-2024',
+  title: '49 CFR 393.108, working load limits of tie-downs without a marked limit',
+  asOf: '2024',
+  units: 'us',
+  chain: us49cfr393108Chain,
+  markedOnlyGrades: [120],
+  unmarkedChain: { grade: 30, clause: '49 CFR 393.108(d)' },
+  marks: us49cfr393108ChainMarks,
+  webbing: us49cfr393108Webbing,
+  wireRope: us49cfr393108WireRope,
+  wireRopeByStrength: us49cfr393108Unmarked,
+  fiberRope: us49cfr393108FiberRope,
+  unknownFiberRope: { material: 'polypropylene', clause: '49 CFR 393.108(c)' },
+  strapping: us49cfr393108Strapping,
+} as const satisfies RatingTable;

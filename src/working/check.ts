@@ -1,0 +1,80 @@
+import type { QuantityLike } from '../quantities/quantity.js';
+import type { Note } from './note.js';
+
+/** The answer of a check. A missing fact gives `undetermined`, never a pass. */
+export type Verdict = 'pass' | 'fail' | 'not-applicable' | 'undetermined';
+
+interface CheckBase {
+  /** Unique in its result: the clause and what it was applied to, such as `393.106(d)/tractor`. */
+  readonly id: string;
+  readonly title: string;
+  /** The paragraph, such as `49 CFR 393.106(d)`; for a habit of the trade `common practice`. */
+  readonly clause: string;
+  /** `requirement` decides the verdict of the whole; `practice` is advice beside it. */
+  readonly weight: 'requirement' | 'practice';
+  /** What was checked: the id of an article, a tie-down or a part. */
+  readonly subject: string;
+}
+
+/** A demand held against a capacity: pass when demand / capacity is at most 1, decided exactly. */
+export interface RatioCheck extends CheckBase {
+  readonly verdict: 'pass' | 'fail';
+  readonly demand: QuantityLike | number;
+  readonly capacity: QuantityLike | number;
+  /** demand / capacity, unrounded; null when there is no capacity at all. */
+  readonly utilization: number | null;
+}
+
+/** A condition that is met or not. */
+export interface ConditionCheck extends CheckBase {
+  readonly verdict: 'pass' | 'fail';
+  readonly because: Note;
+}
+
+export interface NotApplicableCheck extends CheckBase {
+  readonly verdict: 'not-applicable';
+  readonly because: Note;
+}
+
+export interface UndeterminedCheck extends CheckBase {
+  readonly verdict: 'undetermined';
+  /** What must be known before this can be decided. */
+  readonly missing: readonly Note[];
+}
+
+export type Check = RatioCheck | ConditionCheck | NotApplicableCheck | UndeterminedCheck;
+
+/** The verdict of several checks together; only requirements count. */
+export function overallVerdict(checks: readonly Check[]): Verdict {
+  let overall: Verdict = 'not-applicable';
+  for (const check of checks) {
+    if (check.weight === 'practice') continue;
+    if (check.verdict === 'fail') return 'fail';
+    if (check.verdict === 'undetermined') overall = 'undetermined';
+    else if (check.verdict === 'pass' && overall === 'not-applicable') overall = 'pass';
+  }
+  return overall;
+}
+
+/**
+ * The requirement that decides: a failed condition or one without any capacity first, then the highest
+ * utilization among those with the overall verdict; ties go to the first in order.
+ */
+export function governingCheck(checks: readonly Check[], overall: Verdict): Check | undefined {
+  let governing: Check | undefined;
+  let highest = Number.NEGATIVE_INFINITY;
+  for (const check of checks) {
+    if (check.weight === 'practice' || check.verdict !== overall) continue;
+    const rank = rankOf(check);
+    if (rank > highest) {
+      governing = check;
+      highest = rank;
+    }
+  }
+  return governing;
+}
+
+function rankOf(check: Check): number {
+  if ('utilization' in check) return check.utilization ?? Number.POSITIVE_INFINITY;
+  return check.verdict === 'fail' ? Number.MAX_VALUE : 0;
+}

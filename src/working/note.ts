@@ -1,0 +1,37 @@
+import type { QuantityLike } from '../quantities/quantity.js';
+import { formatNumber } from '../quantities/format.js';
+
+/** A value that fills a place in a sentence. */
+export type NoteParam = string | number | QuantityLike;
+
+/** A sentence with a stable code and the values in it, so that it can be said in another language. */
+export interface Note<Code extends string = string> {
+  readonly code: Code;
+  readonly params: Readonly<Record<string, NoteParam>>;
+  readonly text: string;
+}
+
+/** A sentence with named places: `{ code: 'TOO_FEW', text: '{count} of {needed}' }`. */
+export interface Words<Code extends string = string> {
+  readonly code: Code;
+  readonly text: string;
+}
+
+const NO_PARAMS = {};
+
+/** Fills the places of a sentence. */
+export function note<Code extends string>(
+  words: Words<Code>,
+  params: Readonly<Record<string, NoteParam>> = NO_PARAMS,
+): Note<Code> {
+  const text = words.text.replace(/\{(\w+)\}/g, (place, name: string) => {
+    const value = params[name];
+    return value === undefined ? place : sayValue(value);
+  });
+  return { code: words.code, params, text };
+}
+
+function sayValue(value: NoteParam): string {
+  if (typeof value === 'object') return `${formatNumber(value.value)} ${value.unit}`;
+  return typeof value === 'number' ? formatNumber(value) : value;
+}
