@@ -84,6 +84,16 @@ export function fail(code: RiggingErrorCode, path: string, expected: string, rec
   throw new RiggingError({ code, path, expected, received: describe(received), remedy });
 }
 
+/**
+ * Passes an error on with the place it came from put before its path. Code that reads one item names the field
+ * alone; the list that holds the item adds where it stands, and only once something is wrong.
+ */
+export function failAt(place: string, error: unknown): never {
+  if (!(error instanceof RiggingError)) throw error;
+  const path = error.path === '' ? place : `${place}.${error.path}`;
+  throw new RiggingError({ ...error.toJSON(), path: path.replace('.[', '[') });
+}
+
 /** A short, safe description of any value: never throws, bounded in length, no control characters. */
 export function describe(value: unknown): string {
   switch (typeof value) {

@@ -1,7 +1,7 @@
 import { checkRatings } from '../chain/chain-rating.js';
 import { compareExactSums, utilizationOf } from '../quantities/exact.js';
 import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/quantity.js';
-import { isForce, ratedLoadIn } from '../quantities/rated.js';
+import { isForce, ratedLoadIn, STANDARD_GRAVITY } from '../quantities/rated.js';
 import { readPositive } from '../quantities/read.js';
 import type { UnitSystem } from '../quantities/units.js';
 import type { RatingTable } from '../tables/rating-table.js';
@@ -11,7 +11,7 @@ import { type Note, note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { type StepValue, Working } from '../working/step.js';
 import type { Part } from './part.js';
-import { type PartRating, rateSeries, type SeriesRating } from './rate-part.js';
+import { PartRater, type PartRating, type SeriesRating } from './rate-part.js';
 
 export interface AssemblyRating extends ResultBase<'assemblyRating'> {
   /**
@@ -73,12 +73,13 @@ export function assemblyRating(input: AssemblyInput): AssemblyRating {
   const { ratings, parts } = input;
   checkRatings(ratings);
   const working = new Working(input.working !== false);
-  const series = rateSeries(ratings, parts, '');
+  const rated: PartRating[] = [];
+  const series = new PartRater(ratings).rateSeries(parts, rated);
   const unit = (input.units ?? ratings.units) === 'si' ? 'kg' : 'lb';
   const load = input.load === undefined ? undefined : readPositive(input.load, 'ratedLoad', 'load');
-  if (working.shown) showSeries(working, series, 'assembly', unit);
-  if (series.parts.some(({ basis }) => basis === 'table' || basis === 'unmarked default')) working.cite(ratings.chain.source);
-  for (const part of series.parts) noteAssumptions(working, part, ratings);
+  if (working.shown) showSeries(working, series, rated, 'assembly', unit);
+  if (rated.some(({ basis }) => basis === 'table' || basis === 'unmarked default')) working.cite(ratings.chain.source);
+  for (const part of rated) noteAssumptions(working, part, ratings);
   assumeSound(working, parts);
   working.cautions.push(STRAIGHT_PULL, STAND_CLEAR, FOLLOW_THE_MARK);
 
@@ -93,7 +94,7 @@ export function assemblyRating(input: AssemblyInput): AssemblyRating {
       ...(load === undefined || workingLoadLimit === null
         ? {}
         : { utilization: utilizationOf([{ quantity: load }], [{ quantity: workingLoadLimit }]) }),
-      parts: series.parts,
+      parts: rated,
       missing: series.missing,
       ratings: ratings.id,
     },
@@ -114,18 +115,27 @@ function inUnit(limit: QuantityLike, unit: 'lb' | 'kg'): Quantity<'lb' | 'kg'> {
   return limit.unit === unit ? new Quantity(limit.value, unit) : ratedLoadIn(limit, unit);
 }
 
-/** Records one line for each part and one for the least of them. */
-export function showSeries(working: Working, series: SeriesRating, subject: string, unit: 'lb' | 'kg', clause?: string): void {
-  const values: Record<string, StepValue> = {};
-  for (const part of series.parts) {
-    values[part.id] = part.workingLoadLimit;
-    const { workingLoadLimit } = part;
+/** Records the least of the parts, and first each limit that crosses from force to mass. */
+export function showSeries(
+  working: Working,
+  series: SeriesRating,
+  parts: readonly PartRating[],
+  subject: string,
+  unit: 'lb' | 'kg',
+  clause?: string,
+): void {
+  const values: (readonly [string, StepValue])[] = [];
+  for (const { id, workingLoadLimit } of parts) {
+    values.push([id, workingLoadLimit]);
     if (workingLoadLimit !== null && isForce(workingLoadLimit)) {
       working.step({
-        subject: `${subject}, ${part.id}`,
+        subject: `${subject}, ${id}`,
         symbol: 'WLL',
         expression: 'F / g',
-        values: { F: workingLoadLimit, g: { value: 9.80665, unit: 'm/s2' } },
+        values: [
+          ['F', workingLoadLimit],
+          ['g', { value: STANDARD_GRAVITY, unit: 'm/s2' }],
+        ],
         result: ratedLoadIn(workingLoadLimit, unit),
       });
     }
@@ -152,19 +162,20 @@ const TAKEN_AS_SOUND: Note = {
 };
 
 /** What a rating took for granted about one part. */
-export function noteAssumptions(working: Working, part: PartRating, ratings: RatingTable): void {
+export function noteAssumptions(working: Working, part: PartRating, ratings: RatingTable, tieDown?: string): void {
+  const name = tieDown === undefined ? part.id : `${tieDown} ${part.id}`;
   if (part.basis === 'unmarked default') {
     const isChain = part.kind === 'chain';
     working.assumptions.push(
       note(UNMARKED_PART, {
         kind: part.kind,
-        part: part.id,
+        part: name,
         as: isChain ? `grade ${ratings.unmarkedChain?.grade}` : String(ratings.unknownFiberRope?.material),
         clause: String(isChain ? ratings.unmarkedChain?.clause : ratings.unknownFiberRope?.clause),
       }),
     );
   } else if (part.basis === 'as chain of its grade and size') {
-    working.assumptions.push(note(MATCHED_FITTING, { kind: part.kind, part: part.id }));
+    working.assumptions.push(note(MATCHED_FITTING, { kind: part.kind, part: name }));
   }
 }
 

@@ -1,13 +1,12 @@
-import { chainLimit } from '../chain/chain-rating.js';
 import { CHAIN_GRADES, isTradeSize } from '../chain/trade-size.js';
-import { fail } from '../errors.js';
+import { fail, failAt } from '../errors.js';
 import { compareExactSums } from '../quantities/exact.js';
 import type { QuantityLike } from '../quantities/quantity.js';
 import { readPositive } from '../quantities/read.js';
-import { printedRating, type RatedCell, type RatingTable, rowOf } from '../tables/rating-table.js';
-import { type Note, note } from '../working/note.js';
+import { chainCell, printedRating, type RatedCell, type RatedRows, type RatingTable, rowOf } from '../tables/rating-table.js';
+import { type Note, note, type Words } from '../working/note.js';
 import type { Provenance } from '../working/source.js';
-import type { Capacities, ChainPart, FittingPart, Part, PartKind } from './part.js';
+import type { ChainPart, FittingPart, Part, PartKind } from './part.js';
 
 /** Why a part has the rating it has. */
 export type PartBasis =
@@ -21,10 +20,8 @@ export type PartBasis =
   | 'damaged, counts zero'
   | 'unknown';
 
-/** One part's contribution to the weakest link. */
-export interface PartRating {
-  readonly id: string;
-  readonly kind: PartKind;
+/** What one part may be counted on for, and why. */
+interface PartLimit {
   /** As marked or as printed in the table; null when it is not known. */
   readonly workingLoadLimit: QuantityLike | null;
   readonly basis: PartBasis;
@@ -33,11 +30,14 @@ export interface PartRating {
   readonly missing?: Note;
 }
 
-const ZERO: QuantityLike = { value: 0, unit: 'lb' };
+/** One part's contribution to the weakest link. */
+export interface PartRating extends PartLimit {
+  readonly id: string;
+  readonly kind: PartKind;
+}
 
 /** The parts of a series rated one by one, and the least of them. */
 export interface SeriesRating {
-  readonly parts: readonly PartRating[];
   /** The least rating; null when a part is unknown, unless another already counts zero. */
   readonly workingLoadLimit: QuantityLike | null;
   /** Ids of the parts that have the least rating. */
@@ -45,38 +45,207 @@ export interface SeriesRating {
   /** The least among the parts that are known: the series carries no more than this. */
   readonly atMost: QuantityLike | null;
   readonly missing: readonly Note[];
+  /** Ids of the parts that are damaged. */
+  readonly damaged: readonly string[];
 }
 
 /**
- * Rates a series by its weakest part: WLL = min(WLL of every part). An unknown part makes the whole unknown,
- * never zero and never infinite; a part that counts zero makes the whole zero, whatever is unknown beside it.
+ * Rates parts under one table. It remembers the last chain and the last fitting it looked up, because the
+ * tie-downs of a plan are mostly alike.
  */
-export function rateSeries(ratings: RatingTable, parts: readonly Part[], path: string): SeriesRating {
-  if (!Array.isArray(parts) || parts.length === 0) {
-    return fail('EMPTY_LIST', `${path}parts`, 'at least one part', parts, 'List every part of the series: chain, hooks, binder, anchors.');
+export class PartRater {
+  readonly ratings: RatingTable;
+  private lastChain: { size: string; grade: number | undefined; limit: PartLimit } | undefined;
+  private lastFitting: { size: string; grade: number; limit: PartLimit } | undefined;
+
+  constructor(ratings: RatingTable) {
+    this.ratings = ratings;
   }
-  const rated: PartRating[] = [];
-  const missing: Note[] = [];
-  let least: QuantityLike | null = null;
-  let weakest: string[] = [];
-  for (let index = 0; index < parts.length; index++) {
-    const part = parts[index] as Part;
-    checkPart(part, rated, `${path}parts[${index}]`);
-    const rating = ratePart(ratings, part, `${path}parts[${index}].`);
-    rated.push(rating);
-    const { workingLoadLimit } = rating;
-    if (workingLoadLimit === null) {
-      if (rating.missing !== undefined) missing.push(rating.missing);
-      continue;
+
+  /**
+   * Rates a series by its weakest part: WLL = min(WLL of every part). An unknown part makes the whole unknown,
+   * never zero and never infinite; a part that counts zero makes the whole zero, whatever is unknown beside it.
+   *
+   * @param each receives every part's own rating, for a caller that shows them
+   */
+  rateSeries(parts: readonly Part[], each?: PartRating[]): SeriesRating {
+    if (!Array.isArray(parts) || parts.length === 0) {
+      return fail('EMPTY_LIST', 'parts', 'at least one part', parts, 'List every part of the series: chain, hooks, binder, anchors.');
     }
-    const order = least === null ? -1 : compareRated(workingLoadLimit, least);
-    if (order < 0) {
-      least = workingLoadLimit;
-      weakest = [rating.id];
-    } else if (order === 0) weakest.push(rating.id);
+    checkIds(parts, 'parts');
+    let least: QuantityLike | null = null;
+    let weakest: string[] = [];
+    let missing: Note[] | undefined;
+    let damaged: string[] | undefined;
+    for (let index = 0; index < parts.length; index++) {
+      try {
+        const part = parts[index] as Part;
+        const limit = this.limitOf(part);
+        each?.push({ id: part.id, kind: part.kind, ...limit });
+        const { workingLoadLimit } = limit;
+        if (workingLoadLimit === null) {
+          missing ??= [];
+          if (limit.missing !== undefined) missing.push(limit.missing);
+          continue;
+        }
+        if (limit.basis === 'damaged, counts zero') {
+          damaged ??= [];
+          damaged.push(part.id);
+        }
+        const order = least === null ? -1 : compareRated(workingLoadLimit, least);
+        if (order < 0) {
+          least = workingLoadLimit;
+          weakest = [part.id];
+        } else if (order === 0) weakest.push(part.id);
+      } catch (error) {
+        failAt(`parts[${index}]`, error);
+      }
+    }
+    const known = missing === undefined || (least !== null && least.value === 0);
+    return {
+      workingLoadLimit: known ? least : null,
+      weakest: known ? weakest : NONE,
+      atMost: least,
+      missing: missing ?? NONE,
+      damaged: damaged ?? NONE,
+    };
   }
-  const known = missing.length === 0 || (least !== null && least.value === 0);
-  return { parts: rated, workingLoadLimit: known ? least : null, weakest: known ? weakest : [], atMost: least, missing };
+
+  private limitOf(part: Part): PartLimit {
+    if (part.kind === 'parallel') return this.limitOfLegs(part);
+    const { condition, capacities } = part;
+    if (condition !== undefined && condition !== 'sound') {
+      const state = stateOf(condition);
+      if (state === 'damaged') return DAMAGED;
+      if (state === 'unknown') return unknown(part, CONDITION_UNDETERMINED);
+    }
+    const marked = part.markedWll ?? capacities?.workingLoadLimit;
+    if (marked !== undefined) {
+      const workingLoadLimit = readPositive(marked, 'ratedLoad', part.markedWll === undefined ? 'capacities.workingLoadLimit' : 'markedWll');
+      return { workingLoadLimit, basis: 'marked' };
+    }
+    if (capacities !== undefined) return unknown(part, OTHER_SYSTEM);
+    const { ratings } = this;
+    switch (part.kind) {
+      case 'chain':
+        return this.limitOfChain(part);
+      case 'grab-hook':
+      case 'slip-hook':
+      case 'connecting-link':
+      case 'master-link':
+      case 'clevis':
+        return this.limitOfFitting(part);
+      case 'webbing':
+        return this.limitOfRow(part, ratings.webbing?.rows, part.width);
+      case 'strapping':
+        return this.limitOfRow(part, rowOf<RatedRows>(ratings.strapping?.rows ?? NO_ROWS, part.width ?? ''), part.thickness);
+      case 'wire-rope': {
+        if (part.nominalStrength === undefined) return this.limitOfRow(part, ratings.wireRope?.rows, part.size);
+        if (ratings.wireRopeByStrength === undefined) return unknown(part, NO_MARK);
+        const { value, unit } = readPositive(part.nominalStrength, 'force', 'nominalStrength');
+        const { fraction } = ratings.wireRopeByStrength.rows['wire-rope'].WLL;
+        return { workingLoadLimit: { value: value * fraction, unit }, basis: 'share of nominal strength' };
+      }
+      case 'fiber-rope': {
+        const material = part.material ?? ratings.unknownFiberRope?.material ?? '';
+        const rows = rowOf<RatedRows>(ratings.fiberRope?.rows ?? NO_ROWS, material);
+        if (part.material !== undefined && ratings.fiberRope !== undefined && rows === undefined) {
+          return fail('UNKNOWN_VALUE', 'material', `one of ${Object.keys(ratings.fiberRope.rows).join(', ')}`, material, 'Leave material out for a synthetic rope of unknown composition.');
+        }
+        return this.limitOfRow(part, rows, part.size, part.material === undefined ? 'unmarked default' : 'table');
+      }
+      case 'anchor':
+        return unknown(part, part.at === 'cargo' ? CARGO_ANCHOR : VEHICLE_ANCHOR);
+      case 'binder':
+      case 'shackle':
+      case 'turnbuckle':
+      case 'winch':
+        return unknown(part, NO_MARK);
+      default:
+        return fail('UNKNOWN_VALUE', 'kind', 'a kind of part, such as chain, grab-hook, binder or anchor', (part as Part).kind, 'See the Part type for the kinds.');
+    }
+  }
+
+  private limitOfChain(part: ChainPart): PartLimit {
+    const { size, grade } = part;
+    const last = this.lastChain;
+    if (last !== undefined && last.size === size && last.grade === grade) return last.limit;
+    const { ratings } = this;
+    const counted = grade ?? ratings.unmarkedChain?.grade;
+    if (counted === undefined) return unknown(part, UNMARKED_CHAIN);
+    const cell = rowOf<RatedCell>(rowOf(ratings.chain.rows, size) ?? NO_ROWS, counted);
+    if (cell === undefined) {
+      // A real chain that this table does not list needs its mark; a size or grade nobody makes is a mistake.
+      const exists = isTradeSize(size) && (grade === undefined || CHAIN_GRADES.includes(grade));
+      if (!exists) chainCell(ratings, size, counted);
+      return unknown(part, NOT_LISTED, { size, grade: counted, table: ratings.id });
+    }
+    const limit = this.fromCell(cell, grade === undefined ? 'unmarked default' : 'table');
+    this.lastChain = { size, grade, limit };
+    return limit;
+  }
+
+  /** ASTM A952 sizes fittings by chain: one marked with grade and size carries that chain's limit. A lower mark governs. */
+  private limitOfFitting(part: FittingPart): PartLimit {
+    const { size, grade } = part;
+    if (size === undefined || grade === undefined) return unknown(part, NO_MARK);
+    const last = this.lastFitting;
+    if (last !== undefined && last.size === size && last.grade === grade) return last.limit;
+    const { ratings } = this;
+    const cell = rowOf<RatedCell>(rowOf(ratings.chain.rows, size) ?? NO_ROWS, grade);
+    if (cell === undefined) return unknown(part, NOT_LISTED, { size, grade, table: ratings.id });
+    const limit: PartLimit = {
+      workingLoadLimit: printedRating(cell, ratings.units),
+      basis: 'as chain of its grade and size',
+      provenance: 'derived',
+    };
+    this.lastFitting = { size, grade, limit };
+    return limit;
+  }
+
+  private limitOfRow(part: Part, rows: RatedRows | undefined, key: string | undefined, basis: PartBasis = 'table'): PartLimit {
+    if (rows === undefined || key === undefined) return unknown(part, NO_MARK);
+    const cell = rowOf(rows, key);
+    if (cell === undefined) {
+      return unknown(part, NO_ROW, { size: key, table: this.ratings.id, listed: Object.keys(rows).join(', ') });
+    }
+    return this.fromCell(cell, basis);
+  }
+
+  private fromCell(cell: RatedCell, basis: PartBasis): PartLimit {
+    const { units, chain } = this.ratings;
+    const own = cell.provenance ?? (units === 'us' ? cell.wll_provenance : cell.wll_kg_provenance);
+    return { workingLoadLimit: printedRating(cell, units), basis, provenance: own ?? chain.source.provenance };
+  }
+
+  private limitOfLegs(part: Extract<Part, { kind: 'parallel' }>): PartLimit {
+    const { legs, loadSharing } = part;
+    if (!Array.isArray(legs) || legs.length < 2) {
+      return fail('EMPTY_LIST', 'legs', 'two legs or more', legs, 'A single leg is a part of the series itself.');
+    }
+    if (loadSharing !== 'equal' && loadSharing !== 'one-leg') {
+      return fail('UNKNOWN_VALUE', 'loadSharing', "'equal' or 'one-leg'", loadSharing, 'Say equal only where something makes the legs share alike.');
+    }
+    let least: QuantityLike | null = null;
+    let missing: Note | undefined;
+    for (let index = 0; index < legs.length; index++) {
+      let leg: SeriesRating;
+      try {
+        leg = this.rateSeries(legs[index] as readonly Part[]);
+      } catch (error) {
+        failAt(`legs[${index}]`, error);
+      }
+      if (leg.workingLoadLimit === null) missing ??= leg.missing[0];
+      else if (least === null || compareRated(leg.workingLoadLimit, least) < 0) least = leg.workingLoadLimit;
+    }
+    const basis = loadSharing === 'equal' ? 'equal legs' : 'weakest leg';
+    if (least !== null && least.value === 0) return { workingLoadLimit: ZERO, basis };
+    if (missing !== undefined || least === null) {
+      return { workingLoadLimit: null, basis: 'unknown', ...(missing === undefined ? {} : { missing }) };
+    }
+    const count = loadSharing === 'equal' ? legs.length : 1;
+    return { workingLoadLimit: { value: least.value * count, unit: least.unit }, basis };
+  }
 }
 
 /** Which of two rated loads is larger, exactly, mass or force units alike. */
@@ -85,169 +254,42 @@ export function compareRated(left: QuantityLike, right: QuantityLike): -1 | 0 | 
   return compareExactSums([{ quantity: left }], [{ quantity: right }]);
 }
 
-function checkPart(part: Part, earlier: readonly PartRating[], path: string): void {
-  if (typeof part !== 'object' || part === null) {
-    fail('MISSING_FIELD', path, 'a part { id, kind, ... }', part, 'See the Part type for the kinds.');
-  }
-  if (typeof part.id !== 'string' || part.id === '') {
-    fail('MISSING_FIELD', `${path}.id`, 'a name for the part', part.id, 'Give every part an id; results name parts by it.');
-  }
-  for (const { id } of earlier) {
-    if (id === part.id) fail('DUPLICATE_ID', `${path}.id`, 'an id used once in its list', id, 'Rename one of the two parts.');
-  }
-}
-
-function ratePart(ratings: RatingTable, part: Part, path: string): PartRating {
-  if (part.kind === 'parallel') return rateLegs(ratings, part, path);
-  const state = conditionOf(part.condition, path);
-  if (state === 'damaged') return { id: part.id, kind: part.kind, workingLoadLimit: ZERO, basis: 'damaged, counts zero' };
-  if (state === 'unknown') return unknown(part, CONDITION_UNDETERMINED);
-  const marked = part.markedWll ?? readCapacity(part.capacities, path);
-  if (marked !== undefined) {
-    const limit = readPositive(marked, 'ratedLoad', `${path}markedWll`);
-    return { id: part.id, kind: part.kind, workingLoadLimit: limit, basis: 'marked' };
-  }
-  if (part.capacities !== undefined) return unknown(part, OTHER_SYSTEM);
-  switch (part.kind) {
-    case 'chain':
-      return rateChain(ratings, part, path);
-    case 'webbing':
-      return rateByRow(part, ratings.webbing?.rows, part.width, ratings);
-    case 'strapping':
-      return rateByRow(part, part.width === undefined ? undefined : rowOf(ratings.strapping?.rows ?? {}, part.width), part.thickness, ratings);
-    case 'wire-rope': {
-      if (part.nominalStrength === undefined) return rateByRow(part, ratings.wireRope?.rows, part.size, ratings);
-      if (ratings.wireRopeByStrength === undefined) return unknown(part, NO_MARK);
-      const { fraction } = ratings.wireRopeByStrength.rows['wire-rope'].WLL;
-      const { value, unit } = readPositive(part.nominalStrength, 'force', `${path}nominalStrength`);
-      return { id: part.id, kind: part.kind, workingLoadLimit: { value: value * fraction, unit }, basis: 'share of nominal strength' };
+/** Every item of a list is an object with an id, used once in that list. */
+export function checkIds(list: readonly { readonly id: string }[], name: string): void {
+  const seen = list.length > 16 ? new Set<string>() : undefined;
+  for (let index = 0; index < list.length; index++) {
+    const item = list[index];
+    if (typeof item !== 'object' || item === null) {
+      return fail('MISSING_FIELD', `${name}[${index}]`, 'an object with an id', item, 'Give the item, or leave it out of the list.');
     }
-    case 'fiber-rope': {
-      const material = part.material ?? ratings.unknownFiberRope?.material;
-      const rows = material === undefined ? undefined : rowOf(ratings.fiberRope?.rows ?? {}, material);
-      if (part.material !== undefined && ratings.fiberRope !== undefined && rows === undefined) {
-        return fail('UNKNOWN_VALUE', `${path}material`, `one of ${Object.keys(ratings.fiberRope.rows).join(', ')}`, part.material, 'Leave material out for a synthetic rope of unknown composition.');
-      }
-      return rateByRow(part, rows, part.size, ratings, part.material === undefined ? 'unmarked default' : 'table');
+    const { id } = item;
+    if (typeof id !== 'string' || id === '') {
+      fail('MISSING_FIELD', `${name}[${index}].id`, 'a name', id, 'Give it an id; results name it by that.');
     }
-    case 'grab-hook':
-    case 'slip-hook':
-    case 'connecting-link':
-    case 'master-link':
-    case 'clevis':
-      return rateFitting(ratings, part);
-    case 'anchor':
-      return unknown(part, part.at === 'cargo' ? CARGO_ANCHOR : VEHICLE_ANCHOR);
-    case 'binder':
-    case 'shackle':
-    case 'turnbuckle':
-    case 'winch':
-      return unknown(part, NO_MARK);
-    default:
-      return fail('UNKNOWN_VALUE', `${path}kind`, 'a kind of part, such as chain, grab-hook, binder or anchor', (part as Part).kind, 'See the Part type for the kinds.');
+    let twice = seen?.has(id) ?? false;
+    seen?.add(id);
+    for (let earlier = 0; seen === undefined && earlier < index; earlier++) twice ||= list[earlier]?.id === id;
+    if (twice) fail('DUPLICATE_ID', `${name}[${index}].id`, 'an id used once in its list', id, 'Rename one of the two.');
   }
 }
 
-function rateChain(ratings: RatingTable, part: ChainPart, path: string): PartRating {
-  const listed = rowOf(ratings.chain.rows, part.size);
-  const grade = part.grade ?? ratings.unmarkedChain?.grade;
-  if (grade === undefined) return unknown(part, UNMARKED_CHAIN);
-  if (listed === undefined || rowOf(listed, grade) === undefined) {
-    // A real chain that this table does not list needs its mark; a size or grade nobody makes is a mistake.
-    if (!isKnownChain(part)) chainLimit(ratings, part.size, grade, undefined, path);
-    return unknown(part, NOT_LISTED, { size: part.size, grade, table: ratings.id });
-  }
-  const { limit, basis, cell } = chainLimit(ratings, part.size, part.grade, undefined, path);
-  return fromCell(part, limit, basis === 'unmarked' ? 'unmarked default' : 'table', cell, ratings);
-}
-
-/** ASTM A952 sizes fittings by chain: one marked with grade and size carries that chain's limit. A lower mark governs. */
-function rateFitting(ratings: RatingTable, part: FittingPart): PartRating {
-  if (part.size === undefined || part.grade === undefined) return unknown(part, NO_MARK);
-  const cell = rowOf(rowOf(ratings.chain.rows, part.size) ?? {}, part.grade);
-  if (cell === undefined) return unknown(part, NOT_LISTED, { size: part.size, grade: part.grade, table: ratings.id });
-  return {
-    id: part.id,
-    kind: part.kind,
-    workingLoadLimit: printedRating(cell, ratings.units),
-    basis: 'as chain of its grade and size',
-    provenance: 'derived',
-  };
-}
-
-function rateByRow(
-  part: Exclude<Part, { kind: 'parallel' }>,
-  rows: { readonly [key: string]: RatedCell } | undefined,
-  key: string | undefined,
-  ratings: RatingTable,
-  basis: PartBasis = 'table',
-): PartRating {
-  if (rows === undefined || key === undefined) return unknown(part, NO_MARK);
-  const cell = rowOf(rows, key);
-  if (cell === undefined) return unknown(part, NO_ROW, { size: key, table: ratings.id, listed: Object.keys(rows).join(', ') });
-  return fromCell(part, printedRating(cell, ratings.units), basis, cell, ratings);
-}
-
-function fromCell(part: Part, limit: QuantityLike, basis: PartBasis, cell: RatedCell | undefined, ratings: RatingTable): PartRating {
-  const own = cell?.provenance ?? (ratings.units === 'us' ? cell?.wll_provenance : cell?.wll_kg_provenance);
-  return { id: part.id, kind: part.kind, workingLoadLimit: limit, basis, provenance: own ?? ratings.chain.source.provenance };
-}
-
-function rateLegs(ratings: RatingTable, part: Extract<Part, { kind: 'parallel' }>, path: string): PartRating {
-  if (!Array.isArray(part.legs) || part.legs.length < 2) {
-    return fail('EMPTY_LIST', `${path}legs`, 'two legs or more', part.legs, 'A single leg is a part of the series itself.');
-  }
-  if (part.loadSharing !== 'equal' && part.loadSharing !== 'one-leg') {
-    return fail('UNKNOWN_VALUE', `${path}loadSharing`, "'equal' or 'one-leg'", part.loadSharing, 'Say equal only where something makes the legs share alike.');
-  }
-  let least: QuantityLike | null = null;
-  let missing: Note | undefined;
-  for (let index = 0; index < part.legs.length; index++) {
-    const leg = rateSeries(ratings, part.legs[index] ?? [], `${path}legs[${index}].`);
-    missing ??= leg.workingLoadLimit === null ? leg.missing[0] : undefined;
-    if (leg.workingLoadLimit !== null && (least === null || compareRated(leg.workingLoadLimit, least) < 0)) least = leg.workingLoadLimit;
-  }
-  const basis = part.loadSharing === 'equal' ? 'equal legs' : 'weakest leg';
-  if (least !== null && least.value === 0) return { id: part.id, kind: part.kind, workingLoadLimit: ZERO, basis };
-  if (missing !== undefined || least === null) {
-    return { id: part.id, kind: part.kind, workingLoadLimit: null, basis: 'unknown', ...(missing === undefined ? {} : { missing }) };
-  }
-  const count = part.loadSharing === 'equal' ? part.legs.length : 1;
-  return { id: part.id, kind: part.kind, workingLoadLimit: { value: least.value * count, unit: least.unit }, basis };
-}
-
-/** True for a size and grade that exist as chain, whether or not a given table lists them. */
-function isKnownChain(part: ChainPart): boolean {
-  return isTradeSize(part.size) && (part.grade === undefined || CHAIN_GRADES.includes(part.grade));
-}
-
-function conditionOf(condition: unknown, path: string): 'sound' | 'damaged' | 'unknown' {
-  if (condition === undefined || condition === 'sound') return 'sound';
+function stateOf(condition: unknown): 'sound' | 'damaged' | 'unknown' {
   if (condition === 'damaged') return 'damaged';
   const verdict = typeof condition === 'object' && condition !== null && 'verdict' in condition ? condition.verdict : undefined;
   if (verdict === 'fit') return 'sound';
   if (verdict === 'remove') return 'damaged';
   if (verdict === 'undetermined') return 'unknown';
-  return fail('UNKNOWN_VALUE', `${path}condition`, "'sound', 'damaged' or an inspection result", condition, "Leave it out when the part was inspected and is sound, or say 'sound'.");
+  return fail('UNKNOWN_VALUE', 'condition', "'sound', 'damaged' or an inspection result", condition, "Leave it out when the part was inspected and is sound, or say 'sound'.");
 }
 
-function readCapacity(capacities: Capacities | undefined, path: string): unknown {
-  if (capacities === undefined) return undefined;
-  if (typeof capacities !== 'object' || capacities === null) {
-    return fail('MISSING_FIELD', `${path}capacities`, '{ workingLoadLimit: ... }', capacities, 'Name the capacity that is marked.');
-  }
-  return capacities.workingLoadLimit;
+function unknown(part: Part, words: Words, params: Readonly<Record<string, string | number>> = {}): PartLimit {
+  return { workingLoadLimit: null, basis: 'unknown', missing: note(words, { part: part.id, kind: part.kind, ...params }) };
 }
 
-function unknown(part: Part, words: { code: string; text: string }, params: Readonly<Record<string, string | number>> = {}): PartRating {
-  return {
-    id: part.id,
-    kind: part.kind,
-    workingLoadLimit: null,
-    basis: 'unknown',
-    missing: note(words, { part: part.id, kind: part.kind, ...params }),
-  };
-}
+const NONE: readonly never[] = [];
+const NO_ROWS = {};
+const ZERO: QuantityLike = { value: 0, unit: 'lb' };
+const DAMAGED: PartLimit = { workingLoadLimit: ZERO, basis: 'damaged, counts zero' };
 
 const NO_MARK = { code: 'PART_NOT_MARKED', text: 'The working load limit marked on {kind} {part}: no table gives one for it.' };
 const UNMARKED_CHAIN = { code: 'CHAIN_NOT_MARKED', text: 'The grade or working load limit marked on chain {part}: unmarked it counts as nothing.' };

@@ -1,13 +1,13 @@
 import { fail } from '../errors.js';
 import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/quantity.js';
-import { isForce, ratedLoadIn } from '../quantities/rated.js';
+import { isForce, ratedLoadIn, STANDARD_GRAVITY } from '../quantities/rated.js';
 import { readPositive } from '../quantities/read.js';
 import type { UnitSystem } from '../quantities/units.js';
 import { chainCell, type GradeOf, printedRating, type RatedCell, type RatingTable, rowOf, type SizeOf, sourceOfCell } from '../tables/rating-table.js';
 import { FOLLOW_THE_MARK, NOT_FOR_LIFTING, STRAIGHT_PULL } from '../working/cautions.js';
 import { note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
-import { Working } from '../working/step.js';
+import { type StepValue, Working } from '../working/step.js';
 import { type ChainGrade, isTradeSize, type TradeSize } from './trade-size.js';
 
 /** Where a rating comes from: the maker's mark, the table's row, or the row an unmarked chain counts as. */
@@ -48,8 +48,8 @@ export interface MarkedChain extends Options {
   readonly markedWll: QuantityInput<'ratedLoad'>;
 }
 
-/** What a chain may be counted on for, before any result is built around it. */
-export interface ChainLimit {
+/** What a chain may be counted on for. */
+interface ChainLimit {
   readonly limit: QuantityLike;
   readonly basis: ChainRatingBasis;
   readonly grade?: number;
@@ -86,7 +86,7 @@ export function chainRating(input: ListedChain<RatingTable, string> | MarkedChai
   const markedWll = 'markedWll' in input ? input.markedWll : undefined;
   const working = new Working(input.working !== false);
   checkRatings(ratings);
-  const { limit, basis, grade: countedGrade, cell } = chainLimit(ratings, size, grade, markedWll, '');
+  const { limit, basis, grade: countedGrade, cell } = chainLimit(ratings, size, grade, markedWll);
 
   const system = units === 'si' ? 'kg' : 'lb';
   const workingLoadLimit =
@@ -124,29 +124,23 @@ const UNMARKED = {
   text: 'The grade cannot be read from the chain: it counts as grade {grade} ({clause}).',
 };
 
-/** The limit itself, for this function and for every part of an assembly; `path` ends in a dot or is empty. */
-export function chainLimit(
-  ratings: RatingTable,
-  size: string,
-  grade: number | undefined,
-  markedWll: unknown,
-  path: string,
-): ChainLimit {
+/** The limit itself, before any result is built around it. */
+function chainLimit(ratings: RatingTable, size: string, grade: number | undefined, markedWll: unknown): ChainLimit {
   if (markedWll !== undefined) {
-    if (!isTradeSize(size)) chainCell(ratings, size, grade ?? 30, path);
-    const limit = readPositive(markedWll, 'ratedLoad', `${path}markedWll`);
+    if (!isTradeSize(size)) chainCell(ratings, size, grade ?? 30);
+    const limit = readPositive(markedWll, 'ratedLoad', 'markedWll');
     const cell = grade === undefined ? undefined : rowOf(rowOf(ratings.chain.rows, size) ?? {}, grade);
     return { limit, basis: 'marked', ...(grade === undefined ? {} : { grade }), ...(cell === undefined ? {} : { cell }) };
   }
   if (grade === undefined) {
     const unmarked = ratings.unmarkedChain;
     if (unmarked === null) {
-      return fail('MISSING_FIELD', `${path}grade`, 'the grade read from the chain', undefined, `${ratings.id} gives an unmarked chain no rating: read the mark, or give markedWll.`);
+      return fail('MISSING_FIELD', 'grade', 'the grade read from the chain', undefined, `${ratings.id} gives an unmarked chain no rating: read the mark, or give markedWll.`);
     }
-    const cell = chainCell(ratings, size, unmarked.grade, path);
+    const cell = chainCell(ratings, size, unmarked.grade);
     return { limit: printedRating(cell, ratings.units), basis: 'unmarked', grade: unmarked.grade, cell };
   }
-  const cell = chainCell(ratings, size, grade, path);
+  const cell = chainCell(ratings, size, grade);
   return { limit: printedRating(cell, ratings.units), basis: 'table', grade, cell };
 }
 
@@ -161,21 +155,21 @@ function showRating(working: Working, ratings: RatingTable, size: string, found:
   const { limit, basis, grade, cell } = found;
   const subject = grade === undefined ? `chain ${size}` : `chain ${size} grade ${grade}`;
   if (basis === 'marked') {
-    const crossing = isForce(limit) ? ' / g' : '';
-    working.step({
-      subject,
-      symbol: 'WLL',
-      expression: `marked WLL${crossing}`,
-      values: { 'marked WLL': limit, ...(crossing ? { g: { value: 9.80665, unit: 'm/s2' } } : {}), ...(cell ? { 'table WLL, not used': printedRating(cell, ratings.units) } : {}) },
-      result: shown,
-    });
+    const crossing = isForce(limit);
+    const values: (readonly [string, StepValue])[] = [['marked WLL', limit]];
+    if (crossing) values.push(['g', { value: STANDARD_GRAVITY, unit: 'm/s2' }]);
+    if (cell !== undefined) values.push(['table WLL, not used', printedRating(cell, ratings.units)]);
+    working.step({ subject, symbol: 'WLL', expression: crossing ? 'marked WLL / g' : 'marked WLL', values, result: shown });
     return;
   }
   working.step({
     subject,
     symbol: 'WLL',
     expression: 'table(size, grade)',
-    values: { size, grade: grade ?? '' },
+    values: [
+      ['size', size],
+      ['grade', grade ?? ''],
+    ],
     result: shown,
     ...(ratings.chain.source.clause === undefined ? {} : { clause: `${ratings.chain.source.document} ${ratings.chain.source.clause}` }),
   });
@@ -184,7 +178,10 @@ function showRating(working: Working, ratings: RatingTable, size: string, found:
       subject,
       symbol: 'MBF',
       expression: 'design factor · WLL',
-      values: { 'design factor': cell.design_factor, WLL: printedRating(cell, 'us') },
+      values: [
+        ['design factor', cell.design_factor],
+        ['WLL', printedRating(cell, 'us')],
+      ],
       result: { value: cell.minimum_breaking_force_lbf, unit: 'lbf' },
     });
   }

@@ -1,6 +1,6 @@
 import { fail } from '../errors.js';
 import { valueIn } from '../quantities/convert.js';
-import { Quantity, type QuantityInput } from '../quantities/quantity.js';
+import { type Quantity, type QuantityInput, quantity } from '../quantities/quantity.js';
 import { readPositive } from '../quantities/read.js';
 import type { UnitSystem } from '../quantities/units.js';
 import { note } from '../working/note.js';
@@ -39,22 +39,20 @@ export interface BreakingForceOfGrade extends ResultBase<'breakingForceOfGrade'>
  * breakingForceOfGrade({ grade: 80, wireDiameter: '10 mm' }).breakingForce.value.toFixed(1)
  * // => '125.7'
  */
-export function breakingForceOfGrade(
-  input: {
-    readonly grade: Exclude<ChainGrade, 120> | EuropeanChainClass;
-    readonly wireDiameter: QuantityInput<'length'>;
-    readonly units?: UnitSystem;
-    /** `false` leaves the steps out. */
-    readonly working?: boolean;
-  },
-): BreakingForceOfGrade {
+export function breakingForceOfGrade(input: {
+  readonly grade: Exclude<ChainGrade, 120> | EuropeanChainClass;
+  readonly wireDiameter: QuantityInput<'length'>;
+  readonly units?: UnitSystem;
+  /** `false` leaves the steps out. */
+  readonly working?: boolean;
+}): BreakingForceOfGrade {
   const working = new Working(input.working !== false);
   const number = gradeNumber(input.grade);
   const wire = readPositive(input.wireDiameter, 'length', 'wireDiameter');
   const unit = sharedUnits(input.units, [wire]) === 'us' ? 'lbf' : 'kN';
   const d = valueIn(wire, 'mm');
   const kilonewtons = 0.005 * Math.PI * number * d * d;
-  const breakingForce = new Quantity(valueIn({ value: kilonewtons, unit: 'kN' }, unit), unit);
+  const breakingForce = quantity(valueIn({ value: kilonewtons, unit: 'kN' }, unit), unit);
   if (working.shown) {
     working.step({
       subject: `grade ${input.grade}`,
@@ -65,7 +63,13 @@ export function breakingForceOfGrade(
       clause: 'ASTM A413/A413M-21 section 1',
     });
   }
-  working.cite({ document: 'ASTM A413/A413M, A391/A391M and A973/A973M', edition: '2021', clause: 'section 1', provenance: 'read', note: 'read in a page quoting it; European classes: EN 818-3, Annex A' });
+  working.cite({
+    document: 'ASTM A413/A413M, A391/A391M and A973/A973M',
+    edition: '2021',
+    clause: 'section 1',
+    provenance: 'read',
+    note: 'read in a page quoting it; European classes: EN 818-3, Annex A',
+  });
   working.cautions.push(note(MANUFACTURING_TEST), note(ROUND_WIRE_ONLY));
   return makeResult('breakingForceOfGrade', { breakingForce, meanStress: number * 10 }, input, working);
 }
@@ -89,8 +93,20 @@ function gradeNumber(grade: unknown): number {
     case '8':
       return Number(grade) * 10;
     case 120:
-      return fail('NO_VALUE_IN_TABLE', 'grade', 'a grade of round wire', grade, "The link of grade 120 chain is often not round, so a caliper does not give its section: take the maker's figure.");
+      return fail(
+        'NO_VALUE_IN_TABLE',
+        'grade',
+        'a grade of round wire',
+        grade,
+        "The link of grade 120 chain is often not round, so a caliper does not give its section: take the maker's figure.",
+      );
     default:
-      return fail('UNKNOWN_GRADE', 'grade', "30, 43, 70, 80, 100, or a European class '4', '5', '8'", grade, 'US grades are numbers, European classes text.');
+      return fail(
+        'UNKNOWN_GRADE',
+        'grade',
+        "30, 43, 70, 80, 100, or a European class '4', '5', '8'",
+        grade,
+        'US grades are numbers, European classes text.',
+      );
   }
 }

@@ -1,7 +1,7 @@
 import { fail } from '../errors.js';
 import { valueIn } from '../quantities/convert.js';
 import { compareExactSums, stepsToCover } from '../quantities/exact.js';
-import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/quantity.js';
+import { type Quantity, type QuantityInput, type QuantityLike, quantity } from '../quantities/quantity.js';
 import { readPositive } from '../quantities/read.js';
 import type { UnitSystem } from '../quantities/units.js';
 import { note } from '../working/note.js';
@@ -33,7 +33,10 @@ interface Options {
   readonly working?: boolean;
 }
 
-const GEOMETRY: SourceRef = { document: 'Geometry of a chain: each link advances it by its inside length', provenance: 'derived' };
+const GEOMETRY: SourceRef = {
+  document: 'Geometry of a chain: each link advances it by its inside length',
+  provenance: 'derived',
+};
 
 const MEASURED_PITCH = {
   code: 'MEASURED_PITCH',
@@ -57,7 +60,11 @@ const MEASURED_PITCH = {
  * // => 320 mm
  */
 export function lengthOfLinks(
-  input: Options & { readonly links: number; readonly pitch: QuantityInput<'length'>; readonly wireDiameter?: QuantityInput<'length'> },
+  input: Options & {
+    readonly links: number;
+    readonly pitch: QuantityInput<'length'>;
+    readonly wireDiameter?: QuantityInput<'length'>;
+  },
 ): LengthOfLinks {
   const { links } = input;
   const working = new Working(input.working !== false);
@@ -65,19 +72,40 @@ export function lengthOfLinks(
     fail('NOT_A_WHOLE_NUMBER', 'links', 'a whole number of links, 1 or more', links, 'Count the links.');
   }
   const pitch = readPositive(input.pitch, 'length', 'pitch');
-  const wire = input.wireDiameter === undefined ? undefined : readPositive(input.wireDiameter, 'length', 'wireDiameter');
+  const wire =
+    input.wireDiameter === undefined ? undefined : readPositive(input.wireDiameter, 'length', 'wireDiameter');
   const units = sharedUnits(input.units, [pitch, wire]);
   const bearingLength = inShort(times(pitch, links), units);
-  const outsideLength = wire === undefined ? undefined : decimal(bearingLength.value + inShort(times(wire, 2), units).value, bearingLength.unit);
+  const outsideLength =
+    wire === undefined
+      ? undefined
+      : decimal(bearingLength.value + inShort(times(wire, 2), units).value, bearingLength.unit);
   if (working.shown) {
-    working.step({ subject: 'chain', symbol: 'bearing length', expression: 'n · p', values: { n: links, p: pitch }, result: bearingLength });
+    working.step({
+      subject: 'chain',
+      symbol: 'bearing length',
+      expression: 'n · p',
+      values: { n: links, p: pitch },
+      result: bearingLength,
+    });
     if (wire !== undefined && outsideLength !== undefined) {
-      working.step({ subject: 'chain', symbol: 'outside length', expression: 'n · p + 2 · d', values: { n: links, p: pitch, d: wire }, result: outsideLength });
+      working.step({
+        subject: 'chain',
+        symbol: 'outside length',
+        expression: 'n · p + 2 · d',
+        values: { n: links, p: pitch, d: wire },
+        result: outsideLength,
+      });
     }
   }
   working.cite(GEOMETRY);
   working.cautions.push(note(MEASURED_PITCH));
-  return makeResult('lengthOfLinks', { bearingLength, ...(outsideLength === undefined ? {} : { outsideLength }) }, input, working);
+  return makeResult(
+    'lengthOfLinks',
+    { bearingLength, ...(outsideLength === undefined ? {} : { outsideLength }) },
+    input,
+    working,
+  );
 }
 
 /**
@@ -99,7 +127,11 @@ export function lengthOfLinks(
  * // => 20 mm
  */
 export function linksForLength(
-  input: Options & { readonly length: QuantityInput<'length'>; readonly pitch: QuantityInput<'length'>; readonly keepFlat?: boolean },
+  input: Options & {
+    readonly length: QuantityInput<'length'>;
+    readonly pitch: QuantityInput<'length'>;
+    readonly keepFlat?: boolean;
+  },
 ): LinksForLength {
   const working = new Working(input.working !== false);
   const length = readPositive(input.length, 'length', 'length');
@@ -109,7 +141,9 @@ export function linksForLength(
   const links = step * stepsToCover(length, { value: pitch.value * step, unit: pitch.unit });
   const bearingLength = inShort(times(pitch, links), units);
   const exact = compareExactSums([{ quantity: pitch, times: [links] }], [{ quantity: length }]) === 0;
-  const takeUp = exact ? decimal(0, bearingLength.unit) : decimal(bearingLength.value - inShort(length, units).value, bearingLength.unit);
+  const takeUp = exact
+    ? decimal(0, bearingLength.unit)
+    : decimal(bearingLength.value - inShort(length, units).value, bearingLength.unit);
   if (working.shown) {
     working.step({
       subject: 'chain',
@@ -118,7 +152,13 @@ export function linksForLength(
       values: { L: length, p: pitch },
       result: links,
     });
-    working.step({ subject: 'chain', symbol: 'take-up', expression: 'n · p − L', values: { n: links, p: pitch, L: length }, result: takeUp });
+    working.step({
+      subject: 'chain',
+      symbol: 'take-up',
+      expression: 'n · p − L',
+      values: { n: links, p: pitch, L: length },
+      result: takeUp,
+    });
   }
   working.cite(GEOMETRY);
   working.cautions.push(note(MEASURED_PITCH));
@@ -136,5 +176,5 @@ function times(length: QuantityLike, count: number): QuantityLike {
 
 /** Fifteen digits name a length better than any tape; they keep 10 × 1.38 in from reading 13.799999999999999 in. */
 function decimal<U extends QuantityLike['unit']>(value: number, unit: U): Quantity<U> {
-  return new Quantity(Number(value.toPrecision(15)), unit);
+  return quantity(Number(value.toPrecision(15)), unit);
 }

@@ -8,11 +8,23 @@ const US_UNITS: readonly Unit[] = ['in', 'ft', 'yd', 'lb', 'short-ton', 'long-to
 export function sharedUnits(asked: UnitSystem | undefined, inputs: readonly (QuantityLike | undefined)[]): UnitSystem {
   if (asked !== undefined) {
     if (asked === 'us' || asked === 'si') return asked;
-    return fail('UNKNOWN_VALUE', 'units', "'us' or 'si'", asked, 'Name one of the two, or leave it out where the inputs share a system.');
+    return fail(
+      'UNKNOWN_VALUE',
+      'units',
+      "'us' or 'si'",
+      asked,
+      'Name one of the two, or leave it out where the inputs share a system.',
+    );
   }
   const given = inputs.filter((input) => input !== undefined);
   const us = given.filter(({ unit }) => US_UNITS.includes(unit)).length;
   if (us === given.length) return 'us';
   if (us === 0) return 'si';
-  return fail('UNITS_REQUIRED', 'units', "'us' or 'si'", undefined, 'The inputs mix both systems: say which one the result should use.');
+  return fail(
+    'UNITS_REQUIRED',
+    'units',
+    "'us' or 'si'",
+    undefined,
+    'The inputs mix both systems: say which one the result should use.',
+  );
 }

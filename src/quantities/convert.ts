@@ -19,7 +19,7 @@ export function valueIn(quantity: QuantityLike, unit: Unit): number {
       '',
       target.dimension,
       `${value} ${from}`,
-      `A ${source.dimension} does not convert to ${unit}; mass becomes force with weightOf(mass).`,
+      `A unit of ${source.dimension} does not convert to ${unit}; mass becomes force with weightOf(mass).`,
     );
   }
   if (from === 'C') return (value * 9) / 5 + 32;

@@ -52,6 +52,9 @@ function termsOf(quantity: QuantityLike): ExactTerm[] {
 export function stepsToCover(length: QuantityLike, step: QuantityLike): number {
   if (!(step.value > 0)) fail('NOT_POSITIVE', 'step', 'a step above zero', step.value, 'Give the length of one step.');
   if (!(length.value >= 0)) fail('NEGATIVE', 'length', 'a length of zero or more', length.value, 'Check the sign.');
+  checkOneDimension([{ quantity: length }, { quantity: step }]);
+  const wholeNumbers = Number.isInteger(length.value) && Number.isInteger(step.value) && Math.abs(length.value) < 1e9;
+  if (length.unit === step.unit && wholeNumbers) return Math.ceil(length.value / step.value); // exact as it stands
   const quotient = roughSteps(length) / roughSteps(step);
   const nearest = Math.round(quotient);
   if (Math.abs(quotient - nearest) > CLEAR_GAP * Math.max(1, quotient)) return Math.ceil(quotient);
@@ -76,6 +79,28 @@ function stepsOf(unit: Unit): readonly [steps: number, gravity: number] {
   const { dimension, steps } = UNITS[unit];
   if (steps === 0) return fail('WRONG_KIND', '', 'a unit with an exact factor', unit, 'Give the angle in deg.');
   return [steps, dimension === 'mass' ? GRAVITY_STEPS : 1];
+}
+
+/** A ratio and whether it stays at or below 1. */
+export interface Ratio {
+  readonly fits: boolean;
+  /** demand / capacity; null without capacity. */
+  readonly utilization: number | null;
+}
+
+/**
+ * demand / capacity from two numbers in one unit. Where they are so close that rounding could decide, the exact
+ * comparison does, and the ratio never contradicts it: 1 exactly when they are equal.
+ */
+export function ratioOf(demand: number, capacity: number, exact: () => -1 | 0 | 1): Ratio {
+  if (capacity === 0) return { fits: demand === 0, utilization: null };
+  const utilization = demand / capacity;
+  if (Math.abs(utilization - 1) > CLEAR_GAP) return { fits: utilization < 1, utilization };
+  const order = exact();
+  if (order === 0) return { fits: true, utilization: 1 };
+  return order < 0
+    ? { fits: true, utilization: Math.min(utilization, 1 - Number.EPSILON / 2) }
+    : { fits: false, utilization: Math.max(utilization, 1 + Number.EPSILON) };
 }
 
 function roughSteps(quantity: QuantityLike): number {

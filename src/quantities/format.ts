@@ -1,6 +1,6 @@
 import { fail } from '../errors.js';
 import { plainDecimal } from './decimal.js';
-import type { QuantityLike } from './quantity.js';
+import { Quantity, type QuantityLike } from './quantity.js';
 import { readAny } from './read.js';
 
 /**
@@ -16,14 +16,17 @@ import { readAny } from './read.js';
  */
 export function formatQuantity(quantity: QuantityLike, options: { readonly digits?: number } = {}): string {
   const { value, unit } = readAny(quantity, 'quantity');
-  return `${formatNumber(value, options.digits)} ${unit}`;
+  return String(new Quantity(round(value, options.digits), unit));
 }
 
 /** A number to so many significant digits, without trailing zeros; whole numbers up to 15 digits stay whole. */
-export function formatNumber(value: number, digits = 5): string {
+export function formatNumber(value: number, digits?: number): string {
+  return plainDecimal(round(value, digits));
+}
+
+function round(value: number, digits = 5): number {
   if (!Number.isInteger(digits) || digits < 1 || digits > 15) {
     fail('NOT_A_WHOLE_NUMBER', 'digits', 'a whole number from 1 to 15', digits, 'Leave digits out for 5.');
   }
-  if (Number.isInteger(value) && Math.abs(value) < 1e15) return String(value);
-  return plainDecimal(Number(value.toPrecision(digits)));
+  return Number.isInteger(value) && Math.abs(value) < 1e15 ? value : Number(value.toPrecision(digits));
 }

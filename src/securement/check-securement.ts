@@ -1,7 +1,7 @@
 import type { UnitSystem } from '../quantities/units.js';
 import { FOLLOW_THE_MARK, STAND_CLEAR, STRAIGHT_PULL } from '../working/cautions.js';
 import { type Check, governingCheck, overallVerdict, type Verdict } from '../working/check.js';
-import { makeResult, type ResultBase } from '../working/result.js';
+import { asResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
 import { type Plan, readPlan } from './plan.js';
 import {
@@ -16,8 +16,8 @@ import {
 export interface SecurementCheck extends ResultBase<'checkSecurement'> {
   readonly verdict: Verdict;
   readonly rules: string;
-  /** Id of the check that decides; absent when nothing applied. */
-  readonly governing?: string;
+  /** Id of the check that decides; null when nothing applied. */
+  readonly governing: string | null;
   readonly articles: readonly ArticleOutcome[];
   readonly tieDowns: readonly CountedTieDown[];
   /** Every check, each with its clause. Those of weight `practice` never decide the verdict. */
@@ -46,7 +46,7 @@ export interface CheckSecurementInput extends Plan {
  * @param input.articles what is on the deck; a detached attachment is an article of its own
  * @param input.tieDowns each with `holds`, `path`, and `parts` or `capacities`
  * @param input.units `'us'` or `'si'` for the figures shown; omitted: the rule set's own. The law decides in its own units
- * @param input.working `false` leaves the steps out and does not copy the input: for bulk work
+ * @param input.working `false` leaves the steps, sources and assumptions out: for bulk work
  * @throws RiggingError `UNKNOWN_RULE_SET`, `EMPTY_LIST`, `DUPLICATE_ID`, `UNKNOWN_REFERENCE`, `UNKNOWN_VALUE`,
  * `CONFLICTING_FIELDS`, `MISSING_FIELD` and what the parts and quantities throw
  * @validity counts and ratings; it does not look at angles or at which way a tie-down pulls
@@ -63,27 +63,27 @@ export interface CheckSecurementInput extends Plan {
  * // => 'pass'
  */
 export function checkSecurement(input: CheckSecurementInput): SecurementCheck {
-  const { rules } = input;
+  const { rules, vehicle, articles, tieDowns, units } = input;
   checkRules(rules);
   const working = new Working(input.working !== false);
-  const articles = readPlan(input);
-  const outcome = rules.judgePlan(input, articles, { working, units: input.units ?? rules.units });
-  const verdict = overallVerdict(outcome.checks);
-  const governing = governingCheck(outcome.checks, verdict);
+  const outcome = rules.judgePlan(input, readPlan(input), { working, units: units ?? rules.units });
+  const { checks } = outcome;
+  const verdict = overallVerdict(checks);
   working.cautions.push(STRAIGHT_PULL, STAND_CLEAR, FOLLOW_THE_MARK);
-  return makeResult(
-    'checkSecurement',
-    {
-      verdict,
-      rules: rules.id,
-      ...(governing === undefined ? {} : { governing: governing.id }),
-      articles: outcome.articles,
-      tieDowns: outcome.tieDowns,
-      checks: outcome.checks,
-      applicability: outcome.applicability,
-      inspections: outcome.inspections,
-    },
-    input,
-    working,
-  );
+  return asResult({
+    result: 'checkSecurement',
+    verdict,
+    rules: rules.id,
+    governing: governingCheck(checks, verdict)?.id ?? null,
+    articles: outcome.articles,
+    tieDowns: outcome.tieDowns,
+    checks,
+    applicability: outcome.applicability,
+    inspections: outcome.inspections,
+    inputs: { rules: rules.id, vehicle, articles, tieDowns, units },
+    steps: working.steps,
+    sources: working.sources,
+    assumptions: working.assumptions,
+    cautions: working.cautions,
+  });
 }

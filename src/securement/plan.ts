@@ -1,5 +1,6 @@
 import type { Capacities, Part } from '../assembly/part.js';
-import { fail } from '../errors.js';
+import { checkIds } from '../assembly/rate-part.js';
+import { fail, failAt } from '../errors.js';
 import type { QuantityInput, QuantityLike } from '../quantities/quantity.js';
 import { readPositive } from '../quantities/read.js';
 import type { LengthUnit, MassUnit } from '../quantities/units.js';
@@ -106,10 +107,9 @@ export interface Plan {
   readonly tieDowns: readonly TieDown[];
 }
 
-/** An article with its quantities read and the tie-downs that hold it or its accessories. */
+/** An article with its quantities read. */
 export interface ReadArticle {
   readonly article: Article;
-  readonly path: string;
   readonly mass: QuantityLike<MassUnit>;
   readonly length: QuantityLike<LengthUnit>;
 }
@@ -117,77 +117,90 @@ export interface ReadArticle {
 const ARTICLE_KINDS: readonly ArticleKind[] = ['machinery', 'light-vehicle', 'general'];
 
 /** Reads one article; every field that a rule may look at is checked here, once. */
-export function readArticle(article: Article, path: string): ReadArticle {
+export function readArticle(article: Article): ReadArticle {
   if (typeof article !== 'object' || article === null) {
-    return fail('MISSING_FIELD', path, 'an article { id, kind, mass, length }', article, 'Give the thing to be held.');
+    return fail('MISSING_FIELD', '', 'an article { id, kind, mass, length }', article, 'Give the thing to be held.');
   }
-  if (!ARTICLE_KINDS.includes(article.kind)) {
-    fail('UNKNOWN_VALUE', `${path}.kind`, ARTICLE_KINDS.join(', '), article.kind, 'A machine on wheels or tracks is machinery; a detached attachment is general.');
+  const { kind, blockedForward, articulated, articulationLocked, specialMethods, accessories } = article;
+  if (!ARTICLE_KINDS.includes(kind)) {
+    fail('UNKNOWN_VALUE', 'kind', ARTICLE_KINDS.join(', '), kind, 'A machine on wheels or tracks is machinery; a detached attachment is general.');
   }
-  const { blockedForward, articulated, articulationLocked, specialMethods } = article;
-  readFlag(blockedForward, path, 'blockedForward');
-  readFlag(articulated, path, 'articulated');
-  readFlag(articulationLocked, path, 'articulationLocked');
-  readFlag(specialMethods, path, 'specialMethods');
+  readFlag(blockedForward, 'blockedForward');
+  readFlag(articulated, 'articulated');
+  readFlag(articulationLocked, 'articulationLocked');
+  readFlag(specialMethods, 'specialMethods');
+  if (accessories !== undefined) readAccessories(accessories);
   return {
     article,
-    path,
-    mass: readPositive(article.mass, 'mass', `${path}.mass`),
-    length: readPositive(article.length, 'length', `${path}.length`),
+    mass: readPositive(article.mass, 'mass', 'mass'),
+    length: readPositive(article.length, 'length', 'length'),
   };
 }
 
-function requireItems(list: unknown, path: string, expected: string, remedy: string): void {
-  if (!Array.isArray(list) || list.length === 0) fail('EMPTY_LIST', path, expected, list, remedy);
+function readAccessories(accessories: readonly Accessory[]): void {
+  if (!Array.isArray(accessories)) fail('UNKNOWN_VALUE', 'accessories', 'a list', accessories, 'Leave it out when nothing is mounted.');
+  checkIds(accessories, 'accessories');
+  accessories.forEach(({ lowered, locked }, index) => {
+    readFlag(lowered, `accessories[${index}].lowered`);
+    readFlag(locked, `accessories[${index}].locked`);
+  });
 }
 
-function readFlag(value: unknown, path: string, name: string): void {
+function readFlag(value: unknown, path: string): void {
   if (value !== undefined && typeof value !== 'boolean') {
-    fail('UNKNOWN_VALUE', `${path}.${name}`, 'true or false', value, 'Leave it out when it is not known.');
+    fail('UNKNOWN_VALUE', path, 'true or false', value, 'Leave it out when it is not known.');
   }
 }
 
 /** Checks the shape of a plan: lists that are not empty, ids used once, tie-downs that hold something that exists. */
-export function readPlan(plan: Plan): readonly ReadArticle[] {
-  requireItems(plan.articles, 'articles', 'at least one article', 'List what is on the deck.');
-  requireItems(plan.tieDowns, 'tieDowns', 'at least one tie-down', 'tieDownsRequired says how many an article needs.');
-  const ids = new Set<string>();
-  const claim = (id: unknown, path: string) => {
-    if (typeof id !== 'string' || id === '') fail('MISSING_FIELD', path, 'a name', id, 'Give it an id; results name it by that.');
-    if (ids.has(id as string)) fail('DUPLICATE_ID', path, 'an id used once in the plan', id, 'Rename one of the two.');
-    ids.add(id as string);
-  };
-  const articles = plan.articles.map((article, index) => {
-    const path = `articles[${index}]`;
-    const read = readArticle(article, path);
-    claim(article.id, `${path}.id`);
-    article.accessories?.forEach((accessory, at) => {
-      const here = `${path}.accessories[${at}]`;
-      claim(accessory?.id, `${here}.id`);
-      readFlag(accessory.lowered, here, 'lowered');
-      readFlag(accessory.locked, here, 'locked');
-    });
-    return read;
-  });
-  const held = new Set(ids);
-  plan.tieDowns.forEach((tieDown, index) => {
-    const path = `tieDowns[${index}]`;
-    if (typeof tieDown !== 'object' || tieDown === null) {
-      fail('MISSING_FIELD', path, 'a tie-down { id, holds, path, parts }', tieDown, 'Give the tie-down.');
+export function readPlan({ articles, tieDowns }: Plan): readonly ReadArticle[] {
+  requireItems(articles, 'articles', 'at least one article', 'List what is on the deck.');
+  requireItems(tieDowns, 'tieDowns', 'at least one tie-down', 'tieDownsRequired says how many an article needs.');
+  checkIds(articles, 'articles');
+  checkIds(tieDowns, 'tieDowns');
+  const cargo = new Set<string>();
+  const read: ReadArticle[] = [];
+  for (let index = 0; index < articles.length; index++) {
+    try {
+      const article = articles[index] as Article;
+      read.push(readArticle(article));
+      claim(cargo, article.id, 'id');
+      article.accessories?.forEach(({ id }, at) => claim(cargo, id, `accessories[${at}].id`));
+    } catch (error) {
+      failAt(`articles[${index}]`, error);
     }
-    claim(tieDown.id, `${path}.id`);
-    if (!held.has(tieDown.holds)) {
-      fail('UNKNOWN_REFERENCE', `${path}.holds`, `the id of an article or accessory: ${[...held].join(', ')}`, tieDown.holds, 'Name what the tie-down holds.');
+  }
+  for (let index = 0; index < tieDowns.length; index++) {
+    try {
+      readTieDown(tieDowns[index] as TieDown, cargo);
+    } catch (error) {
+      failAt(`tieDowns[${index}]`, error);
     }
-    if (!TIE_DOWN_PATHS.includes(tieDown.path)) {
-      fail('UNKNOWN_VALUE', `${path}.path`, TIE_DOWN_PATHS.join(', '), tieDown.path, 'Say how the tie-down runs: the credit depends on it.');
-    }
-    if (tieDown.end !== undefined && tieDown.end !== 'front' && tieDown.end !== 'rear') {
-      fail('UNKNOWN_VALUE', `${path}.end`, "'front' or 'rear'", tieDown.end, 'Leave it out for a tie-down in the middle.');
-    }
-    if ((tieDown.parts === undefined) === (tieDown.capacities === undefined)) {
-      fail('CONFLICTING_FIELDS', path, 'parts or capacities, one of the two', tieDown.parts === undefined ? 'neither' : 'both', 'List the parts, or state the capacity of the whole tie-down.');
-    }
-  });
-  return articles;
+  }
+  return read;
+}
+
+function readTieDown({ id, holds, path, end, parts, capacities }: TieDown, cargo: ReadonlySet<string>): void {
+  if (cargo.has(id)) fail('DUPLICATE_ID', 'id', 'an id used once in the plan', id, 'Rename one of the two.');
+  if (!cargo.has(holds)) {
+    fail('UNKNOWN_REFERENCE', 'holds', `the id of an article or accessory: ${[...cargo].join(', ')}`, holds, 'Name what the tie-down holds.');
+  }
+  if (!TIE_DOWN_PATHS.includes(path)) {
+    fail('UNKNOWN_VALUE', 'path', TIE_DOWN_PATHS.join(', '), path, 'Say how the tie-down runs: the credit depends on it.');
+  }
+  if (end !== undefined && end !== 'front' && end !== 'rear') {
+    fail('UNKNOWN_VALUE', 'end', "'front' or 'rear'", end, 'Leave it out for a tie-down in the middle.');
+  }
+  if ((parts === undefined) === (capacities === undefined)) {
+    fail('CONFLICTING_FIELDS', '', 'parts or capacities, one of the two', parts === undefined ? 'neither' : 'both', 'List the parts, or state the capacity of the whole tie-down.');
+  }
+}
+
+function claim(ids: Set<string>, id: string, path: string): void {
+  if (ids.has(id)) fail('DUPLICATE_ID', path, 'an id used once in the plan', id, 'Rename one of the two.');
+  ids.add(id);
+}
+
+function requireItems(list: unknown, path: string, expected: string, remedy: string): void {
+  if (!Array.isArray(list) || list.length === 0) fail('EMPTY_LIST', path, expected, list, remedy);
 }

@@ -1,3 +1,4 @@
+import { failAt } from '../errors.js';
 import type { UnitSystem } from '../quantities/units.js';
 import { FOLLOW_THE_MARK } from '../working/cautions.js';
 import { makeResult, type ResultBase } from '../working/result.js';
@@ -38,8 +39,13 @@ export function tieDownsRequired(input: {
   const { rules } = input;
   checkRules(rules);
   const working = new Working(input.working !== false);
-  const article = readArticle({ id: 'article', ...input.article } as Article, 'article');
-  const requirement = rules.requirementOf(article, { working, units: input.units ?? rules.units });
+  let requirement: ArticleRequirement;
+  try {
+    const article = readArticle(typeof input.article === 'object' ? ({ id: 'article', ...input.article } as Article) : input.article);
+    requirement = rules.requirementOf(article, { working, units: input.units ?? rules.units });
+  } catch (error) {
+    failAt('article', error);
+  }
   working.cautions.push(FOLLOW_THE_MARK);
   return makeResult('tieDownsRequired', { rules: rules.id, ...requirement }, input, working);
 }

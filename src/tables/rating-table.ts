@@ -78,18 +78,18 @@ export function sourceOfCell(table: GeneratedTable<unknown>, cell: RatedCell, un
 }
 
 /** The chain cell of a size and grade, or a typed error that says what the table does have. */
-export function chainCell(ratings: RatingTable, size: string, grade: number, path: string): RatedCell {
+export function chainCell(ratings: RatingTable, size: string, grade: number): RatedCell {
   const grades = rowOf(ratings.chain.rows, size);
   if (grades === undefined) {
-    return fail('UNKNOWN_SIZE', `${path}size`, `a size of ${ratings.id}: ${Object.keys(ratings.chain.rows).join(', ')}`, size, 'This table has no such size: give the marked working load limit, or name a table that has it.');
+    return fail('UNKNOWN_SIZE', 'size', `a size of ${ratings.id}: ${Object.keys(ratings.chain.rows).join(', ')}`, size, 'This table has no such size: give the marked working load limit, or name a table that has it.');
   }
   const cell = rowOf(grades, grade);
   if (cell !== undefined) return cell;
   if (ratings.markedOnlyGrades.includes(grade)) {
-    return fail('NO_VALUE_IN_TABLE', `${path}grade`, `a marked working load limit for grade ${grade}`, 'none', 'No public table is confirmed for this grade: read the limit marked on the chain or its tag and give it as markedWll.');
+    return fail('NO_VALUE_IN_TABLE', 'grade', `a marked working load limit for grade ${grade}`, 'none', 'No public table is confirmed for this grade: read the limit marked on the chain or its tag and give it as markedWll.');
   }
   const known = Object.values(ratings.chain.rows).some((row) => Object.hasOwn(row, grade));
   return known
-    ? fail('NO_VALUE_IN_TABLE', `${path}grade`, `a grade that ${ratings.id} lists for size ${size}: ${Object.keys(grades).join(', ')}`, grade, 'The table has no value for this pair and nothing is interpolated: give the marked working load limit as markedWll.')
-    : fail('UNKNOWN_GRADE', `${path}grade`, `a grade of ${ratings.id}`, grade, 'US grades are the numbers 30, 43, 70, 80, 100 and 120.');
+    ? fail('NO_VALUE_IN_TABLE', 'grade', `a grade that ${ratings.id} lists for size ${size}: ${Object.keys(grades).join(', ')}`, grade, 'The table has no value for this pair and nothing is interpolated: give the marked working load limit as markedWll.')
+    : fail('UNKNOWN_GRADE', 'grade', `a grade of ${ratings.id}`, grade, 'US grades are the numbers 30, 43, 70, 80, 100 and 120.');
 }

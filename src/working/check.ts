@@ -4,7 +4,8 @@ import type { Note } from './note.js';
 /** The answer of a check. A missing fact gives `undetermined`, never a pass. */
 export type Verdict = 'pass' | 'fail' | 'not-applicable' | 'undetermined';
 
-interface CheckBase {
+/** What a check is about, before its answer. */
+export interface CheckSubject {
   /** Unique in its result: the clause and what it was applied to, such as `393.106(d)/tractor`. */
   readonly id: string;
   readonly title: string;
@@ -17,7 +18,7 @@ interface CheckBase {
 }
 
 /** A demand held against a capacity: pass when demand / capacity is at most 1, decided exactly. */
-export interface RatioCheck extends CheckBase {
+export interface RatioCheck extends CheckSubject {
   readonly verdict: 'pass' | 'fail';
   readonly demand: QuantityLike | number;
   readonly capacity: QuantityLike | number;
@@ -26,23 +27,56 @@ export interface RatioCheck extends CheckBase {
 }
 
 /** A condition that is met or not. */
-export interface ConditionCheck extends CheckBase {
+export interface ConditionCheck extends CheckSubject {
   readonly verdict: 'pass' | 'fail';
   readonly because: Note;
 }
 
-export interface NotApplicableCheck extends CheckBase {
+export interface NotApplicableCheck extends CheckSubject {
   readonly verdict: 'not-applicable';
   readonly because: Note;
 }
 
-export interface UndeterminedCheck extends CheckBase {
+export interface UndeterminedCheck extends CheckSubject {
   readonly verdict: 'undetermined';
   /** What must be known before this can be decided. */
   readonly missing: readonly Note[];
 }
 
 export type Check = RatioCheck | ConditionCheck | NotApplicableCheck | UndeterminedCheck;
+
+// One function for each form, so that every check of a form has the same fields in the same order.
+
+export function ratioCheck(
+  { id, title, clause, weight, subject }: CheckSubject,
+  fits: boolean,
+  demand: QuantityLike | number,
+  capacity: QuantityLike | number,
+  utilization: number | null,
+): RatioCheck {
+  return { id, title, clause, weight, subject, verdict: fits ? 'pass' : 'fail', demand, capacity, utilization };
+}
+
+export function conditionCheck(
+  { id, title, clause, weight, subject }: CheckSubject,
+  verdict: 'pass' | 'fail',
+  because: Note,
+): ConditionCheck {
+  return { id, title, clause, weight, subject, verdict, because };
+}
+
+export function notApplicableCheck({ id, title, clause, weight, subject }: CheckSubject, because: Note): NotApplicableCheck {
+  return { id, title, clause, weight, subject, verdict: 'not-applicable', because };
+}
+
+export function undeterminedCheck({ id, title, clause, weight, subject }: CheckSubject, missing: readonly Note[]): UndeterminedCheck {
+  return { id, title, clause, weight, subject, verdict: 'undetermined', missing };
+}
+
+/** A count held against what there is: whole numbers, so the comparison is exact as it stands. */
+export function countCheck(about: CheckSubject, demand: number, capacity: number): RatioCheck {
+  return ratioCheck(about, demand <= capacity, demand, capacity, capacity === 0 ? null : demand / capacity);
+}
 
 /** The verdict of several checks together; only requirements count. */
 export function overallVerdict(checks: readonly Check[]): Verdict {

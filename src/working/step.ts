@@ -11,9 +11,17 @@ export interface Step {
   readonly subject: string;
   readonly symbol: string;
   readonly expression: string;
-  readonly values: Readonly<Record<string, StepValue>>;
+  /** What went in, each with its name: symbols of the expression, or ids of the things it runs over. */
+  readonly values: readonly (readonly [name: string, value: StepValue])[];
   readonly result: StepValue;
   readonly clause?: string;
+}
+
+/** A line as code writes it down. Names that come from the caller go into the list form, where any text is safe. */
+type StepDraft = Omit<Step, 'values'> & { readonly values: Step['values'] | Readonly<Record<string, StepValue>> };
+
+function isNamedList(values: StepDraft['values']): values is Step['values'] {
+  return Array.isArray(values);
 }
 
 /**
@@ -31,8 +39,10 @@ export class Working {
     this.shown = shown;
   }
 
-  step(step: Step): void {
-    this.steps.push(step);
+  /** Records a line. The values may be written as an object where the code itself chose their names. */
+  step(line: StepDraft): void {
+    const { values } = line;
+    this.steps.push(isNamedList(values) ? (line as Step) : { ...line, values: Object.entries(values) });
   }
 
   /** Adds a source once. */

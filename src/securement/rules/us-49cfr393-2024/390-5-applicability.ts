@@ -1,4 +1,4 @@
-import { fail } from '../../../errors.js';
+import { fail, failAt } from '../../../errors.js';
 import { compareExactSums, type ExactTerm } from '../../../quantities/exact.js';
 import { Quantity, type QuantityLike } from '../../../quantities/quantity.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
@@ -20,12 +20,18 @@ const CLAUSE = '49 CFR 390.5';
  */
 export function applicability(vehicle: Vehicle | undefined, working: Working): Applicability {
   cite(working, '390.5');
-  if (vehicle === undefined) return answer('undetermined', VEHICLE_NOT_STATED);
+  if (vehicle === undefined) return NOT_STATED;
   const { units } = vehicle;
   if (!Array.isArray(units) || units.length === 0) {
     fail('EMPTY_LIST', 'vehicle.units', 'at least one unit', units, 'Give the power unit, and the trailer if there is one.');
   }
-  const read = units.map((unit, index) => heaviest(unit, `vehicle.units[${index}]`));
+  const read = units.map((unit, index) => {
+    try {
+      return heaviest(unit);
+    } catch (error) {
+      return failAt(`vehicle.units[${index}]`, error);
+    }
+  });
   const known = read.filter((mass) => mass !== undefined);
   const label =
     vehicle.combinationRatingOnLabel === undefined || !units.some(({ kind }) => kind === 'towed')
@@ -41,7 +47,7 @@ export function applicability(vehicle: Vehicle | undefined, working: Working): A
       subject: 'vehicle',
       symbol: 'G',
       expression: label === undefined ? 'sum over units of max(rating, weight)' : 'max(label, sum over units of max(rating, weight))',
-      values: { ...Object.fromEntries(units.map(({ id }, index) => [id, read[index] ?? null])), ...(label ? { label } : {}) },
+      values: [...units.map(({ id }, index) => [id, read[index] ?? null] as const), ['label', label ?? 'none']],
       result: label !== undefined && compareExactSums(sum, [{ quantity: label }]) < 0 ? label : total,
       clause: CLAUSE,
     });
@@ -53,12 +59,12 @@ export function applicability(vehicle: Vehicle | undefined, working: Working): A
   return { ...answer('applies', APPLIES), because: note(APPLIES, { limit }) };
 }
 
-function heaviest(unit: VehicleUnit, path: string): QuantityLike | undefined {
+function heaviest(unit: VehicleUnit): QuantityLike | undefined {
   if (typeof unit !== 'object' || unit === null || (unit.kind !== 'power' && unit.kind !== 'towed')) {
-    return fail('UNKNOWN_VALUE', `${path}.kind`, "'power' or 'towed'", unit?.kind, 'Say whether the unit pulls or is pulled.');
+    return fail('UNKNOWN_VALUE', 'kind', "'power' or 'towed'", unit?.kind, 'Say whether the unit pulls or is pulled.');
   }
-  const rating = unit.grossWeightRating === undefined ? undefined : readPositive(unit.grossWeightRating, 'mass', `${path}.grossWeightRating`);
-  const weight = unit.grossWeight === undefined ? undefined : readPositive(unit.grossWeight, 'mass', `${path}.grossWeight`);
+  const rating = unit.grossWeightRating === undefined ? undefined : readPositive(unit.grossWeightRating, 'mass', 'grossWeightRating');
+  const weight = unit.grossWeight === undefined ? undefined : readPositive(unit.grossWeight, 'mass', 'grossWeight');
   if (rating === undefined || weight === undefined) return rating ?? weight;
   return compareExactSums([{ quantity: rating }], [{ quantity: weight }]) >= 0 ? rating : weight;
 }
@@ -67,9 +73,14 @@ function answer(verdict: Applicability['verdict'], words: { code: string; text: 
   return { verdict, because: note(words), clause: CLAUSE };
 }
 
-const VEHICLE_NOT_STATED = {
-  code: 'VEHICLE_NOT_STATED',
-  text: 'The vehicle is not stated: whether the federal rule reaches this trip is not decided. The plan is checked as if it did.',
+const NOT_STATED: Applicability = {
+  verdict: 'undetermined',
+  because: {
+    code: 'VEHICLE_NOT_STATED',
+    params: {},
+    text: 'The vehicle is not stated: whether the federal rule reaches this trip is not decided. The plan is checked as if it did.',
+  },
+  clause: CLAUSE,
 };
 const UNIT_MASS_NOT_STATED = {
   code: 'UNIT_MASS_NOT_STATED',

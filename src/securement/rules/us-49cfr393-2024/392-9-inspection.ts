@@ -9,10 +9,12 @@ import { cite } from './parameters.js';
  */
 export function inspections(working: Working): readonly InspectionDue[] {
   cite(working, '392.9');
-  return Object.entries(us49cfr3929Inspection.rows).map(([when, row]) => ({
-    when,
-    ...('distance_mi' in row ? { distance: { value: row.distance_mi, unit: 'mi' } as const } : {}),
-    ...('time_h' in row ? { time: { value: row.time_h, unit: 'h' } as const } : {}),
-    clause: `49 CFR ${row.clause}`,
-  }));
+  return INSPECTIONS;
 }
+
+const INSPECTIONS: readonly InspectionDue[] = /* @__PURE__ */ Object.entries(us49cfr3929Inspection.rows).map(([when, row]) => ({
+  when,
+  ...('distance_mi' in row ? { distance: { value: row.distance_mi, unit: 'mi' } as const } : {}),
+  ...('time_h' in row ? { time: { value: row.time_h, unit: 'h' } as const } : {}),
+  clause: `49 CFR ${row.clause}`,
+}));

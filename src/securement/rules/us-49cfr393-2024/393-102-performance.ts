@@ -2,7 +2,7 @@ import type { QuantityLike } from '../../../quantities/quantity.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
 import type { MassUnit, UnitSystem } from '../../../quantities/units.js';
 import { us49cfr393102Criteria } from '../../../tables/generated/us-49cfr393-102-criteria.js';
-import { type Check, overallVerdict } from '../../../working/check.js';
+import { type Check, conditionCheck, type CheckSubject, notApplicableCheck, overallVerdict } from '../../../working/check.js';
 import type { Note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { DirectionalRequirement } from '../../rule-set.js';
@@ -31,7 +31,7 @@ export function performance(mass: QuantityLike<MassUnit>, units: UnitSystem, wor
         subject: `restraint ${direction}`,
         symbol: 'F',
         expression: 'a · W, against the working load limit',
-        values: { a: row.g_against_wll, W: weight },
+        values: [['a', row.g_against_wll], ['W', weight]],
         result: requirement.againstWorkingLoadLimit,
         clause: requirement.clause,
       });
@@ -43,16 +43,16 @@ export function performance(mass: QuantityLike<MassUnit>, units: UnitSystem, wor
 /** 393.102(c)(3): cargo secured as 393.104 to 393.136 ask is deemed to meet the performance criteria. */
 export function deemedPerformance(subject: string, others: readonly Check[], working: Working): Check {
   cite(working, '393.102(c)', 'memory');
-  const base = {
+  const about: CheckSubject = {
     id: `393.102(c)/${subject}`,
     title: 'Performance criteria',
     clause: '49 CFR 393.102(c)',
     weight: 'requirement',
     subject,
-  } as const;
+  };
   return overallVerdict(others) === 'pass'
-    ? { ...base, verdict: 'pass', because: DEEMED }
-    : { ...base, verdict: 'not-applicable', because: NOT_DEEMED };
+    ? conditionCheck(about, 'pass', DEEMED)
+    : notApplicableCheck(about, NOT_DEEMED);
 }
 
 const DEEMED: Note = {

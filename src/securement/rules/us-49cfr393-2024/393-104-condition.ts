@@ -1,4 +1,4 @@
-import type { Check } from '../../../working/check.js';
+import { type Check, type CheckSubject, conditionCheck, undeterminedCheck } from '../../../working/check.js';
 import { type Note, note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { RatedTieDown } from './393-108-weakest-part.js';
@@ -9,22 +9,28 @@ import { cite } from './parameters.js';
  * percentage of wear for chain; whether a part is damaged is the caller's finding. A damaged part also counts
  * zero in the aggregate and its tie-down does not count in the number.
  */
-export function checkCondition(rated: RatedTieDown, working: Working): Check {
+export function checkCondition(tieDowns: readonly RatedTieDown[], working: Working): Check {
   cite(working, '393.104(b)-(c)');
-  const { tieDown, damaged } = rated;
-  const base = {
-    id: `393.104(b)/${tieDown.id}`,
+  const about: CheckSubject = {
+    id: '393.104(b)',
     title: 'Condition of the parts',
     clause: '49 CFR 393.104(b)-(c)',
     weight: 'requirement',
-    subject: tieDown.id,
-  } as const;
-  if (damaged.length > 0) {
-    return { ...base, verdict: 'fail', because: note(DAMAGED, { parts: damaged.join(', ') }) };
+    subject: 'tie-downs',
+  };
+  let damaged = '';
+  let undecided: Note[] | undefined;
+  for (const { tieDown, damaged: parts, missing } of tieDowns) {
+    for (const part of parts) damaged += `${damaged === '' ? '' : ', '}${tieDown.id} ${part}`;
+    for (const fact of missing) {
+      if (fact.code !== 'CONDITION_UNDETERMINED') continue;
+      undecided ??= [];
+      undecided.push(fact);
+    }
   }
-  const undecided = rated.missing.filter(({ code }) => code === 'CONDITION_UNDETERMINED');
-  if (undecided.length > 0) return { ...base, verdict: 'undetermined', missing: undecided };
-  return { ...base, verdict: 'pass', because: SOUND };
+  if (damaged !== '') return conditionCheck(about, 'fail', note(DAMAGED, { parts: damaged }));
+  if (undecided !== undefined) return undeterminedCheck(about, undecided);
+  return conditionCheck(about, 'pass', SOUND);
 }
 
 const DAMAGED = { code: 'DAMAGED_PART', text: 'Damaged: {parts}. A damaged part may not be used and counts zero.' };

@@ -1,11 +1,8 @@
-import { convert } from '../../../quantities/convert.js';
-import { compareExactSums, type ExactTerm, utilizationOf } from '../../../quantities/exact.js';
+import { compareExactSums, type ExactTerm, ratioOf } from '../../../quantities/exact.js';
 import type { QuantityLike } from '../../../quantities/quantity.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
-import { us49cfr393106Credit } from '../../../tables/generated/us-49cfr393-106-credit.js';
-import type { Check } from '../../../working/check.js';
-import type { StepValue } from '../../../working/step.js';
-import type { ReadArticle, TieDownPath } from '../../plan.js';
+import { type Check, type CheckSubject, ratioCheck, undeterminedCheck } from '../../../working/check.js';
+import type { ReadArticle } from '../../plan.js';
 import type { RuleContext } from '../../rule-set.js';
 import type { RatedTieDown } from './393-108-weakest-part.js';
 import { cite, parameter } from './parameters.js';
@@ -13,78 +10,75 @@ import { cite, parameter } from './parameters.js';
 /** The aggregate of one article's tie-downs and the check of 393.106(d). */
 export interface Aggregate {
   readonly required: QuantityLike;
-  /** Null while a rating that is needed is not known. */
+  /** Null while a rating is not known. */
   readonly aggregate: QuantityLike | null;
   readonly check: Check;
 }
 
-/** 393.106(d)(1)-(3): the share of a tie-down's limit that counts, by the way it runs. Angle and material play no part. */
-export function creditOf(path: TieDownPath): number {
-  return us49cfr393106Credit.rows[path].credit;
-}
-
 /**
- * 393.106(d): sum(credit · WLL) ≥ 0.5 · W. Half of the limit for a tie-down from the vehicle to the cargo or
- * back to the same side, all of it for one that runs over to the other side. At least half: equality passes.
+ * 393.106(d): sum(credit · WLL) ≥ 0.5 · W. Half of the limit counts for a tie-down from the vehicle to the cargo
+ * or back to the same side, all of it for one that runs over to the other side. At least half: equality passes.
  *
  * Where a rating is not known the check is still decided if it can be: it passes when the known ones are
  * enough, and fails when even the most that the others can be is too little.
  */
-export function checkAggregate(read: ReadArticle, tieDowns: readonly RatedTieDown[], { working, units }: RuleContext): Aggregate {
-  const { article, mass } = read;
+export function checkAggregate({ article, mass }: ReadArticle, tieDowns: readonly RatedTieDown[], { working, units }: RuleContext): Aggregate {
   const unit = units === 'si' ? 'kg' : 'lb';
   const fraction = parameter('aggregate-fraction');
-  const demand: readonly ExactTerm[] = [{ quantity: mass, times: [fraction] }];
-  const known: ExactTerm[] = [];
-  const most: ExactTerm[] = [];
-  let bounded = true;
+  const required: QuantityLike = { value: ratedLoadIn(mass, unit).value * fraction, unit };
+  let known = 0;
+  let most = 0;
   let unknown = 0;
-  for (const { tieDown, workingLoadLimit, atMost } of tieDowns) {
-    const times = [creditOf(tieDown.path)];
-    if (workingLoadLimit !== null) known.push({ quantity: workingLoadLimit, times });
-    else {
-      unknown++;
-      if (atMost === null) bounded = false;
-      else most.push({ quantity: atMost, times });
-    }
+  for (const { workingLoadLimit, atMost, credit } of tieDowns) {
+    const limit = workingLoadLimit ?? atMost;
+    const counted = limit === null ? Number.POSITIVE_INFINITY : ratedLoadIn(limit, unit).value * credit;
+    most += counted;
+    if (workingLoadLimit === null) unknown++;
+    else known += counted;
   }
-  const massShown = convert(mass, unit);
-  const required: QuantityLike = { value: massShown.value * fraction, unit };
-  const base = {
+  const about: CheckSubject = {
     id: `393.106(d)/${article.id}`,
     title: 'Aggregate working load limit',
     clause: '49 CFR 393.106(d)',
     weight: 'requirement',
     subject: article.id,
-  } as const;
-  const sum = (terms: readonly ExactTerm[]): QuantityLike => ({
-    value: terms.reduce((total, { quantity, times }) => total + ratedLoadIn(quantity, unit).value * (times?.[0] ?? 1), 0),
-    unit,
-  });
-  const ratio = (terms: readonly ExactTerm[]): Check => ({
-    ...base,
-    verdict: compareExactSums(demand, terms) <= 0 ? 'pass' : 'fail',
-    demand: required,
-    capacity: sum(terms),
-    utilization: utilizationOf(demand, terms),
-  });
-  let check = ratio(known);
+  };
+  const judge = (capacity: number, limitOf: (tieDown: RatedTieDown) => QuantityLike | null): Check => {
+    const { fits, utilization } = ratioOf(required.value, capacity, () => {
+      const terms: ExactTerm[] = [];
+      for (const tieDown of tieDowns) {
+        const quantity = limitOf(tieDown);
+        if (quantity !== null) terms.push({ quantity, times: [tieDown.credit] });
+      }
+      return compareExactSums([{ quantity: mass, times: [fraction] }], terms);
+    });
+    return ratioCheck(about, fits, required, { value: capacity, unit }, utilization);
+  };
+  let check = judge(known, ({ workingLoadLimit }) => workingLoadLimit);
   if (check.verdict === 'fail' && unknown > 0) {
-    const highest = bounded ? ratio([...known, ...most]) : undefined;
-    check =
-      highest?.verdict === 'fail'
-        ? highest
-        : { ...base, verdict: 'undetermined', missing: tieDowns.flatMap(({ missing }) => missing) };
+    const highest = most === Number.POSITIVE_INFINITY ? undefined : judge(most, ({ workingLoadLimit, atMost }) => workingLoadLimit ?? atMost);
+    if (highest?.verdict === 'fail') check = highest;
+    else check = undeterminedCheck(about, tieDowns.flatMap(({ missing }) => missing));
   }
-  const aggregate = unknown === 0 ? sum(known) : null;
+  const aggregate: QuantityLike | null = unknown === 0 ? { value: known, unit } : null;
   if (working.shown) {
     cite(working, '393.106(d)');
-    const values: Record<string, StepValue> = {};
-    for (const { tieDown, workingLoadLimit } of tieDowns) {
-      values[`${tieDown.id} (credit ${creditOf(tieDown.path)})`] = workingLoadLimit;
-    }
-    working.step({ subject: article.id, symbol: 'aggregate', expression: 'sum(credit · WLL)', values, result: aggregate, clause: base.clause });
-    working.step({ subject: article.id, symbol: 'required aggregate', expression: `${fraction} · W`, values: { W: massShown }, result: required, clause: base.clause });
+    working.step({
+      subject: article.id,
+      symbol: 'aggregate',
+      expression: 'sum(credit · WLL)',
+      values: tieDowns.map(({ tieDown, credit, workingLoadLimit }) => [`${tieDown.id}, credit ${credit}`, workingLoadLimit] as const),
+      result: aggregate,
+      clause: about.clause,
+    });
+    working.step({
+      subject: article.id,
+      symbol: 'required aggregate',
+      expression: `${fraction} · W`,
+      values: [['W', ratedLoadIn(mass, unit)]],
+      result: required,
+      clause: about.clause,
+    });
   }
   return { required, aggregate, check };
 }

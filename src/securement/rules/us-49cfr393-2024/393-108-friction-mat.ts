@@ -10,11 +10,11 @@ import { cite } from './parameters.js';
  * 393.108(g): a friction mat without a rating of its own resists horizontal movement with half of the weight
  * that rests **on the mat**. Shown for the reader; the aggregate of 393.106(d) does not count it.
  */
-export function showFrictionMat({ article, path }: ReadArticle, { working, units }: RuleContext): void {
+export function showFrictionMat({ article }: ReadArticle, { working, units }: RuleContext): void {
   const mat = article.frictionMat;
   if (mat === undefined) return;
-  const onMat = ratedLoadIn(readPositive(mat.massOnMat, 'mass', `${path}.frictionMat.massOnMat`), units === 'si' ? 'kg' : 'lb');
-  const rated = mat.ratedResistance === undefined ? undefined : readPositive(mat.ratedResistance, 'ratedLoad', `${path}.frictionMat.ratedResistance`);
+  const onMat = ratedLoadIn(readPositive(mat.massOnMat, 'mass', 'frictionMat.massOnMat'), units === 'si' ? 'kg' : 'lb');
+  const rated = mat.ratedResistance === undefined ? undefined : readPositive(mat.ratedResistance, 'ratedLoad', 'frictionMat.ratedResistance');
   if (!working.shown) return;
   cite(working, '393.108(g)');
   const { fraction } = us49cfr393108Unmarked.rows['friction-mat'].rating;
@@ -22,7 +22,7 @@ export function showFrictionMat({ article, path }: ReadArticle, { working, units
     subject: article.id,
     symbol: 'mat resistance',
     expression: rated === undefined ? `${fraction} · weight on the mat` : 'as marked',
-    values: { 'weight on the mat': onMat },
+    values: [['weight on the mat', onMat]],
     result: rated ?? { value: onMat.value * fraction, unit: onMat.unit },
     clause: '49 CFR 393.108(g)',
   });

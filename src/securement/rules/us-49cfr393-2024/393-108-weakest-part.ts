@@ -1,17 +1,21 @@
-import { noteAssumptions, assumeSound, showSeries } from '../../../assembly/assembly-rating.js';
+import { assumeSound, noteAssumptions, showSeries } from '../../../assembly/assembly-rating.js';
 import type { Part } from '../../../assembly/part.js';
-import { rateSeries } from '../../../assembly/rate-part.js';
+import type { PartRater, PartRating } from '../../../assembly/rate-part.js';
 import type { QuantityLike } from '../../../quantities/quantity.js';
 import { readPositive } from '../../../quantities/read.js';
-import type { RatingTable } from '../../../tables/rating-table.js';
+import { us49cfr393106Credit } from '../../../tables/generated/us-49cfr393-106-credit.js';
+import { type Check, type CheckSubject, conditionCheck, notApplicableCheck, undeterminedCheck } from '../../../working/check.js';
 import { type Note, note } from '../../../working/note.js';
-import type { TieDown } from '../../plan.js';
+import type { Working } from '../../../working/step.js';
+import type { TieDown, TieDownPath } from '../../plan.js';
 import type { RuleContext } from '../../rule-set.js';
 import { cite } from './parameters.js';
 
 /** A tie-down with its rating: the least of its parts and of the anchor points at both ends. */
 export interface RatedTieDown {
   readonly tieDown: TieDown;
+  /** Share of its limit that counts, 393.106(d). */
+  readonly credit: number;
   readonly workingLoadLimit: QuantityLike | null;
   /** While the rating is not known: it is no more than this, as far as the known parts say. */
   readonly atMost: QuantityLike | null;
@@ -21,6 +25,11 @@ export interface RatedTieDown {
   readonly damaged: readonly string[];
 }
 
+/** 393.106(d)(1)-(3): the share of a tie-down's limit that counts, by the way it runs. Angle and material play no part. */
+function creditOf(path: TieDownPath): number {
+  return us49cfr393106Credit.rows[path].credit;
+}
+
 /**
  * 393.108(a): the working load limit of a tie-down is the least of its components, tensioner included, and of
  * the anchor points it is fixed to. (b)-(g): the maker's mark governs; without one the tables do, and an
@@ -28,56 +37,77 @@ export interface RatedTieDown {
  *
  * An anchor point that is not listed is a fact that is missing: it is neither unlimited nor zero.
  */
-export function rateTieDown(ratings: RatingTable, tieDown: TieDown, path: string, { working, units }: RuleContext): RatedTieDown {
-  if (tieDown.parts === undefined) return rateAsWhole(tieDown, path, working.shown ? working.assumptions : undefined);
-  const series = rateSeries(ratings, tieDown.parts, path);
-  const anchors = missingAnchors(tieDown);
-  const damaged = series.parts.filter(({ basis }) => basis === 'damaged, counts zero').map(({ id }) => id);
+export function rateTieDown(rater: PartRater, tieDown: TieDown, { working, units }: RuleContext): RatedTieDown {
+  const { parts } = tieDown;
+  if (parts === undefined) return rateAsWhole(tieDown, working);
+  const rated: PartRating[] | undefined = working.shown ? [] : undefined;
+  const series = rater.rateSeries(parts, rated);
+  const anchors = missingAnchors(tieDown.path, parts);
   const known = anchors.length === 0 || series.workingLoadLimit?.value === 0;
-  if (working.shown) {
+  if (rated !== undefined) {
     cite(working, '393.108(a)-(f)');
-    showSeries(working, series, `tie-down ${tieDown.id}`, units === 'si' ? 'kg' : 'lb', '49 CFR 393.108(a)');
-    for (const part of series.parts) noteAssumptions(working, { ...part, id: `${tieDown.id} ${part.id}` }, ratings);
-    assumeSound(working, tieDown.parts);
+    showSeries(working, series, rated, `tie-down ${tieDown.id}`, units === 'si' ? 'kg' : 'lb', '49 CFR 393.108(a)');
+    for (const part of rated) noteAssumptions(working, part, rater.ratings, tieDown.id);
+    assumeSound(working, parts);
   }
   return {
     tieDown,
+    credit: creditOf(tieDown.path),
     workingLoadLimit: known ? series.workingLoadLimit : null,
     atMost: series.atMost,
-    weakest: known ? series.weakest : [],
-    missing: series.missing.length + anchors.length === 0 ? series.missing : [...series.missing, ...anchors].map((each) => inTieDown(tieDown.id, each)),
-    damaged,
+    weakest: known ? series.weakest : NONE,
+    missing: known && series.missing.length === 0 ? NONE : [...series.missing, ...anchors].map((each) => inTieDown(tieDown.id, each)),
+    damaged: series.damaged,
   };
 }
 
-function rateAsWhole(tieDown: TieDown, path: string, assumptions: Note[] | undefined): RatedTieDown {
+function rateAsWhole(tieDown: TieDown, working: Working): RatedTieDown {
+  const credit = creditOf(tieDown.path);
   const stated = tieDown.capacities?.workingLoadLimit;
   if (stated === undefined) {
     const missing = [note(NO_WORKING_LOAD_LIMIT, { tieDown: tieDown.id })];
-    return { tieDown, workingLoadLimit: null, atMost: null, weakest: [], missing, damaged: [] };
+    return { tieDown, credit, workingLoadLimit: null, atMost: null, weakest: NONE, missing, damaged: NONE };
   }
-  const workingLoadLimit = readPositive(stated, 'ratedLoad', `${path}capacities.workingLoadLimit`);
-  assumptions?.push(note(STATED_AS_WHOLE, { tieDown: tieDown.id, limit: workingLoadLimit }));
-  return { tieDown, workingLoadLimit, atMost: workingLoadLimit, weakest: [], missing: [], damaged: [] };
+  const workingLoadLimit = readPositive(stated, 'ratedLoad', 'capacities.workingLoadLimit');
+  if (working.shown) working.assumptions.push(note(STATED_AS_WHOLE, { tieDown: tieDown.id, limit: workingLoadLimit }));
+  return { tieDown, credit, workingLoadLimit, atMost: workingLoadLimit, weakest: NONE, missing: NONE, damaged: NONE };
 }
 
-function missingAnchors(tieDown: TieDown): readonly Note[] {
+function missingAnchors(path: TieDownPath, parts: readonly Part[]): readonly Note[] {
   let onVehicle = 0;
   let onCargo = 0;
-  for (const part of tieDown.parts as readonly Part[]) {
+  for (const part of parts) {
     if (part.kind !== 'anchor') continue;
     if (part.at === 'cargo') onCargo++;
     else onVehicle++;
   }
-  if (tieDown.path === 'vehicle-to-cargo') {
-    if (onVehicle > 0 && onCargo > 0) return NONE;
-    const missing = onVehicle > 0 ? [] : [note(VEHICLE_ANCHOR_NOT_LISTED)];
-    return onCargo > 0 ? missing : [...missing, note(CARGO_ANCHOR_NOT_LISTED)];
-  }
-  return onVehicle > 1 ? NONE : [note(TWO_ANCHORS_NOT_LISTED)];
+  if (path !== 'vehicle-to-cargo') return onVehicle > 1 ? NONE : [note(TWO_ANCHORS_NOT_LISTED)];
+  if (onVehicle > 0 && onCargo > 0) return NONE;
+  const missing = onVehicle > 0 ? [] : [note(VEHICLE_ANCHOR_NOT_LISTED)];
+  return onCargo > 0 ? missing : [...missing, note(CARGO_ANCHOR_NOT_LISTED)];
 }
 
-const NONE: readonly Note[] = [];
+/** 393.108(a) for one article: every tie-down rated, or what is missing, unless the others are enough without it. */
+export function checkRated(article: string, holding: readonly RatedTieDown[], strength: Check): Check {
+  const about: CheckSubject = {
+    id: `393.108(a)/${article}`,
+    title: 'Weakest part of each tie-down, anchor points included',
+    clause: '49 CFR 393.108(a)',
+    weight: 'requirement',
+    subject: article,
+  };
+  let missing: Note[] | undefined;
+  for (const { workingLoadLimit, missing: facts } of holding) {
+    if (workingLoadLimit !== null) continue;
+    missing ??= [];
+    missing.push(...facts);
+  }
+  if (missing === undefined) return conditionCheck(about, 'pass', EVERY_PART_RATED);
+  if (strength.verdict === 'pass') return notApplicableCheck(about, RATING_NOT_NEEDED);
+  return undeterminedCheck(about, missing);
+}
+
+const NONE: readonly never[] = [];
 
 function inTieDown(tieDown: string, missing: Note): Note {
   return { code: missing.code, params: { tieDown, ...missing.params }, text: `Tie-down ${tieDown}: ${missing.text}` };
@@ -102,4 +132,14 @@ const NO_WORKING_LOAD_LIMIT = {
 const STATED_AS_WHOLE = {
   code: 'STATED_AS_WHOLE',
   text: 'Tie-down {tieDown} is stated as a whole: {limit} is taken to hold for every part and both anchor points.',
+};
+const EVERY_PART_RATED: Note = {
+  code: 'EVERY_PART_RATED',
+  params: {},
+  text: 'Every part and both anchor points of each tie-down have a rating.',
+};
+const RATING_NOT_NEEDED: Note = {
+  code: 'RATING_NOT_NEEDED',
+  params: {},
+  text: 'A rating is not known; the aggregate reaches half of the weight without it.',
 };

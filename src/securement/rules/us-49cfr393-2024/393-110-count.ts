@@ -49,7 +49,7 @@ export function countByLength({ article, mass, length }: ReadArticle, working: W
       subject: article.id,
       symbol: 'n by length',
       expression,
-      values: { L: convert(length, 'ft'), W: convert(mass, 'lb') },
+      values: [['L', convert(length, 'ft')], ['W', convert(mass, 'lb')]],
       result: count,
       clause: `49 CFR ${paragraph}`,
     });

@@ -1,5 +1,5 @@
-import type { Check } from '../../../working/check.js';
-import { type Note, note } from '../../../working/note.js';
+import { type Check, type CheckSubject, conditionCheck, undeterminedCheck } from '../../../working/check.js';
+import { type Note, note, type Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { Accessory, ReadArticle } from '../../plan.js';
 import type { RatedTieDown } from './393-108-weakest-part.js';
@@ -12,20 +12,20 @@ import { cite } from './parameters.js';
 export function checkBothEnds(rule: string, { article }: ReadArticle, counted: readonly RatedTieDown[], working: Working): Check {
   const paragraph = rule === '393.128' ? '393.128(b)' : '393.130(c)';
   cite(working, paragraph);
-  const base = {
+  const about: CheckSubject = {
     id: `${paragraph}/${article.id}`,
     title: 'Restraint at front and rear',
     clause: `49 CFR ${paragraph}`,
     weight: 'requirement',
     subject: article.id,
-  } as const;
+  };
   const ends = counted.map(({ tieDown }) => tieDown.end);
-  if (ends.includes('front') && ends.includes('rear')) return { ...base, verdict: 'pass', because: BOTH_ENDS };
+  if (ends.includes('front') && ends.includes('rear')) return conditionCheck(about, 'pass', BOTH_ENDS);
   const unstated = counted.filter(({ tieDown }) => tieDown.end === undefined).map(({ tieDown }) => tieDown.id);
   if (unstated.length > 0) {
-    return { ...base, verdict: 'undetermined', missing: [note(END_NOT_STATED, { tieDowns: unstated.join(', ') })] };
+    return undeterminedCheck(about, [note(END_NOT_STATED, { tieDowns: unstated.join(', ') })]);
   }
-  return { ...base, verdict: 'fail', because: note(ONE_END_ONLY, { end: ends.includes('front') ? 'rear' : 'front' }) };
+  return conditionCheck(about, 'fail', note(ONE_END_ONLY, { end: ends.includes('front') ? 'rear' : 'front' }));
 }
 
 /**
@@ -38,24 +38,16 @@ export function checkBothEnds(rule: string, { article }: ReadArticle, counted: r
 export function checkAccessory(accessory: Accessory, heavy: boolean, tiedBy: number, working: Working): Check {
   const paragraph = heavy ? '393.130(b)(1)' : '393.130 guidance, question 1';
   cite(working, paragraph);
-  const base = {
+  const about: CheckSubject = {
     id: `${paragraph}/${accessory.id}`,
     title: 'Accessory equipment',
     clause: `49 CFR ${paragraph}`,
     weight: 'requirement',
     subject: accessory.id,
-  } as const;
+  };
   const { lowered, locked } = accessory;
-  const ask = (words: { code: string; text: string }): Check => ({
-    ...base,
-    verdict: 'undetermined',
-    missing: [note(words, { accessory: accessory.id })],
-  });
-  const say = (verdict: 'pass' | 'fail', words: { code: string; text: string }): Check => ({
-    ...base,
-    verdict,
-    because: note(words, { accessory: accessory.id }),
-  });
+  const ask = (words: Words) => undeterminedCheck(about, [note(words, { accessory: accessory.id })]);
+  const say = (verdict: 'pass' | 'fail', words: Words) => conditionCheck(about, verdict, note(words, { accessory: accessory.id }));
   if (!heavy) {
     if (locked === true || tiedBy > 0) return say('pass', ACCESSORY_HELD);
     return locked === false ? say('fail', ACCESSORY_LOOSE) : ask(LOCK_NOT_STATED);
@@ -71,19 +63,19 @@ export function checkAccessory(accessory: Accessory, heavy: boolean, tiedBy: num
 export function checkArticulation({ article }: ReadArticle, heavy: boolean, working: Working): Check | undefined {
   if (article.articulated !== true) return undefined;
   cite(working, '393.130(b)(2)');
-  const base = {
+  const about: CheckSubject = {
     id: `393.130(b)(2)/${article.id}`,
     title: 'Articulation',
     clause: '49 CFR 393.130(b)(2)',
     weight: heavy ? 'requirement' : 'practice',
     subject: article.id,
-  } as const;
+  };
   if (article.articulationLocked === undefined) {
-    return { ...base, verdict: 'undetermined', missing: [note(JOINT_NOT_STATED, { article: article.id })] };
+    return undeterminedCheck(about, [note(JOINT_NOT_STATED, { article: article.id })]);
   }
   return article.articulationLocked
-    ? { ...base, verdict: 'pass', because: note(JOINT_LOCKED, { article: article.id }) }
-    : { ...base, verdict: 'fail', because: note(JOINT_FREE, { article: article.id }) };
+    ? conditionCheck(about, 'pass', note(JOINT_LOCKED, { article: article.id }))
+    : conditionCheck(about, 'fail', note(JOINT_FREE, { article: article.id }));
 }
 
 const BOTH_ENDS: Note = { code: 'BOTH_ENDS_HELD', params: {}, text: 'Tie-downs hold it at the front and at the rear.' };

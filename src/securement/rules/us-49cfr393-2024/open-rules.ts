@@ -1,7 +1,7 @@
 import { fail } from '../../../errors.js';
 import { compareExact } from '../../../quantities/exact.js';
 import type { Working } from '../../../working/step.js';
-import type { ReadArticle } from '../../plan.js';
+import type { Article, ReadArticle } from '../../plan.js';
 import type { CountOption } from '../../rule-set.js';
 import { countByLength } from './393-110-count.js';
 import { cite, parameter, threshold } from './parameters.js';
@@ -24,36 +24,40 @@ export interface OpenRules {
  * For 393.130 the count is max(4, count by length); that the count by length also binds is an interpretation.
  */
 export function openRules(read: ReadArticle, working: Working): OpenRules {
-  const { article, mass, path } = read;
+  const { article, mass } = read;
   const byLength = countByLength(read, working);
-  const four = Math.max(parameter('heavy-machinery-count'), byLength);
-  const lightVehicleCount = parameter('light-vehicle-count');
-  let heavy = false;
-  let options: CountOption[] = [{ rule: '393.110', minimumCount: byLength }];
-  if (article.kind === 'machinery') {
-    heavy = compareExact(mass, threshold('heavy-machinery-mass')) >= 0;
-    cite(working, '393.130(a)');
-    if (heavy) options = [{ rule: '393.130', minimumCount: four }];
-    else {
-      options.push({ rule: '393.128', minimumCount: lightVehicleCount }, { rule: '393.130', minimumCount: four });
-      options.sort((a, b) => a.minimumCount - b.minimumCount);
+  const general: CountOption = { rule: '393.110', minimumCount: byLength };
+  if (article.kind === 'general') return choose(article, { heavy: false, byLength, options: [general] });
+
+  const machine: CountOption = { rule: '393.130', minimumCount: Math.max(parameter('heavy-machinery-count'), byLength) };
+  const vehicle: CountOption = { rule: '393.128', minimumCount: parameter('light-vehicle-count') };
+  const isMachine = article.kind === 'machinery';
+  const heavy = isMachine
+    ? compareExact(mass, threshold('heavy-machinery-mass')) >= 0
+    : compareExact(mass, threshold('light-vehicle-mass')) > 0;
+  cite(working, isMachine || heavy ? '393.130(a)' : '393.128(a)');
+  if (heavy) {
+    if (byLength > parameter('heavy-machinery-count')) {
+      cite(working, '393.130(c) with 393.110', 'interpretation', 'max(4, count by length)');
     }
-  } else if (article.kind === 'light-vehicle') {
-    heavy = compareExact(mass, threshold('light-vehicle-mass')) > 0;
-    cite(working, heavy ? '393.130(a)' : '393.128(a)');
-    options = heavy ? [{ rule: '393.130', minimumCount: four }] : [{ rule: '393.128', minimumCount: lightVehicleCount }];
+    return choose(article, { heavy, byLength, options: [machine] });
   }
-  if (heavy && four > parameter('heavy-machinery-count')) {
-    cite(working, '393.130(c) with 393.110', 'interpretation', 'max(4, count by length)');
-  }
-  if (article.securedUnder !== undefined) {
-    const chosen = options.filter(({ rule }) => rule === article.securedUnder);
-    if (chosen.length === 0) {
-      fail('UNKNOWN_VALUE', `${path}.securedUnder`, `a rule open for it: ${options.map(({ rule }) => rule).join(', ')}`, article.securedUnder, 'Leave it out to be judged under the least demanding one.');
-    }
-    options = chosen;
-  }
-  return { heavy, byLength, options };
+  if (!isMachine) return choose(article, { heavy, byLength, options: [vehicle] });
+  const options = byLength <= vehicle.minimumCount ? [general, vehicle, machine] : [vehicle, general, machine];
+  return choose(article, { heavy, byLength, options });
+}
+
+function choose({ securedUnder }: Article, open: OpenRules): OpenRules {
+  if (securedUnder === undefined) return open;
+  const options = open.options.filter(({ rule }) => rule === securedUnder);
+  if (options.length > 0) return { ...open, options };
+  return fail(
+    'UNKNOWN_VALUE',
+    'securedUnder',
+    `a rule open for it: ${open.options.map(({ rule }) => rule).join(', ')}`,
+    securedUnder,
+    'Leave it out to be judged under the least demanding one.',
+  );
 }
 
 /** Four for machines and vehicles, two for anything else: practice, never below what the law asks. */

@@ -1,67 +1,91 @@
-import { compareExactSums, utilizationOf } from '../../../quantities/exact.js';
-import type { QuantityLike } from '../../../quantities/quantity.js';
 import { compareRated } from '../../../assembly/rate-part.js';
-import type { Check } from '../../../working/check.js';
-import { note } from '../../../working/note.js';
+import { compareExact, ratioOf } from '../../../quantities/exact.js';
+import type { QuantityLike } from '../../../quantities/quantity.js';
+import { ratedLoadIn } from '../../../quantities/rated.js';
+import { type Check, type CheckSubject, conditionCheck, countCheck, ratioCheck } from '../../../working/check.js';
+import { type Note, note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { ReadArticle } from '../../plan.js';
 import type { RatedTieDown } from './393-108-weakest-part.js';
 import { cite, threshold } from './parameters.js';
 
+/** What the advice depends on. */
+interface Judged {
+  readonly heavy: boolean;
+  readonly byLength: number;
+  readonly rule: string;
+  readonly recommended: number;
+}
+
 /**
  * What haulers do beyond the regulation, and what a handbook of the agency asks. None of it is a clause of
  * 49 CFR 393, and none of it decides the verdict.
  */
-export function practiceChecks(read: ReadArticle, heavy: boolean, recommended: number, byLength: number, rule: string, counted: readonly RatedTieDown[], working: Working): Check[] {
-  const { article } = read;
-  const checks: Check[] = [];
-  const base = { clause: 'common practice', weight: 'practice', subject: article.id } as const;
-  checks.push({
-    ...base,
-    id: `practice/count/${article.id}`,
-    title: `${recommended} tie-downs, as haulers do`,
-    ...countRatio(recommended, counted.length),
-  });
+export function addPracticeChecks(checks: Check[], { article }: ReadArticle, judged: Judged, counted: readonly RatedTieDown[], working: Working): void {
+  const { heavy, byLength, rule, recommended } = judged;
+  const subject = article.id;
+  checks.push(
+    countCheck(
+      { id: `practice/count/${subject}`, title: 'Number of tie-downs, as haulers do', clause: PRACTICE, weight: 'practice', subject },
+      recommended,
+      counted.length,
+    ),
+  );
   if (rule === '393.128' && byLength > 2) {
-    checks.push({
-      ...base,
-      id: `practice/length/${article.id}`,
-      title: 'Count by length under 393.128, where readings differ',
-      ...countRatio(byLength, counted.length),
-    });
+    const title = 'Count by length under 393.128, where readings differ';
+    checks.push(
+      countCheck({ id: `practice/length/${subject}`, title, clause: '49 CFR 393.110(b)', weight: 'practice', subject }, byLength, counted.length),
+    );
   }
-  const chains = counted.flatMap(({ tieDown }) => (tieDown.parts ?? []).filter((part) => part.kind === 'chain'));
-  if (chains.length > 0) {
-    const light = chains.filter(({ grade, markedWll, capacities }) => grade === undefined ? markedWll === undefined && capacities === undefined : grade < 70);
-    checks.push({
-      ...base,
-      id: `practice/grade/${article.id}`,
-      title: 'Chain of grade 70 or higher, as haulers do',
-      verdict: light.length === 0 ? 'pass' : 'fail',
-      because: light.length === 0 ? note(GRADE_70) : note(BELOW_GRADE_70, { chains: light.map(({ id }) => id).join(', ') }),
-    });
-  }
+  const grade = checkGrade(subject, counted);
+  if (grade !== undefined) checks.push(grade);
   const weakest = heavy ? leastOf(counted) : undefined;
-  if (weakest !== undefined) {
-    const floor = threshold('handbook-tie-down-wll');
-    cite(working, "Driver's Handbook on Cargo Securement, chapter 10", 'read', 'a handbook of the agency, not the regulation');
-    checks.push({
-      ...base,
-      clause: floor.clause,
-      id: `practice/handbook/${article.id}`,
-      title: 'Each tie-down at least 5000 lb, by the handbook',
-      verdict: compareExactSums([{ quantity: floor }], [{ quantity: weakest }]) <= 0 ? 'pass' : 'fail',
-      demand: { value: floor.value, unit: floor.unit },
-      capacity: weakest,
-      utilization: utilizationOf([{ quantity: floor }], [{ quantity: weakest }]),
-    });
-  }
-  return checks;
+  if (weakest !== undefined) checks.push(checkHandbookFloor(subject, weakest, working));
 }
 
-/** A count held against what there is: whole numbers, so the comparison is exact as it stands. */
-export function countRatio(demand: number, capacity: number): { verdict: 'pass' | 'fail'; demand: number; capacity: number; utilization: number | null } {
-  return { verdict: demand <= capacity ? 'pass' : 'fail', demand, capacity, utilization: capacity === 0 ? null : demand / capacity };
+const PRACTICE = 'common practice';
+
+/** Haulers tie down with grade 70 or higher. Lower grades are lawful at their rating. */
+function checkGrade(subject: string, counted: readonly RatedTieDown[]): Check | undefined {
+  let chains = 0;
+  let light = '';
+  for (const { tieDown } of counted) {
+    if (tieDown.parts === undefined) continue;
+    for (const part of tieDown.parts) {
+      if (part.kind !== 'chain') continue;
+      chains++;
+      const marked = part.markedWll !== undefined || part.capacities !== undefined;
+      const below = part.grade === undefined ? !marked : part.grade < 70;
+      if (below) light += `${light === '' ? '' : ', '}${tieDown.id} ${part.id}`;
+    }
+  }
+  if (chains === 0) return undefined;
+  const about: CheckSubject = {
+    id: `practice/grade/${subject}`,
+    title: 'Chain of grade 70 or higher, as haulers do',
+    clause: PRACTICE,
+    weight: 'practice',
+    subject,
+  };
+  return light === ''
+    ? conditionCheck(about, 'pass', GRADE_70)
+    : conditionCheck(about, 'fail', note(BELOW_GRADE_70, { chains: light }));
+}
+
+/** A handbook of the agency asks at least 5,000 lb of each tie-down on heavy equipment; the regulation does not. */
+function checkHandbookFloor(subject: string, weakest: QuantityLike, working: Working): Check {
+  const { value, unit, clause } = threshold('handbook-tie-down-wll');
+  const floor = { value, unit };
+  cite(working, `Driver's Handbook on Cargo Securement, ${clause}`, 'read', 'a handbook of the agency, not the regulation');
+  const { fits, utilization } = ratioOf(value, ratedLoadIn(weakest, unit).value, () => compareExact(floor, weakest));
+  const about: CheckSubject = {
+    id: `practice/handbook/${subject}`,
+    title: 'Least tie-down, by the handbook of the agency',
+    clause,
+    weight: 'practice',
+    subject,
+  };
+  return ratioCheck(about, fits, floor, weakest, utilization);
 }
 
 function leastOf(tieDowns: readonly RatedTieDown[]): QuantityLike | undefined {
@@ -73,5 +97,9 @@ function leastOf(tieDowns: readonly RatedTieDown[]): QuantityLike | undefined {
   return least;
 }
 
-const GRADE_70 = { code: 'GRADE_70_OR_HIGHER', text: 'Every chain is grade 70 or higher, or carries its own mark.' };
+const GRADE_70: Note = {
+  code: 'GRADE_70_OR_HIGHER',
+  params: {},
+  text: 'Every chain is grade 70 or higher, or carries its own mark.',
+};
 const BELOW_GRADE_70 = { code: 'BELOW_GRADE_70', text: 'Below grade 70 or unmarked: {chains}. Lawful at its rating; haulers use grade 70 or higher.' };

@@ -19,7 +19,7 @@ export function requirementOf(read: ReadArticle, { working, units }: RuleContext
       subject: read.article.id,
       symbol: 'required aggregate',
       expression: `${fraction} · W`,
-      values: { W: mass },
+      values: [['W', mass]],
       result: requiredAggregate,
       clause: '49 CFR 393.106(d)',
     });

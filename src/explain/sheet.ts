@@ -1,0 +1,236 @@
+import { fail } from '../errors.js';
+import { findingOf, isNested, isNote, say, sayField, visible, type Wording } from '../working/summary.js';
+import { WORDS } from './words.js';
+
+/** One piece of a sheet. The texts are plain; a line break in an item, a field or a cell is all their markup. */
+export type Block =
+  | { readonly kind: 'heading'; readonly level: number; readonly text: string }
+  | { readonly kind: 'paragraph'; readonly text: string }
+  | { readonly kind: 'fields'; readonly fields: readonly Field[] }
+  | { readonly kind: 'list'; readonly numbered: boolean; readonly items: readonly string[] }
+  | { readonly kind: 'table'; readonly head: readonly string[]; readonly rows: readonly (readonly string[])[] };
+
+/** A name with its value, or with fields of its own. */
+export interface Field {
+  readonly name: string;
+  readonly text?: string;
+  readonly fields?: readonly Field[];
+}
+
+type Fields = Readonly<Record<string, unknown>>;
+
+/** Inputs stand as they were given, to the last digit. */
+const GIVEN: Wording = { digits: 15, name: nameOf };
+const FOUND: Wording = { digits: 6, name: nameOf };
+
+const LISTS = ['steps', 'assumptions', 'cautions', 'sources'];
+const OWN_SECTION = ['result', 'verdict', 'inputs', 'checks', ...LISTS];
+const MOST_COLUMNS = 8;
+const LONGEST_LINE = 80;
+const MOST_DEPTH = 12;
+
+/** The sheet of any result, told from its data alone; `path` is where it stands, for messages. */
+export function sheetOf(value: unknown, path: string, level = 1): Block[] {
+  const result = readResult(value, path);
+  const section = (title: string, blocks: readonly Block[]): readonly Block[] =>
+    blocks.length === 0 ? [] : [{ kind: 'heading', level: level + 1, text: title }, ...blocks];
+  const list = (items: readonly string[], numbered = false): readonly Block[] =>
+    items.length === 0 ? [] : [{ kind: 'list', numbered, items }];
+  const title = capital(nameOf(say(result.result)));
+  const inputs = fieldsOf(result.inputs, GIVEN);
+  return [
+    { kind: 'heading', level, text: result.verdict === undefined ? title : `${title}: ${say(result.verdict)}` },
+    ...section(WORDS.inputs, inputs.length === 0 ? [] : [{ kind: 'fields', fields: inputs }]),
+    ...section(WORDS.answer, answerBlocks(result, path, level + 2)),
+    ...section(WORDS.steps, list(result.steps.map(stepText), true)),
+    ...section(WORDS.checks, checkBlocks(result.checks, result.governing, level + 2)),
+    ...section(WORDS.assumptions, list(result.assumptions.map((note) => say(note)))),
+    ...section(WORDS.cautions, list(result.cautions.map((note) => say(note)))),
+    ...section(WORDS.sources, list(result.sources.map(sourceText))),
+  ];
+}
+
+interface ReadResult extends Fields {
+  readonly steps: readonly Fields[];
+  readonly checks: readonly Fields[];
+  readonly assumptions: readonly Fields[];
+  readonly cautions: readonly Fields[];
+  readonly sources: readonly Fields[];
+}
+
+/** Refuses what is no result, and one that lost a part on its way. */
+function readResult(value: unknown, path: string): ReadResult {
+  if (!isObject(value) || typeof value.result !== 'string') {
+    return fail('UNKNOWN_VALUE', path, 'a result of this library', value, 'Give what a calculation returned, or its JSON read back.');
+  }
+  const lists = { checks: [], ...value } as Fields;
+  for (const key of ['checks', ...LISTS]) {
+    const list = lists[key];
+    if (!Array.isArray(list) || !list.every(isObject)) {
+      fail('MISSING_FIELD', `${path}.${key}`, 'the list that the result came with', list, 'Keep the result whole, as the calculation returned it.');
+    }
+  }
+  return lists as ReadResult;
+}
+
+/** Single values first, then a table for each list of things, then the sheets of results inside this one. */
+function answerBlocks(result: Fields, path: string, level: number): Block[] {
+  const fields: Field[] = [];
+  const tables: Block[] = [];
+  const sheets: Block[] = [];
+  for (const [key, value] of Object.entries(result)) {
+    if (value === undefined || OWN_SECTION.includes(key)) continue;
+    const items = Array.isArray(value) ? value : [value];
+    const table = Array.isArray(value) ? tableOf(value) : undefined;
+    if (items.length > 0 && items.every(isResult)) {
+      for (const [index, item] of items.entries()) {
+        sheets.push(...sheetOf(item, `${path}.${key}${Array.isArray(value) ? `[${index}]` : ''}`, level));
+      }
+    } else if (table !== undefined) {
+      tables.push({ kind: 'heading', level, text: capital(nameOf(key)) }, table);
+    } else fields.push(fieldOf(capital(nameOf(key)), key, value, FOUND));
+  }
+  return [...(fields.length === 0 ? [] : [{ kind: 'fields', fields } as const]), ...tables, ...sheets];
+}
+
+function isResult(value: unknown): boolean {
+  return isObject(value) && ['result', 'inputs', ...LISTS].every((key) => key in value);
+}
+
+/** A table where the items are flat enough to stand side by side. */
+function tableOf(items: readonly unknown[]): Block | undefined {
+  const rows = items.filter((item): item is Fields => isNested(item) && !Array.isArray(item));
+  if (rows.length === 0 || rows.length < items.length) return undefined;
+  const columns = [...new Set(rows.flatMap((row) => Object.keys(row)))];
+  if (columns.length > MOST_COLUMNS) return undefined;
+  return {
+    kind: 'table',
+    head: columns.map((column) => capital(nameOf(column))),
+    rows: rows.map((row) => columns.map((column) => (row[column] === undefined ? '' : tell(column, row[column], FOUND)))),
+  };
+}
+
+function fieldsOf(value: unknown, wording: Wording, depth = 0): Field[] {
+  if (Array.isArray(value)) {
+    return value.map((item, index) => {
+      if (!isObject(item) || typeof item.id !== 'string') return fieldOf(String(index + 1), '', item, wording, depth);
+      const { id, ...rest } = item;
+      return fieldOf(visible(item.id), '', rest, wording, depth);
+    });
+  }
+  if (!isObject(value)) return [];
+  const hidden = isResult(value) ? ['inputs', ...LISTS] : [];
+  return Object.entries(value)
+    .filter(([key, item]) => item !== undefined && !hidden.includes(key))
+    .map(([key, item]) => fieldOf(capital(nameOf(key)), key, item, wording, depth));
+}
+
+/** One line while it is short and flat, else a line for each field in it. */
+function fieldOf(name: string, key: string, value: unknown, wording: Wording, depth = 0): Field {
+  if (Array.isArray(value) && value.some(isNote)) return { name, text: value.map((item) => say(item, wording)).join('\n') };
+  const text = tell(key, value, wording);
+  if (!isNested(value) || depth > MOST_DEPTH) return { name, text };
+  const flat = !Array.isArray(value) && !Object.values(value).some(isNested) && text.length <= LONGEST_LINE;
+  return flat ? { name, text } : { name, fields: fieldsOf(value, wording, depth + 1) };
+}
+
+/** What it is about and its clause; the formula; the same with its numbers; what came out. */
+function stepText({ subject, symbol, expression, values, result, clause }: Fields): string {
+  const given = new Map(Array.isArray(values) ? values.map(([name, value]) => [String(name), sayStep(value)]) : []);
+  const filled = fillIn(String(expression), given);
+  const rest = [...given].map(([name, value]) => `${say(name)} = ${value}`).join(', ');
+  const value = sayStep(result);
+  return [
+    clause === undefined ? say(subject) : `${say(subject)} (${say(clause)})`,
+    `${say(symbol)} = ${say(expression)}`,
+    ...(filled === expression || filled === value ? [] : [`= ${say(filled)}`]),
+    ...(rest === '' ? [] : [`${WORDS.with} ${rest}`]),
+    `= ${value}`,
+  ].join('\n');
+}
+
+function sayStep(value: unknown): string {
+  return value === null ? WORDS.unknown : say(value, FOUND);
+}
+
+/**
+ * An expression with values in the place of their names, which leave the map. A name is only taken where it
+ * stands alone between signs: the `a` of `a · W` but not the one of `a share`, nor the `L` of `m/L`.
+ */
+function fillIn(expression: string, given: Map<string, string>): string {
+  const pieces = expression.split(/(\s*[(),;=<>≤≥·×+−√²³^]+\s*|\s[/-]\s|\b(?:sin|cos|tan)\s)/);
+  const used = new Set<string>();
+  const filled = pieces.map((piece, index) => {
+    const value = given.get(piece);
+    if (value === undefined) return piece;
+    used.add(piece);
+    return /^[²³^]/.test(pieces[index + 1] ?? '') ? `(${value})` : value;
+  });
+  for (const name of used) given.delete(name);
+  return filled.join('');
+}
+
+function checkBlocks(checks: readonly Fields[], governing: unknown, level: number): Block[] {
+  const blocks: Block[] = [];
+  for (const practice of [false, true]) {
+    const chosen = checks.filter(({ weight }) => (weight === 'practice') === practice);
+    if (chosen.length === 0) continue;
+    blocks.push(
+      { kind: 'heading', level, text: practice ? WORDS.practice : WORDS.requirements },
+      {
+        kind: 'table',
+        head: [WORDS.verdict, WORDS.check, WORDS.clause, WORDS.finding],
+        rows: chosen.map((check) => [
+          check.id === governing ? `${say(check.verdict)}\n${WORDS.governs}` : say(check.verdict),
+          `${say(check.title)}: ${say(check.subject)}`,
+          say(check.clause),
+          findingText(check),
+        ]),
+      },
+    );
+  }
+  return blocks;
+}
+
+/** Demand, capacity and utilization in one line; each reason and each missing fact in its own. */
+function findingText(check: Fields): string {
+  const figures: string[] = [];
+  const reasons: string[] = [];
+  for (const [key, value] of Object.entries(findingOf(check))) {
+    for (const item of Array.isArray(value) ? value : [value]) {
+      if (isNote(item)) reasons.push(`${nameOf(key)}: ${say(item)}`);
+      else figures.push(`${nameOf(key)} ${tell(key, item, FOUND)}`);
+    }
+  }
+  return [...(figures.length === 0 ? [] : [figures.join(', ')]), ...reasons].join('\n');
+}
+
+function sourceText({ document, edition, clause, provenance, note }: Fields): string {
+  const place = [document, edition, clause].filter((item) => item !== undefined).map((item) => say(item));
+  const how = `${place.join(', ')} (${tell('provenance', provenance, FOUND)})`;
+  return note === undefined ? how : `${how}: ${say(note)}`;
+}
+
+function tell(key: string, value: unknown, wording: Wording): string {
+  if (key === 'provenance' && typeof value === 'string' && Object.hasOwn(WORDS.provenance, value)) {
+    return WORDS.provenance[value as keyof typeof WORDS.provenance];
+  }
+  return sayField(key, value, wording);
+}
+
+/** `workingLoadLimit` as words; a name that is no plain field name, such as a size, stays as it is. */
+function nameOf(key: string): string {
+  if (!/^[a-z][A-Za-z0-9]*$/.test(key)) return visible(key);
+  return key
+    .replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
+    .replace('tie down', 'tie-down')
+    .replace(/\bwll\b/, 'WLL');
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+function isObject(value: unknown): value is Fields {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}

@@ -1,0 +1,266 @@
+import { CHAIN_GRADES, type ChainGrade, type TradeSize } from '../chain/trade-size.js';
+import { fail } from '../errors.js';
+import { compareExact } from '../quantities/exact.js';
+import type { QuantityInput } from '../quantities/quantity.js';
+import { readPositive } from '../quantities/read.js';
+import { FOLLOW_THE_MARK } from '../working/cautions.js';
+import { type Note, note } from '../working/note.js';
+import { makeResult, type ResultBase } from '../working/result.js';
+import type { SourceRef } from '../working/source.js';
+import { Working } from '../working/step.js';
+
+/** A grab hook has a slot that grips one link; a slip hook has an open bowl that a chain runs through. */
+export interface Hook {
+  readonly kind: 'grab-hook' | 'slip-hook';
+  readonly size: TradeSize;
+  readonly grade?: ChainGrade;
+  readonly latch?: boolean;
+  /** Of a slip hook: the clear width between point and shank, under the latch where it has one. */
+  readonly opening?: QuantityInput<'length'>;
+}
+
+export interface Fit extends ResultBase<'fits'> {
+  readonly verdict: 'pass' | 'fail' | 'undetermined';
+  /** No rule says this: it is how the trade does it. */
+  readonly basis: 'common practice';
+  readonly because: Note;
+  /** What must be known to decide; only with `undetermined`. */
+  readonly missing?: readonly Note[];
+}
+
+type Decision = Pick<Fit, 'verdict' | 'because' | 'missing'>;
+
+/** Sizes in order of the wire of common chain; sizes on one line share their wire. */
+const ORDER: readonly (readonly TradeSize[])[] = [
+  ['1/8', '4 mm'],
+  ['3/16', '7/32'],
+  ['1/4', '9/32', '7 mm'],
+  ['5/16', '8 mm'],
+  ['3/8', '10 mm'],
+  ['7/16'],
+  ['1/2', '13 mm'],
+  ['5/8', '16 mm'],
+  ['3/4', '20 mm'],
+  ['7/8', '22 mm'],
+  ['1', '26 mm'],
+  ['1-1/4', '32 mm'],
+];
+
+/**
+ * Whether a hook goes with a chain, or onto an object.
+ *
+ * A grab hook takes its own trade size and the chain one size larger; one size smaller is held but sits deep; anything
+ * further off fails, and so does hooking onto an object. A slip hook lets chain of its size or smaller run through; on an
+ * object its opening decides. Steps of size = place of chain − place of hook, in the order of their wire: 9/32 stands with
+ * 1/4, 7/32 with 3/16.
+ *
+ * This is about shape, not strength: a hook larger than its chain makes nothing stronger. For strength see
+ * {@link assemblyRating}.
+ *
+ * @param input.hook kind and trade size; latch, grade and, for a slip hook, the opening where known
+ * @param input.chain the chain it goes on, by trade size; exactly one of `chain` and `onto`
+ * @param input.onto `'object'`: it is hooked onto something that is no chain
+ * @param input.objectThickness of that object where the hook takes hold
+ * @throws RiggingError `MISSING_FIELD`, `CONFLICTING_FIELDS` (`chain` and `onto`), `UNKNOWN_SIZE`, `UNKNOWN_GRADE`,
+ * `UNKNOWN_VALUE`, `NOT_POSITIVE`, `WRONG_KIND`
+ * @validity common sizes of welded chain; the link must be seen to seat fully, and the hook maker's marking governs
+ * @source common practice; from memory
+ * @example
+ * fits({ hook: { kind: 'grab-hook', size: '3/8' }, chain: { size: '3/8' } }).verdict
+ * // => 'pass'
+ * @example
+ * fits({ hook: { kind: 'grab-hook', size: '3/8' }, chain: { size: '1/4' } }).verdict
+ * // => 'fail'
+ */
+export function fits(input: {
+  readonly hook: Hook;
+  readonly chain?: { readonly size: TradeSize; readonly grade?: ChainGrade };
+  readonly onto?: 'object';
+  readonly objectThickness?: QuantityInput<'length'>;
+  /** `false` leaves the steps out. */
+  readonly working?: boolean;
+}): Fit {
+  const { hook, chain, onto } = input;
+  const working = new Working(input.working !== false);
+  if (typeof hook !== 'object' || hook === null) {
+    return fail(
+      'MISSING_FIELD',
+      'hook',
+      'a hook with kind and size',
+      hook,
+      "Give hook: { kind: 'grab-hook', size: '3/8' }.",
+    );
+  }
+  if (hook.kind !== 'grab-hook' && hook.kind !== 'slip-hook') {
+    return fail(
+      'UNKNOWN_VALUE',
+      'hook.kind',
+      "'grab-hook' or 'slip-hook'",
+      hook.kind,
+      'A grab hook has a slot, a slip hook an open bowl.',
+    );
+  }
+  const hookPlace = placeOf(hook.size, 'hook.size');
+  checkGrade(hook.grade, 'hook.grade');
+  if ((chain === undefined) === (onto === undefined)) {
+    return fail(
+      chain === undefined ? 'MISSING_FIELD' : 'CONFLICTING_FIELDS',
+      'chain',
+      "either a chain or onto: 'object'",
+      chain === undefined ? undefined : 'both',
+      'Say what the hook holds.',
+    );
+  }
+  let decision: Decision;
+  if (chain !== undefined) {
+    if (typeof chain !== 'object' || chain === null)
+      fail('MISSING_FIELD', 'chain.size', 'a chain with its size', chain, "Give chain: { size: '3/8' }.");
+    const steps = placeOf(chain.size, 'chain.size') - hookPlace;
+    checkGrade(chain.grade, 'chain.grade');
+    if (working.shown) {
+      working.step({
+        subject: hook.kind,
+        symbol: 'steps of size',
+        expression: 'chain − hook',
+        values: { chain: chain.size, hook: hook.size },
+        result: steps,
+      });
+    }
+    decision = hook.kind === 'grab-hook' ? gripsLink(steps, working) : takesChain(chain.size, steps);
+    if (steps < 0) working.cautions.push(note(NO_STRONGER));
+    if (hook.grade !== undefined && chain.grade !== undefined && hook.grade !== chain.grade) {
+      working.cautions.push(note(GRADES_DIFFER, { hook: hook.grade, chain: chain.grade }));
+    }
+  } else {
+    if (onto !== 'object') fail('UNKNOWN_VALUE', 'onto', "'object'", onto, 'A chain goes under chain.');
+    decision =
+      hook.kind === 'grab-hook'
+        ? { verdict: 'fail', because: note(GRAB_ON_OBJECT) }
+        : takesObject(hook, input.objectThickness, working);
+  }
+  if (hook.kind === 'slip-hook' && hook.latch !== true) working.cautions.push(note(NO_LATCH));
+  working.cautions.push(FOLLOW_THE_MARK);
+  working.cite(PRACTICE);
+  return makeResult('fits', { ...decision, basis: 'common practice' as const }, input, working);
+}
+
+const PRACTICE: SourceRef = {
+  document: 'Common practice with grab and slip hooks',
+  provenance: 'common practice',
+  note: 'no rule or standard; from memory',
+};
+
+const OWN_SIZE = { code: 'OWN_SIZE', text: 'A grab hook takes a link of its own trade size.' };
+const ONE_LARGER = { code: 'ONE_SIZE_LARGER', text: 'A grab hook also takes the chain one size larger than its own.' };
+const ONE_SMALLER = { code: 'ONE_SIZE_SMALLER', text: 'A link one size smaller is held, but sits deep in the slot.' };
+const TOO_LARGE = {
+  code: 'CHAIN_TOO_LARGE',
+  text: 'The link does not go into the slot: the chain is {steps} sizes larger than the hook.',
+};
+const TOO_SMALL = {
+  code: 'CHAIN_TOO_SMALL',
+  text: 'The next link may pass through the slot: the chain is {steps} sizes smaller than the hook.',
+};
+const GRAB_ON_OBJECT = {
+  code: 'GRAB_HOOK_ON_OBJECT',
+  text: 'A grab hook grips a link of chain; its point is not made to carry anything else.',
+};
+const RUNS_THROUGH = {
+  code: 'RUNS_THROUGH',
+  text: 'Chain of {chain} runs through a slip hook of its own size or larger.',
+};
+const LARGER_THAN_SLIP = {
+  code: 'LARGER_THAN_SLIP_HOOK',
+  text: 'The chain is larger than the hook: whether it runs through is not known.',
+};
+const OPENING_DECIDES = {
+  code: 'OPENING_DECIDES',
+  text: 'Whether a slip hook goes onto an object depends on its opening.',
+};
+const THROUGH_OPENING = {
+  code: 'WITHIN_OPENING',
+  text: 'The object of {thickness} goes through the opening of {opening}.',
+};
+const OVER_OPENING = {
+  code: 'OVER_OPENING',
+  text: 'The object of {thickness} does not go through the opening of {opening}: it would sit on the point.',
+};
+
+const HOOK_OPENING = {
+  code: 'HOOK_OPENING',
+  text: 'The opening of the hook and the thickness of what it takes hold of.',
+};
+const HOOK_MARKING = { code: 'HOOK_MARKING', text: "The hook maker's marking for this size of chain." };
+
+const SOURCES_DISAGREE = {
+  code: 'SOURCES_DISAGREE',
+  text: 'Sources disagree on chain one size larger: some say it does not seat. The link must seat fully in the slot (wire thinner than the slot, and the slot under about 2.4 times the wire); the marking of the hook governs.',
+};
+const NOT_RATED_FOR_IT = {
+  code: 'NOT_RATED_FOR_IT',
+  text: 'The hook is not rated for the smaller chain: see that the next link cannot pass the slot.',
+};
+const NO_STRONGER = {
+  code: 'HOOK_ADDS_NO_STRENGTH',
+  text: 'A hook larger than its chain adds no strength: the weakest part governs.',
+};
+const GRADES_DIFFER = {
+  code: 'GRADES_DIFFER',
+  text: 'Hook of grade {hook} on chain of grade {chain}: the weaker of the two governs.',
+};
+const NO_LATCH = { code: 'NO_LATCH', text: 'Without a latch a slip hook can fall off when the chain goes slack.' };
+
+function gripsLink(steps: number, working: Working): Decision {
+  if (steps > 1) return { verdict: 'fail', because: note(TOO_LARGE, { steps }) };
+  if (steps < -1) return { verdict: 'fail', because: note(TOO_SMALL, { steps: -steps }) };
+  if (steps === 0) return { verdict: 'pass', because: note(OWN_SIZE) };
+  working.cautions.push(note(steps === 1 ? SOURCES_DISAGREE : NOT_RATED_FOR_IT));
+  return { verdict: 'pass', because: note(steps === 1 ? ONE_LARGER : ONE_SMALLER) };
+}
+
+function takesChain(chain: string, steps: number): Decision {
+  return steps <= 0
+    ? { verdict: 'pass', because: note(RUNS_THROUGH, { chain }) }
+    : { verdict: 'undetermined', because: note(LARGER_THAN_SLIP), missing: [note(HOOK_MARKING)] };
+}
+
+function takesObject(hook: Hook, objectThickness: QuantityInput<'length'> | undefined, working: Working): Decision {
+  const opening = hook.opening === undefined ? undefined : readPositive(hook.opening, 'length', 'hook.opening');
+  const thickness =
+    objectThickness === undefined ? undefined : readPositive(objectThickness, 'length', 'objectThickness');
+  if (opening === undefined || thickness === undefined) {
+    return { verdict: 'undetermined', because: note(OPENING_DECIDES), missing: [note(HOOK_OPENING)] };
+  }
+  const goes = compareExact(thickness, opening) <= 0;
+  if (working.shown) {
+    working.step({
+      subject: hook.kind,
+      symbol: 'goes on',
+      expression: 'thickness ≤ opening',
+      values: { thickness, opening },
+      result: goes ? 'yes' : 'no',
+    });
+  }
+  return {
+    verdict: goes ? 'pass' : 'fail',
+    because: note(goes ? THROUGH_OPENING : OVER_OPENING, { thickness, opening }),
+  };
+}
+
+function placeOf(size: TradeSize, path: string): number {
+  const place = ORDER.findIndex((sizes) => sizes.includes(size));
+  if (place >= 0) return place;
+  return fail(
+    'UNKNOWN_SIZE',
+    path,
+    `one of ${ORDER.flat().join(', ')}`,
+    size,
+    'Free text goes through parseTradeSize first; a size outside this list goes by the hook maker.',
+  );
+}
+
+function checkGrade(grade: ChainGrade | undefined, path: string): void {
+  if (grade !== undefined && !CHAIN_GRADES.includes(grade)) {
+    fail('UNKNOWN_GRADE', path, `one of ${CHAIN_GRADES.join(', ')}`, grade, 'Leave it out where it cannot be read.');
+  }
+}

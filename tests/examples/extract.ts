@@ -1,0 +1,83 @@
+/**
+ * The examples of the project: every `@example` of a doc comment in src, every code block of README.md and of
+ * the pages in docs. The convention is written at the head of examples.test.ts.
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+export const root = fileURLToPath(new URL('../..', import.meta.url));
+
+export interface Example {
+  readonly file: string;
+  /** Line of the file on which the code starts. */
+  readonly line: number;
+  readonly code: string;
+  readonly run: boolean;
+  /** Goes on in the scope of the example before it. */
+  readonly continued: boolean;
+}
+
+/** Every example of the project, in the order of the files. */
+export function allExamples(): Example[] {
+  return [
+    ...filesIn('src', '.ts').flatMap((file) => docCommentExamples(file, read(file))),
+    ...['README.md', ...filesIn('docs', '.md')].flatMap((file) => markdownExamples(file, read(file))),
+  ].filter(({ file }) => !/^docs\/(site|api)\//.test(file));
+}
+
+/** The examples in the doc comments of a TypeScript file. */
+export function docCommentExamples(file: string, text: string): Example[] {
+  const examples: Example[] = [];
+  let start = 0;
+  let body: string[] | undefined;
+  const close = () => {
+    const code = body?.filter((line) => !line.startsWith('```')).join('\n') ?? '';
+    if (code.trim() !== '') examples.push({ file, line: start, code, run: true, continued: false });
+    body = undefined;
+  };
+  for (const [index, line] of text.split('\n').entries()) {
+    const content = /^ *\*(?!\/) ?(.*)$/.exec(line)?.[1];
+    if (content === undefined) close();
+    else if (content.startsWith('@')) {
+      close();
+      if (/^@example\b/.test(content)) {
+        start = index + 2;
+        body = [];
+      }
+    } else body?.push(content);
+  }
+  return examples;
+}
+
+/** The `ts` and `js` blocks of a Markdown page. */
+export function markdownExamples(file: string, text: string): Example[] {
+  const examples: Example[] = [];
+  let open: Omit<Example, 'code'> | undefined;
+  let body: string[] = [];
+  for (const [index, line] of text.split('\n').entries()) {
+    const fence = /^```(\S*) ?(.*)$/.exec(line);
+    if (fence === null) body.push(line);
+    else if (open !== undefined) {
+      examples.push({ ...open, code: body.join('\n') });
+      open = undefined;
+    } else if (/^(ts|js|typescript|javascript)$/.test(fence[1]!)) {
+      const words = fence[2]!.split(' ').filter((word) => word !== '');
+      const unknown = words.find((word) => word !== 'no-run' && word !== 'continued');
+      if (unknown !== undefined) throw new Error(`${file}:${index + 1}: a code block may say no-run or continued, not ${unknown}`);
+      open = { file, line: index + 2, run: !words.includes('no-run'), continued: words.includes('continued') };
+      body = [];
+    }
+  }
+  return examples;
+}
+
+/** The files of a folder and its folders, as paths from the root of the project. */
+export function filesIn(folder: string, ending: string): string[] {
+  return readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
+    .filter((file) => file.endsWith(ending))
+    .map((file) => `${folder}/${file}`)
+    .sort();
+}
+
+const read = (file: string) => readFileSync(join(root, file), 'utf8');
