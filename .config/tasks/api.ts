@@ -38,7 +38,9 @@ function declarationProgram(): ts.Program {
   host.fileExists = (file) => emitted.has(file) || (!isSource(file) && fileExists.call(host, file));
   host.readFile = (file) => emitted.get(file) ?? readFile.call(host, file);
   host.getSourceFile = (file, version, ...rest) =>
-    emitted.has(file) ? ts.createSourceFile(file, emitted.get(file)!, version, true) : getSourceFile.call(host, file, version, ...rest);
+    emitted.has(file)
+      ? ts.createSourceFile(file, emitted.get(file)!, version, true)
+      : getSourceFile.call(host, file, version, ...rest);
   return ts.createProgram({ rootNames: ENTRIES.map(({ file }) => `${root}${file}.d.ts`), options, host });
 }
 

@@ -14,7 +14,9 @@ const TRY = [
   "chainMass({ size: '3/8', grade: 70, length: '20 ft' }).mass",
 ];
 
-console.log(`Every export of chain-rigging is in scope. Three things to try:\n\n${TRY.map((line) => `  ${line}\n`).join('')}`);
+console.log(
+  `Every export of chain-rigging is in scope. Three things to try:\n\n${TRY.map((line) => `  ${line}\n`).join('')}`,
+);
 const repl = start('> ');
 for (const [name, value] of Object.entries({ ...main, ...registry, ...schemas })) {
   Object.defineProperty(repl.context, name, { value, enumerable: true, writable: true, configurable: true });

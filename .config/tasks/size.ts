@@ -30,7 +30,10 @@ const BUDGETS: readonly (readonly [kB: number, ...names: string[]])[] = [
 
 async function bundle(names: readonly string[], from: string) {
   const { outputFiles, metafile } = await build({
-    stdin: { contents: `export ${names[0] === '*' ? '*' : `{ ${names.join(', ')} }`} from './${from}';`, resolveDir: root },
+    stdin: {
+      contents: `export ${names[0] === '*' ? '*' : `{ ${names.join(', ')} }`} from './${from}';`,
+      resolveDir: root,
+    },
     bundle: true,
     minify: true,
     format: 'esm',
@@ -56,7 +59,9 @@ async function checkBudgets(): Promise<void> {
     const bundled = await bundle(names, 'dist/index.js').catch((error: Error) => error);
     if (bundled instanceof Error) {
       missed += 1;
-      console.log(`${kB(budget * 1000)}        -         -   ${names.join(' + ')} ${bundled.message.replace(/\s+/g, ' ')}`);
+      console.log(
+        `${kB(budget * 1000)}        -         -   ${names.join(' + ')} ${bundled.message.replace(/\s+/g, ' ')}`,
+      );
       continue;
     }
     const { minified, gzipped, metafile } = bundled;
@@ -65,7 +70,9 @@ async function checkBudgets(): Promise<void> {
       ...(Object.keys(metafile.inputs).some((file) => file.includes('node_modules/')) ? ['HOLDS A DEPENDENCY'] : []),
     ];
     missed += faults.length;
-    console.log(`${kB(budget * 1000)} ${kB(gzipped)}  ${kB(minified)}   ${names.join(' + ')} ${faults.join(', ')}`.trimEnd());
+    console.log(
+      `${kB(budget * 1000)} ${kB(gzipped)}  ${kB(minified)}   ${names.join(' + ')} ${faults.join(', ')}`.trimEnd(),
+    );
   }
   if (missed > 0) {
     console.log(`\n${missed} missed. \`npm run size -- NAME\` shows which source files an import is made of.`);

@@ -79,8 +79,7 @@ export function assemblyRating(input: AssemblyInput): AssemblyRating {
   const load = input.load === undefined ? undefined : readPositive(input.load, 'ratedLoad', 'load');
   if (working.shown) showSeries(working, series, rated, 'assembly', unit);
   if (rated.some(({ basis }) => basis === 'table' || basis === 'unmarked default')) working.cite(ratings.chain.source);
-  for (const part of rated) noteAssumptions(working, part, ratings);
-  assumeSound(working, parts);
+  noteAssumptions(working, ratings, parts, rated);
   working.cautions.push(STRAIGHT_PULL, STAND_CLEAR, FOLLOW_THE_MARK);
 
   const { workingLoadLimit, atMost } = series;
@@ -151,9 +150,10 @@ export function showSeries(
 }
 
 const UNMARKED_PART = { code: 'UNMARKED_PART', text: '{kind} {part} carries no readable mark: it counts as {as} ({clause}).' };
-const MATCHED_FITTING = {
-  code: 'FITTING_RATED_AS_CHAIN',
-  text: '{kind} {part} is marked with grade and size only: taken as rated like chain of that grade and size. A lower mark on it governs.',
+const FITTINGS_AS_CHAIN: Note = {
+  code: 'FITTINGS_RATED_AS_CHAIN',
+  params: {},
+  text: 'Hooks and links marked with grade and size only are taken as rated like chain of that grade and size. A lower mark on one governs.',
 };
 const TAKEN_AS_SOUND: Note = {
   code: 'TAKEN_AS_SOUND',
@@ -161,26 +161,24 @@ const TAKEN_AS_SOUND: Note = {
   text: 'Parts whose condition is not stated are taken as inspected and sound.',
 };
 
-/** What a rating took for granted about one part. */
-export function noteAssumptions(working: Working, part: PartRating, ratings: RatingTable, tieDown?: string): void {
-  const name = tieDown === undefined ? part.id : `${tieDown} ${part.id}`;
-  if (part.basis === 'unmarked default') {
-    const isChain = part.kind === 'chain';
-    working.assumptions.push(
-      note(UNMARKED_PART, {
-        kind: part.kind,
-        part: name,
-        as: isChain ? `grade ${ratings.unmarkedChain?.grade}` : String(ratings.unknownFiberRope?.material),
-        clause: String(isChain ? ratings.unmarkedChain?.clause : ratings.unknownFiberRope?.clause),
-      }),
-    );
-  } else if (part.basis === 'as chain of its grade and size') {
-    working.assumptions.push(note(MATCHED_FITTING, { kind: part.kind, part: name }));
+/** What the ratings took for granted, each thing once. */
+export function noteAssumptions(working: Working, ratings: RatingTable, parts: readonly Part[], rated: readonly PartRating[], tieDown?: string): void {
+  const { assumptions } = working;
+  for (const { id, kind, basis } of rated) {
+    if (basis === 'as chain of its grade and size') {
+      if (!assumptions.includes(FITTINGS_AS_CHAIN)) assumptions.push(FITTINGS_AS_CHAIN);
+    } else if (basis === 'unmarked default') {
+      const isChain = kind === 'chain';
+      assumptions.push(
+        note(UNMARKED_PART, {
+          kind,
+          part: tieDown === undefined ? id : `${tieDown} ${id}`,
+          as: isChain ? `grade ${ratings.unmarkedChain?.grade}` : String(ratings.unknownFiberRope?.material),
+          clause: String(isChain ? ratings.unmarkedChain?.clause : ratings.unknownFiberRope?.clause),
+        }),
+      );
+    }
   }
-}
-
-/** Says once that parts without a stated condition were taken as sound. */
-export function assumeSound(working: Working, parts: readonly Part[]): void {
-  if (working.assumptions.includes(TAKEN_AS_SOUND)) return;
-  if (parts.some((part) => part.kind !== 'parallel' && part.condition === undefined)) working.assumptions.push(TAKEN_AS_SOUND);
+  if (assumptions.includes(TAKEN_AS_SOUND)) return;
+  if (parts.some((part) => part.kind !== 'parallel' && part.condition === undefined)) assumptions.push(TAKEN_AS_SOUND);
 }

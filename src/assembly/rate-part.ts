@@ -256,21 +256,29 @@ export function compareRated(left: QuantityLike, right: QuantityLike): -1 | 0 | 
 
 /** Every item of a list is an object with an id, used once in that list. */
 export function checkIds(list: readonly { readonly id: string }[], name: string): void {
-  const seen = list.length > 16 ? new Set<string>() : undefined;
   for (let index = 0; index < list.length; index++) {
-    const item = list[index];
-    if (typeof item !== 'object' || item === null) {
-      return fail('MISSING_FIELD', `${name}[${index}]`, 'an object with an id', item, 'Give the item, or leave it out of the list.');
-    }
-    const { id } = item;
+    const id = list[index]?.id;
     if (typeof id !== 'string' || id === '') {
       fail('MISSING_FIELD', `${name}[${index}].id`, 'a name', id, 'Give it an id; results name it by that.');
     }
-    let twice = seen?.has(id) ?? false;
-    seen?.add(id);
-    for (let earlier = 0; seen === undefined && earlier < index; earlier++) twice ||= list[earlier]?.id === id;
-    if (twice) fail('DUPLICATE_ID', `${name}[${index}].id`, 'an id used once in its list', id, 'Rename one of the two.');
   }
+  const twice = list.length > 16 ? secondUse(list) : secondUseInShort(list);
+  if (twice >= 0) {
+    fail('DUPLICATE_ID', `${name}[${twice}].id`, 'an id used once in its list', list[twice]?.id, 'Rename one of the two.');
+  }
+}
+
+function secondUse(list: readonly { readonly id: string }[]): number {
+  const seen = new Set<string>();
+  return list.findIndex(({ id }) => seen.size === seen.add(id).size);
+}
+
+function secondUseInShort(list: readonly { readonly id: string }[]): number {
+  for (let index = 1; index < list.length; index++) {
+    const id = list[index]?.id;
+    for (let earlier = 0; earlier < index; earlier++) if (list[earlier]?.id === id) return index;
+  }
+  return -1;
 }
 
 function stateOf(condition: unknown): 'sound' | 'damaged' | 'unknown' {

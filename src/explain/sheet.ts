@@ -61,13 +61,25 @@ interface ReadResult extends Fields {
 /** Refuses what is no result, and one that lost a part on its way. */
 function readResult(value: unknown, path: string): ReadResult {
   if (!isObject(value) || typeof value.result !== 'string') {
-    return fail('UNKNOWN_VALUE', path, 'a result of this library', value, 'Give what a calculation returned, or its JSON read back.');
+    return fail(
+      'UNKNOWN_VALUE',
+      path,
+      'a result of this library',
+      value,
+      'Give what a calculation returned, or its JSON read back.',
+    );
   }
   const lists = { checks: [], ...value } as Fields;
   for (const key of ['checks', ...LISTS]) {
     const list = lists[key];
     if (!Array.isArray(list) || !list.every(isObject)) {
-      fail('MISSING_FIELD', `${path}.${key}`, 'the list that the result came with', list, 'Keep the result whole, as the calculation returned it.');
+      fail(
+        'MISSING_FIELD',
+        `${path}.${key}`,
+        'the list that the result came with',
+        list,
+        'Keep the result whole, as the calculation returned it.',
+      );
     }
   }
   return lists as ReadResult;
@@ -82,7 +94,7 @@ function answerBlocks(result: Fields, path: string, level: number): Block[] {
     if (value === undefined || OWN_SECTION.includes(key)) continue;
     const items = Array.isArray(value) ? value : [value];
     const table = Array.isArray(value) ? tableOf(value) : undefined;
-    if (items.length > 0 && items.every(isResult)) {
+    if (items.length > 0 && items.every(isResult) && level < MOST_DEPTH) {
       for (const [index, item] of items.entries()) {
         sheets.push(...sheetOf(item, `${path}.${key}${Array.isArray(value) ? `[${index}]` : ''}`, level));
       }
@@ -99,14 +111,16 @@ function isResult(value: unknown): boolean {
 
 /** A table where the items are flat enough to stand side by side. */
 function tableOf(items: readonly unknown[]): Block | undefined {
-  const rows = items.filter((item): item is Fields => isNested(item) && !Array.isArray(item));
+  const rows = items.filter((item): item is Fields => isObject(item) && isNested(item) && !isNote(item));
   if (rows.length === 0 || rows.length < items.length) return undefined;
   const columns = [...new Set(rows.flatMap((row) => Object.keys(row)))];
   if (columns.length > MOST_COLUMNS) return undefined;
   return {
     kind: 'table',
     head: columns.map((column) => capital(nameOf(column))),
-    rows: rows.map((row) => columns.map((column) => (row[column] === undefined ? '' : tell(column, row[column], FOUND)))),
+    rows: rows.map((row) =>
+      columns.map((column) => (Object.hasOwn(row, column) ? tell(column, row[column], FOUND) : '')),
+    ),
   };
 }
 
@@ -127,23 +141,28 @@ function fieldsOf(value: unknown, wording: Wording, depth = 0): Field[] {
 
 /** One line while it is short and flat, else a line for each field in it. */
 function fieldOf(name: string, key: string, value: unknown, wording: Wording, depth = 0): Field {
-  if (Array.isArray(value) && value.some(isNote)) return { name, text: value.map((item) => say(item, wording)).join('\n') };
+  if (Array.isArray(value) && value.some(isNote))
+    return { name, text: value.map((item) => say(item, wording)).join('\n') };
   const text = tell(key, value, wording);
-  if (!isNested(value) || depth > MOST_DEPTH) return { name, text };
+  if (!isNested(value) || isNote(value) || depth > MOST_DEPTH) return { name, text };
   const flat = !Array.isArray(value) && !Object.values(value).some(isNested) && text.length <= LONGEST_LINE;
   return flat ? { name, text } : { name, fields: fieldsOf(value, wording, depth + 1) };
 }
 
 /** What it is about and its clause; the formula; the same with its numbers; what came out. */
 function stepText({ subject, symbol, expression, values, result, clause }: Fields): string {
-  const given = new Map(Array.isArray(values) ? values.map(([name, value]) => [String(name), sayStep(value)]) : []);
-  const filled = fillIn(String(expression), given);
-  const rest = [...given].map(([name, value]) => `${say(name)} = ${value}`).join(', ');
+  const given = new Map<string, string>();
+  for (const pair of Array.isArray(values) ? values : []) {
+    if (Array.isArray(pair)) given.set(say(pair[0]), sayStep(pair[1]));
+  }
+  const formula = say(expression);
+  const filled = fillIn(formula, given);
+  const rest = [...given].map(([name, value]) => `${name} = ${value}`).join('; ');
   const value = sayStep(result);
   return [
     clause === undefined ? say(subject) : `${say(subject)} (${say(clause)})`,
-    `${say(symbol)} = ${say(expression)}`,
-    ...(filled === expression || filled === value ? [] : [`= ${say(filled)}`]),
+    `${say(symbol)} = ${formula}`,
+    ...(filled === formula || filled === value ? [] : [`= ${filled}`]),
     ...(rest === '' ? [] : [`${WORDS.with} ${rest}`]),
     `= ${value}`,
   ].join('\n');

@@ -9,17 +9,20 @@ function htmlOf(block: Block): string {
   switch (block.kind) {
     case 'heading': {
       const tag = `h${Math.min(block.level + 1, 6)}`;
-      return element(tag, escape(block.text));
+      return element(tag, escaped(block.text));
     }
     case 'paragraph':
-      return element('p', escape(block.text));
+      return element('p', escaped(block.text));
     case 'fields':
       return fieldsHtml(block.fields);
     case 'list':
-      return element(block.numbered ? 'ol' : 'ul', block.items.map((item) => `\n${element('li', escape(item))}`).join(''));
+      return element(
+        block.numbered ? 'ol' : 'ul',
+        `${block.items.map((item) => `\n${element('li', escaped(item))}`).join('')}\n`,
+      );
     case 'table': {
-      const head = block.head.map((cell) => `<th scope="col">${escape(cell)}</th>`).join('');
-      const rows = block.rows.map((row) => `\n<tr>${row.map((cell) => element('td', escape(cell))).join('')}</tr>`);
+      const head = block.head.map((cell) => `<th scope="col">${escaped(cell)}</th>`).join('');
+      const rows = block.rows.map((row) => `\n<tr>${row.map((cell) => element('td', escaped(cell))).join('')}</tr>`);
       return `<table>\n<thead><tr>${head}</tr></thead>\n<tbody>${rows.join('')}\n</tbody>\n</table>`;
     }
   }
@@ -27,8 +30,8 @@ function htmlOf(block: Block): string {
 
 function fieldsHtml(fields: readonly Field[]): string {
   const rows = fields.map(({ name, text = '', fields: inner }) => {
-    const value = inner === undefined ? escape(text) : `\n${fieldsHtml(inner)}\n`;
-    return `\n${element('dt', escape(name))}${element('dd', value)}`;
+    const value = inner === undefined ? escaped(text) : `\n${fieldsHtml(inner)}\n`;
+    return `\n${element('dt', escaped(name))}${element('dd', value)}`;
   });
   return element('dl', `${rows.join('')}\n`);
 }
@@ -37,7 +40,7 @@ function element(tag: string, content: string): string {
   return `<${tag}>${content}</${tag}>`;
 }
 
-function escape(text: string): string {
+function escaped(text: string): string {
   return text
     .replace(/&/g, '&amp;')
     .replace(/</g, '&lt;')

@@ -8,20 +8,20 @@ export function toMarkdown(blocks: readonly Block[]): string {
 function markdownOf(block: Block): string {
   switch (block.kind) {
     case 'heading':
-      return `${'#'.repeat(Math.min(block.level, 6))} ${escape(block.text)}`;
+      return `${'#'.repeat(Math.min(block.level, 6))} ${escaped(block.text)}`;
     case 'paragraph':
-      return escape(block.text);
+      return escaped(block.text);
     case 'fields':
       return fieldLines(block.fields, '').join('\n');
     case 'list':
       return block.items
         .map((item, index) => {
           const marker = block.numbered ? `${index + 1}. ` : '- ';
-          return marker + escape(item, `<br>\n${' '.repeat(marker.length)}`);
+          return marker + escaped(item, `<br>\n${' '.repeat(marker.length)}`);
         })
         .join('\n');
     case 'table': {
-      const row = (cells: readonly string[]) => `| ${cells.map((cell) => escape(cell, '<br>')).join(' | ')} |`;
+      const row = (cells: readonly string[]) => `| ${cells.map((cell) => escaped(cell, '<br>')).join(' | ')} |`;
       return [row(block.head), `|${' --- |'.repeat(block.head.length)}`, ...block.rows.map(row)].join('\n');
     }
   }
@@ -29,13 +29,13 @@ function markdownOf(block: Block): string {
 
 function fieldLines(fields: readonly Field[], indent: string): string[] {
   return fields.flatMap(({ name, text = '', fields: inner = [] }) => [
-    `${indent}- **${escape(name)}:** ${escape(text, '<br>')}`.trimEnd(),
+    `${indent}- **${escaped(name)}:** ${escaped(text, '<br>')}`.trimEnd(),
     ...fieldLines(inner, `${indent}  `),
   ]);
 }
 
 /** Text that stays text: no markup, no table cell, no HTML, at the start of a line or inside it. */
-function escape(text: string, lineBreak = ' '): string {
+function escaped(text: string, lineBreak = ' '): string {
   return text
     .split('\n')
     .map((line) =>

@@ -2,12 +2,14 @@ import type { Block, Field } from './sheet.js';
 
 const WIDTH = 100;
 const GAP = 2;
+/** A column before the last that is wider than this gives way first. */
+const COMFORTABLE = 24;
 
 /** A sheet as plain text of at most 100 columns. */
 export function toText(blocks: readonly Block[]): string {
   const parts = blocks.map((block, index) => {
-    const apart = index === 0 || blocks[index - 1]?.kind === 'heading' ? '' : '\n';
-    return apart + linesOf(block).join('\n');
+    const joined = index === 0 || (blocks[index - 1]?.kind === 'heading' && block.kind !== 'heading');
+    return (joined ? '' : '\n') + linesOf(block).join('\n');
   });
   return parts.join('\n');
 }
@@ -46,12 +48,16 @@ function hang(marker: string, text: string, deeper = 0): string[] {
   return wrap(text, WIDTH - indent.length).map((line, index) => (index === 0 ? marker : indent) + line);
 }
 
-/** Columns as wide as their texts; while that is too wide, the widest gives way. */
+/** Columns as wide as their texts; while that is too wide, wide ones before the last give way, then the widest. */
 function tableLines(rows: readonly (readonly string[])[]): string[] {
   const head = rows[0] ?? [];
-  const widths = head.map((_, column) => rows.reduce((most, row) => Math.max(most, columns(wrap(row[column] ?? '', WIDTH))), 1));
+  const widths = head.map((_, column) =>
+    rows.reduce((most, row) => Math.max(most, columns(wrap(row[column] ?? '', WIDTH))), 1),
+  );
   while (widths.reduce((sum, width) => sum + width + GAP, 0) > WIDTH) {
-    widths[widths.indexOf(Math.max(...widths))]! -= 1;
+    const before = widths.slice(0, -1);
+    const wide = Math.max(...before) > COMFORTABLE ? before : widths;
+    widths[wide.indexOf(Math.max(...wide))]! -= 1;
   }
   const lines = rows.map((row) => {
     const cells = row.map((cell, column) => wrap(cell, widths[column] ?? WIDTH));
@@ -67,7 +73,9 @@ function tableLines(rows: readonly (readonly string[])[]): string[] {
 /** Lines of at most `width` signs, broken at spaces; a longer word is broken inside. */
 function wrap(text: string, width: number): string[] {
   const piece = new RegExp(` *(.{1,${width}}(?= |$)|.{1,${width}})`, 'gu');
-  return text.split('\n').flatMap((line) => (line === '' ? [''] : Array.from(line.matchAll(piece), ([, words = '']) => words)));
+  return text
+    .split('\n')
+    .flatMap((line) => (line === '' ? [''] : Array.from(line.matchAll(piece), ([, words = '']) => words)));
 }
 
 function columns(lines: readonly string[]): number {

@@ -20,7 +20,7 @@ export const WORDS = {
 
   /** How a figure or a rule came to be known. */
   provenance: {
-    read: 'read in the document or in a page quoting it',
+    read: 'read',
     memory: 'from memory, to be confirmed',
     computed: 'computed',
     derived: 'derived from other figures',

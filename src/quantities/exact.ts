@@ -17,19 +17,18 @@ export interface ExactTerm {
   readonly times?: readonly number[];
 }
 
-/** Beyond this relative gap, rounding in double arithmetic cannot change which side is larger. */
+/** Beyond this relative gap, rounding in double arithmetic of up to 10,000 terms cannot change which side is larger. */
 const CLEAR_GAP = 1e-11;
 
-/** Outside these magnitudes a double may have lost digits or overflowed; no load or length comes near them. */
+/** Below this magnitude a double may have lost digits; no load or length comes near it, but zero does. */
 const LEAST_ROUGH = 1e-200;
-const MOST_ROUGH = 1e200;
 
 /** Standard gravity in base steps of acceleration: a mass step times this is a force step (1e-13 N). */
 const GRAVITY_STEPS = 980_665;
 
 /** -1, 0 or 1 as the left sum is below, equal to or above the right one. Rated loads may mix mass and force units. */
 export function compareExactSums(left: readonly ExactTerm[], right: readonly ExactTerm[]): -1 | 0 | 1 {
-  checkOneDimension([...left, ...right]);
+  checkOneDimension(left, right);
   const a = roughSum(left);
   const b = roughSum(right);
   const gap = a.sum - b.sum;
@@ -52,7 +51,7 @@ function termsOf(quantity: QuantityLike): ExactTerm[] {
 export function stepsToCover(length: QuantityLike, step: QuantityLike): number {
   if (!(step.value > 0)) fail('NOT_POSITIVE', 'step', 'a step above zero', step.value, 'Give the length of one step.');
   if (!(length.value >= 0)) fail('NEGATIVE', 'length', 'a length of zero or more', length.value, 'Check the sign.');
-  checkOneDimension([{ quantity: length }, { quantity: step }]);
+  checkOneDimension([{ quantity: length }], [{ quantity: step }]);
   const wholeNumbers = Number.isInteger(length.value) && Number.isInteger(step.value) && Math.abs(length.value) < 1e9;
   if (length.unit === step.unit && wholeNumbers) return Math.ceil(length.value / step.value); // exact as it stands
   const quotient = roughSteps(length) / roughSteps(step);
@@ -72,13 +71,6 @@ export function utilizationOf(demand: readonly ExactTerm[], capacity: readonly E
   if (order === 0) return 1;
   if (order < 0) return ratio < 1 ? ratio : 1 - Number.EPSILON / 2;
   return ratio > 1 ? ratio : 1 + Number.EPSILON;
-}
-
-/** Base steps in one of a unit, a mass counted as the force it weighs; the two factors are whole numbers. */
-function stepsOf(unit: Unit): readonly [steps: number, gravity: number] {
-  const { dimension, steps } = UNITS[unit];
-  if (steps === 0) return fail('WRONG_KIND', '', 'a unit with an exact factor', unit, 'Give the angle in deg.');
-  return [steps, dimension === 'mass' ? GRAVITY_STEPS : 1];
 }
 
 /** A ratio and whether it stays at or below 1. */
@@ -103,21 +95,33 @@ export function ratioOf(demand: number, capacity: number, exact: () => -1 | 0 | 
     : { fits: false, utilization: Math.max(utilization, 1 + Number.EPSILON) };
 }
 
-function roughSteps(quantity: QuantityLike): number {
-  const [steps, gravity] = stepsOf(quantity.unit);
-  return quantity.value * steps * gravity;
+/** Base steps in one of a unit. */
+function stepsOf(unit: Unit): number {
+  const { steps } = UNITS[unit];
+  return steps > 0 ? steps : fail('WRONG_KIND', '', 'a unit with an exact factor', unit, 'Give the angle in deg.');
 }
 
-/** The sum in doubles, and the size of its terms; an infinite size where a double may have lost digits. */
+/** A mass counts as the force it weighs. */
+function gravityOf(unit: Unit): number {
+  return UNITS[unit].dimension === 'mass' ? GRAVITY_STEPS : 1;
+}
+
+function roughSteps({ value, unit }: QuantityLike): number {
+  return value * stepsOf(unit) * gravityOf(unit);
+}
+
+/** The sum in doubles, and the size of its terms; an infinite size where a double lost digits or overflowed. */
 function roughSum(terms: readonly ExactTerm[]): { sum: number; size: number } {
   let sum = 0;
   let size = 0;
-  for (const { quantity, times = [] } of terms) {
+  for (const { quantity, times } of terms) {
     let value = roughSteps(quantity);
     size += sizeOf(value);
-    for (const factor of times) {
-      value *= factor;
-      size += sizeOf(value);
+    if (times !== undefined) {
+      for (const factor of times) {
+        value *= factor;
+        size += sizeOf(value);
+      }
     }
     sum += value;
   }
@@ -126,19 +130,25 @@ function roughSum(terms: readonly ExactTerm[]): { sum: number; size: number } {
 
 function sizeOf(value: number): number {
   const magnitude = Math.abs(value);
-  return magnitude > LEAST_ROUGH && magnitude < MOST_ROUGH ? magnitude : Number.POSITIVE_INFINITY;
+  return magnitude > LEAST_ROUGH ? magnitude : Number.POSITIVE_INFINITY;
 }
 
 /** A sum mixes mass with force, and no other dimensions. */
-function checkOneDimension(terms: readonly ExactTerm[]): void {
-  let common: string | undefined;
-  for (const { quantity } of terms) {
-    const { dimension } = UNITS[quantity.unit];
-    const own = dimension === 'mass' ? 'force' : dimension;
-    common ??= own;
-    if (own !== common)
+function checkOneDimension(left: readonly ExactTerm[], right: readonly ExactTerm[]): void {
+  const first = left[0] ?? right[0];
+  if (first === undefined) return;
+  const common = sharedDimension(first.quantity.unit);
+  for (const terms of [left, right]) {
+    for (const { quantity } of terms) {
+      if (sharedDimension(quantity.unit) === common) continue;
       fail('WRONG_KIND', '', common, `${quantity.value} ${quantity.unit}`, 'Give quantities of one kind.');
+    }
   }
+}
+
+function sharedDimension(unit: Unit): string {
+  const { dimension } = UNITS[unit];
+  return dimension === 'mass' ? 'force' : dimension;
 }
 
 function compareBig(left: readonly ExactTerm[], right: readonly ExactTerm[]): -1 | 0 | 1 {
@@ -151,8 +161,7 @@ function compareBig(left: readonly ExactTerm[], right: readonly ExactTerm[]): -1
 
 /** A term in base steps, as digits · 10^exponent. */
 function bigTerm({ quantity, times = [] }: ExactTerm, sign: bigint): { digits: bigint; exponent: number } {
-  const [steps, gravity] = stepsOf(quantity.unit);
-  let digits = sign * BigInt(steps) * BigInt(gravity);
+  let digits = sign * BigInt(stepsOf(quantity.unit)) * BigInt(gravityOf(quantity.unit));
   let exponent = 0;
   for (const factor of [quantity.value, ...times]) {
     const decimal = decimalOf(factor);

@@ -12,10 +12,10 @@ export function readQuantity<K extends Kind>(input: unknown, kind: K, path: stri
   if (input === undefined) {
     return fail('MISSING_FIELD', path, `a quantity of kind ${kind}`, input, giveQuantity(kind));
   }
-  const { value, unit } = readAny(input, path, kind);
-  if (!unitFitsKind(unit, kind)) return wrongKind(value, unit, kind, path);
-  checkSign(value, kind, path);
-  return new Quantity(value, unit as UnitOfKind[K]);
+  const quantity = readAny(input, path, kind);
+  if (!unitFitsKind(quantity.unit, kind)) return wrongKind(quantity.value, quantity.unit, kind, path);
+  checkSign(quantity.value, kind, path);
+  return quantity as Quantity<UnitOfKind[K]>;
 }
 
 /** Reads a field whose value must be above zero. */

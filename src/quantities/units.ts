@@ -122,15 +122,20 @@ export const EXAMPLE_UNIT = {
 /** A system of units for results: `us` (in, ft, lb, lbf, mph) or `si` (mm, m, kg, N, m/s). */
 export type UnitSystem = 'us' | 'si';
 
+/** The dimension of each unit by its name: a Map knows no inherited names and is quick to ask. */
+const DIMENSION_OF: ReadonlyMap<unknown, Dimension> = /* @__PURE__ */ new Map(
+  /* @__PURE__ */ Object.entries(UNITS).map(([unit, { dimension }]) => [unit, dimension]),
+);
+
 /** True when a unit measures quantities of a kind. */
 export function unitFitsKind(unit: Unit, kind: Kind): boolean {
-  const { dimension } = UNITS[unit];
-  return kind === 'ratedLoad' ? dimension === 'mass' || dimension === 'force' : dimension === kind;
+  const dimension = DIMENSION_OF.get(unit);
+  return dimension === kind || (kind === 'ratedLoad' && (dimension === 'mass' || dimension === 'force'));
 }
 
 /** True when a value names a unit; safe on any value, the text `__proto__` included. */
 export function isUnit(value: unknown): value is Unit {
-  return typeof value === 'string' && Object.hasOwn(UNITS, value);
+  return DIMENSION_OF.has(value);
 }
 
 /** The units of a kind, or all units, as a list for messages. */

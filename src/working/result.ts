@@ -37,7 +37,10 @@ export function makeResult<Name extends string, Answer extends object>(
   input: object,
   working: Working,
 ): ResultBase<Name> & Answer {
-  const { working: _, ...inputs } = input as Record<string, unknown> & { rules?: { id: string }; ratings?: { id: string } };
+  const { working: _, ...inputs } = input as Record<string, unknown> & {
+    rules?: { id: string };
+    ratings?: { id: string };
+  };
   if (inputs.rules !== undefined) inputs.rules = inputs.rules.id as never;
   if (inputs.ratings !== undefined) inputs.ratings = inputs.ratings.id as never;
   const { steps, sources, assumptions, cautions } = working;

@@ -14,6 +14,7 @@ const CONSOLE: Wording = { digits: 5, name: visible };
 const MOST_LINES = 24;
 const MOST_COLUMNS = 100;
 const MOST_CAUTIONS = 3;
+const MOST_ITEMS = 5;
 /** Lines that checks may take when the answer itself wants the whole screen. */
 const LINES_FOR_CHECKS = 9;
 const MOST_DEPTH = 12;
@@ -26,20 +27,17 @@ type Fields = Readonly<Record<string, unknown>>;
 /** A result in at most one screen of plain text: 24 lines of 100 columns. */
 export function summarize(result: ResultBase): string {
   const { verdict, checks, governing } = result as unknown as Fields;
-  const judged = Array.isArray(checks) ? checkLines(checks, governing) : [];
+  const judged = Array.isArray(checks) && checks.length > 0 ? checkLines(checks, governing) : [];
   const hidden = judged.length > 0 ? [...NOT_ANSWER, 'checks', 'governing'] : NOT_ANSWER;
   const answer = Object.entries(result).filter(([key, value]) => value !== undefined && !hidden.includes(key));
   const cautions = capped(
     result.cautions.map((caution) => `  ! ${say(caution)}`),
     MOST_CAUTIONS,
-    'cautions',
   );
 
   const room = MOST_LINES - 2 - cautions.length;
-  let items = 8;
-  let shown = answerLines(answer, items);
-  while (items > 1 && shown.length + judged.length > room) shown = answerLines(answer, --items);
-  const decided = capped(judged, Math.max(LINES_FOR_CHECKS, room - shown.length), 'checks');
+  const shown = answer.flatMap(([key, value]) => answerLines(key, value));
+  const decided = capped(judged, Math.max(LINES_FOR_CHECKS, room - shown.length));
   return [
     verdict === undefined ? say(result.result) : `${say(result.result)}: ${say(verdict)}`,
     ...capped(shown, room - decided.length),
@@ -51,35 +49,28 @@ export function summarize(result: ResultBase): string {
     .join('\n');
 }
 
-/** One line for each field; a list of objects takes one more for each of its first items. */
-function answerLines(answer: readonly (readonly [string, unknown])[], items: number): string[] {
-  return answer.flatMap(([key, value]) => {
-    const name = `  ${visible(key)}:`;
-    if (!Array.isArray(value) || !value.some(isItem)) return [`${name} ${sayField(key, value)}`];
-    return [
-      name,
-      ...value.slice(0, items).map((item) => `    ${say(item)}`),
-      ...(value.length > items ? [`    … ${value.length - items} more`] : []),
-    ];
-  });
+/** One line; a list of objects takes one more for each of its first items. */
+function answerLines(key: string, value: unknown): readonly string[] {
+  const name = `  ${visible(key)}:`;
+  if (!Array.isArray(value) || !value.some(isNested)) return [`${name} ${sayField(key, value)}`];
+  const items = value.map((item) => `    ${say(item)}`);
+  return [name, ...capped(items, MOST_ITEMS)];
 }
 
 /** How many came out which way, the one that decides, then what is not passed: requirements before practice. */
 function checkLines(checks: readonly Fields[], governing: unknown): string[] {
-  const verdicts = [...new Set(checks.map(({ verdict }) => verdict))];
-  const count = (verdict: unknown) => checks.filter((check) => check.verdict === verdict).length;
-  const tally = verdicts.map((verdict) => `${count(verdict)} ${say(verdict)}`).join(', ');
-  const chosen = (verdict: string, weight: string) =>
-    checks.filter((check) => check.verdict === verdict && check.weight === weight && check.id !== governing);
+  const tally: Record<string, number> = {};
+  for (const { verdict } of checks) tally[say(verdict)] = (tally[say(verdict)] ?? 0) + 1;
+  const open = ['fail', 'undetermined', 'not-applicable'].flatMap((verdict) =>
+    checks.filter((check) => check.verdict === verdict && check.weight !== 'practice' && check.id !== governing),
+  );
+  const advice = checks.filter(({ verdict, weight }) => verdict === 'fail' && weight === 'practice');
   return [
-    `  ${counted(checks.length, 'check')}: ${tally}`,
+    `  ${counted(checks.length, 'check')}: ${Object.entries(tally)
+      .map(([verdict, count]) => `${count} ${verdict}`)
+      .join(', ')}`,
     ...checks.filter(({ id }) => id === governing).map((check) => `  governing: ${checkLine(check)}`),
-    ...[
-      ...chosen('fail', 'requirement'),
-      ...chosen('undetermined', 'requirement'),
-      ...chosen('not-applicable', 'requirement'),
-      ...chosen('fail', 'practice'),
-    ].map((check) => `  ${checkLine(check)}`),
+    ...[...open, ...advice].map((check) => `  ${checkLine(check)}`),
   ];
 }
 
@@ -102,8 +93,10 @@ export function say(value: unknown, wording = CONSOLE, depth = 0): string {
   if (isNote(value)) return visible(value.text);
   if (depth > MOST_DEPTH) return '…';
   if (Array.isArray(value)) {
-    const between = value.some((item) => isItem(item) || Array.isArray(item)) ? '; ' : ', ';
-    return value.map((item) => say(item, wording, depth + 1)).join(between) || 'none';
+    const items = value.map((item) => say(item, wording, depth + 1));
+    if (value.some(isNested)) return items.join('; ');
+    const line = items.join(', ') || 'none';
+    return depth > 0 && items.length > 1 ? `(${line})` : line;
   }
   const { id, ...rest } = value as Fields;
   const parts = Object.entries(rest)
@@ -112,7 +105,7 @@ export function say(value: unknown, wording = CONSOLE, depth = 0): string {
       const said = sayField(key, item, wording, depth + 1);
       return key === 'verdict' ? said : `${wording.name(key)} ${said}`;
     });
-  const line = parts.join('; ');
+  const line = parts.join(', ');
   if (id === undefined) return line || 'none';
   return line === '' ? say(id) : `${say(id)}: ${line}`;
 }
@@ -155,14 +148,10 @@ export function isNote(value: unknown): value is { readonly text: string } {
   return typeof code === 'string' && typeof text === 'string';
 }
 
-function isItem(value: unknown): boolean {
-  return isNested(value) || isNote(value);
-}
-
-/** True for an object or list that has fields of its own to show. */
+/** True for an object that is more than a quantity, and for a list of such. */
 export function isNested(value: unknown): value is object {
   if (Array.isArray(value)) return value.some(isNested);
-  return typeof value === 'object' && value !== null && !isQuantityLike(value) && !isNote(value);
+  return typeof value === 'object' && value !== null && !isQuantityLike(value);
 }
 
 function counted(count: number, what: string): string {
@@ -170,9 +159,9 @@ function counted(count: number, what: string): string {
 }
 
 /** So many lines at most, the last one saying how many are left out. */
-function capped(lines: readonly string[], most: number, what = 'lines'): readonly string[] {
+function capped(lines: readonly string[], most: number): readonly string[] {
   if (lines.length <= most) return lines;
-  return [...lines.slice(0, most - 1), `  … ${lines.length - most + 1} more ${what}`];
+  return [...lines.slice(0, most - 1), `    … ${lines.length - most + 1} more`];
 }
 
 function clip(line: string, columns = MOST_COLUMNS): string {

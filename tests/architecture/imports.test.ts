@@ -62,7 +62,8 @@ const isOwn = (to: string) => to.endsWith('.ts');
 /** What breaks the rules, as sentences; the three rules about one import. */
 function faultsOf({ from, to, place }: Import): string[] {
   const arrow = `${place} imports ${to}`;
-  if (!isOwn(to)) return folderOf(from) === 'schemas' && to === 'zod' ? [] : [`${arrow}: only schemas imports a package, zod`];
+  if (!isOwn(to))
+    return folderOf(from) === 'schemas' && to === 'zod' ? [] : [`${arrow}: only schemas imports a package, zod`];
   const faults: string[] = [];
   if (rankOf(from) < 0 || rankOf(to) < 0) faults.push(`${arrow}: a folder that ORDER does not list`);
   if (rankOf(to) > rankOf(from)) faults.push(`${arrow}: ${folderOf(to)} comes after ${folderOf(from)}`);
@@ -106,7 +107,9 @@ describe('imports of src', () => {
   });
 
   it('name files that exist', () => {
-    expect(imports.filter(({ to }) => isOwn(to) && !trees.has(to)).map(({ place, to }) => `${place} ${to}`)).toEqual([]);
+    expect(imports.filter(({ to }) => isOwn(to) && !trees.has(to)).map(({ place, to }) => `${place} ${to}`)).toEqual(
+      [],
+    );
   });
 
   it('have no circle', () => {
@@ -130,8 +133,14 @@ describe('the check itself', () => {
   const faults = (from: string, code: string) => importsOf(from, parse(from, code)).flatMap(faultsOf);
 
   it('sees every form of import', () => {
-    const code = "import '../a.js'; export * from '../b.js'; type C = import('../c.js').C; const d = import('../d.js');";
-    expect(importsOf('chain/x.ts', parse('chain/x.ts', code)).map(({ to }) => to)).toEqual(['a.ts', 'b.ts', 'c.ts', 'd.ts']);
+    const code =
+      "import '../a.js'; export * from '../b.js'; type C = import('../c.js').C; const d = import('../d.js');";
+    expect(importsOf('chain/x.ts', parse('chain/x.ts', code)).map(({ to }) => to)).toEqual([
+      'a.ts',
+      'b.ts',
+      'c.ts',
+      'd.ts',
+    ]);
   });
 
   it('refuses what it should', () => {
@@ -146,7 +155,11 @@ describe('the check itself', () => {
     expect(faults('securement/rules/one/x.ts', "import './y.js'")).toEqual([]);
     expect(faults('securement/x.ts', "import './rules/one/x.js'")).toHaveLength(1);
     expect(faults('selection/x.ts', "import '../securement/rules/one/x.js'")).toEqual([]);
-    const circle = ['a', 'b', 'c'].map((from, i, all) => ({ from: `${from}.ts`, to: `${all[(i + 1) % 3]}.ts`, place: '' }));
+    const circle = ['a', 'b', 'c'].map((from, i, all) => ({
+      from: `${from}.ts`,
+      to: `${all[(i + 1) % 3]}.ts`,
+      place: '',
+    }));
     expect(findCycle(circle)).toEqual(['a.ts', 'b.ts', 'c.ts', 'a.ts']);
     expect(findCycle(circle.slice(1))).toEqual([]);
   });

@@ -20,9 +20,11 @@ function isPure(node: ts.Expression): boolean {
     return true;
   }
   if (ts.isPrefixUnaryExpression(node)) return ts.isNumericLiteral(node.operand) || ts.isBigIntLiteral(node.operand);
+  if (ts.isBinaryExpression(node)) return ts.isNumericLiteral(node.left) && ts.isNumericLiteral(node.right);
   if (ts.isArrayLiteralExpression(node)) return node.elements.every(isPure);
   if (ts.isObjectLiteralExpression(node)) return node.properties.every(isPureProperty);
-  if (ts.isCallExpression(node) || ts.isNewExpression(node)) return isMarkedPure(node) && (node.arguments ?? []).every(isPure);
+  if (ts.isCallExpression(node) || ts.isNewExpression(node))
+    return isMarkedPure(node) && (node.arguments ?? []).every(isPure);
   return false;
 }
 
@@ -32,17 +34,20 @@ function isPureProperty(node: ts.ObjectLiteralElementLike): boolean {
   return ts.isPropertyAssignment(node) && isPure(node.initializer);
 }
 
-/** `Symbol.iterator` and `Symbol.for('...')` as the name of a method: bundlers know that these do nothing. */
+/** `Symbol.iterator` as the name of a method does nothing; a call of `Symbol.for` there keeps the class in a bundle. */
 const isPureName = (name: ts.PropertyName | undefined): boolean =>
-  name === undefined || !ts.isComputedPropertyName(name) || /^Symbol\.(\w+|for\('[\w.]+'\))$/.test(name.expression.getText());
+  name === undefined || !ts.isComputedPropertyName(name) || /^Symbol\.\w+$/.test(name.expression.getText());
 
-const isMarkedPure = (node: ts.Node): boolean => /\/\* ?[@#]__PURE__ ?\*\/\s*$/.test(node.getFullText().slice(0, node.getLeadingTriviaWidth()));
+const isMarkedPure = (node: ts.Node): boolean =>
+  /\/\* ?[@#]__PURE__ ?\*\/\s*$/.test(node.getFullText().slice(0, node.getLeadingTriviaWidth()));
 
 function isPureStatement(node: ts.Statement): boolean {
   if (ts.isVariableStatement(node)) {
     return (
       (node.declarationList.flags & ts.NodeFlags.Const) !== 0 &&
-      node.declarationList.declarations.every(({ name, initializer }) => ts.isIdentifier(name) && initializer !== undefined && isPure(initializer))
+      node.declarationList.declarations.every(
+        ({ name, initializer }) => ts.isIdentifier(name) && initializer !== undefined && isPure(initializer),
+      )
     );
   }
   if (ts.isClassDeclaration(node)) {
@@ -72,13 +77,16 @@ function outsideReads(tree: ts.SourceFile): string[] {
   const names = /^(Date|Intl|globalThis|eval|Function|localeCompare|toLocale\w*)$/;
   const found: string[] = [];
   for (const node of nodesIn(tree)) {
-    if (ts.isIdentifier(node) && names.test(node.text) && !isTypeOrKey(node)) found.push(`${placeOf(node)} ${node.text}`);
-    if (ts.isPropertyAccessExpression(node) && node.getText() === 'Math.random') found.push(`${placeOf(node)} Math.random`);
+    if (ts.isIdentifier(node) && names.test(node.text) && !isTypeOrKey(node))
+      found.push(`${placeOf(node)} ${node.text}`);
+    if (ts.isPropertyAccessExpression(node) && node.getText() === 'Math.random')
+      found.push(`${placeOf(node)} Math.random`);
   }
   return found;
 }
 
-const isTypeOrKey = (node: ts.Identifier) => ts.isTypeReferenceNode(node.parent) || ts.isPropertyAssignment(node.parent);
+const isTypeOrKey = (node: ts.Identifier) =>
+  ts.isTypeReferenceNode(node.parent) || ts.isPropertyAssignment(node.parent);
 
 const trees = [...sourceTrees()];
 
@@ -94,10 +102,10 @@ describe('src', () => {
 
 describe('the check itself', () => {
   it.each([
-    'export const a = { b: [1, -2, `c`, /d/, 5n], e: f, g() {}, h: () => i() } as const;',
+    'export const a = { b: [1, -2, 3.14 / 180, `c`, /d/, 5n], e: f, g() {}, h: () => i() } as const;',
     'const a = /* @__PURE__ */ new Map([[1, 2]]);',
     'const a = /*#__PURE__*/ f({ b: 1 });',
-    "class A { b = f(); [Symbol.iterator]() {} [Symbol.for('x.y')]() {} static c() { f(); } }",
+    'class A { b = f(); [Symbol.iterator]() {} static c() { f(); } }',
     "export { a } from './a.js'; import { b } from './b.js'; function c() { d(); } interface E {} type F = 1;",
   ])('accepts %s', (code) => {
     expect(impureIn(parse('x.ts', code))).toEqual([]);
@@ -119,6 +127,8 @@ describe('the check itself', () => {
     'class A { static b = 1; }',
     'class A { static { f(); } }',
     'class A { [f()]() {} }',
+    "class A { [Symbol.for('x')]() {} }",
+    'const a = Math.PI / 180;',
     'enum A { B }',
     'for (const a of b) f(a);',
   ])('refuses %s', (code) => {

@@ -7,7 +7,9 @@ export const root = fileURLToPath(new URL('../..', import.meta.url));
 
 /** Every file of src as a syntax tree, by its path within src. */
 export function sourceTrees(): Map<string, ts.SourceFile> {
-  const files = readdirSync(join(root, 'src'), { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.ts'));
+  const files = readdirSync(join(root, 'src'), { recursive: true, encoding: 'utf8' }).filter((file) =>
+    file.endsWith('.ts'),
+  );
   return new Map(files.sort().map((file) => [file, parse(file, readFileSync(join(root, 'src', file), 'utf8'))]));
 }
 

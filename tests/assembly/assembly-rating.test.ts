@@ -1,5 +1,5 @@
 // The weakest link: WLL = min(WLL of every part). Ratings of single parts are in part-kinds.test.ts.
-import { type AssemblyRating, assemblyRating, type Part, us49cfr393_108_2024, usWeldedChain_2003 } from 'chain-rigging';
+import { type AssemblyRating, assemblyRating, type Part, type QuantityInput, us49cfr393_108_2024, usWeldedChain_2003 } from 'chain-rigging';
 import { describe, expect, it, test } from 'vitest';
 import { issueOf } from '../quantities/issue-of.js';
 
@@ -13,11 +13,7 @@ const codes = (notes: readonly { code: string }[]) => notes.map(({ code }) => co
 const chain: Part = { id: 'chain', kind: 'chain', size: '3/8', grade: 70 };
 const hook: Part = { id: 'hook', kind: 'grab-hook', size: '3/8', grade: 70 };
 const binder: Part = { id: 'binder', kind: 'binder', markedWll: '5400 lb' };
-const marked = (id: string, markedWll: NonNullable<Part extends infer P ? (P extends { kind: 'binder' } ? P['markedWll'] : never) : never>): Part => ({
-  id,
-  kind: 'shackle',
-  markedWll,
-});
+const marked = (id: string, markedWll: QuantityInput<'ratedLoad'>): Part => ({ id, kind: 'shackle', markedWll });
 
 describe('the weakest part', () => {
   it('gives the assembly its limit', () => {

@@ -44,7 +44,8 @@ export async function run(): Promise<BenchRow[]> {
   for (const each of cases) {
     const expected = byText.ours(each);
     for (const other of [...Object.values(byText), ...Object.values(byNumber)]) {
-      if (!(Math.abs(other(each) - expected) <= 1e-12 * expected)) throw new Error(`${each.text} differs: ${other(each)}, ${expected}`);
+      if (!(Math.abs(other(each) - expected) <= 1e-12 * expected))
+        throw new Error(`${each.text} differs: ${other(each)}, ${expected}`);
     }
   }
 
@@ -66,7 +67,9 @@ function row(name: string, theirs: number, ours: number, least: number): BenchRo
 }
 
 /** Of each function, over all cases; from the least disturbed pass, as other work on the machine only ever slows one down. */
-async function operationsPerSecond<Name extends string>(functions: Record<Name, (each: Case) => unknown>): Promise<Record<Name, number>> {
+async function operationsPerSecond<Name extends string>(
+  functions: Record<Name, (each: Case) => unknown>,
+): Promise<Record<Name, number>> {
   const bench = new Bench({ time: 1000, warmupTime: 300 });
   let sink: unknown;
   for (const [name, call] of Object.entries(functions) as [Name, (each: Case) => unknown][]) {

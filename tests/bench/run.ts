@@ -23,7 +23,14 @@ const files = readdirSync(import.meta.dirname)
   .sort();
 
 const width = { name: 60, ops: 14, ratio: 9, must: 16 };
-console.log(['name'.padEnd(width.name), 'ops/s'.padStart(width.ops), 'ratio'.padStart(width.ratio), 'must'.padStart(width.must)].join(''));
+console.log(
+  [
+    'name'.padEnd(width.name),
+    'ops/s'.padStart(width.ops),
+    'ratio'.padStart(width.ratio),
+    'must'.padStart(width.must),
+  ].join(''),
+);
 
 let missed = 0;
 for (const file of files) {

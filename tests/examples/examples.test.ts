@@ -35,9 +35,13 @@ interface Scope {
 
 function newScope(): Scope {
   const printed: string[] = [];
-  const log = (...values: unknown[]) => void printed.push(values.map((value) => (typeof value === 'string' ? value : inspect(value))).join(' '));
+  const log = (...values: unknown[]) =>
+    void printed.push(values.map((value) => (typeof value === 'string' ? value : inspect(value))).join(' '));
   const require = (id: string) => MODULES[id] ?? fail(`no module ${id} in an example`);
-  return { printed, context: vm.createContext({ ...main, ...registry, ...schemas, console: { log }, structuredClone, require }) };
+  return {
+    printed,
+    context: vm.createContext({ ...main, ...registry, ...schemas, console: { log }, structuredClone, require }),
+  };
 }
 
 interface Segment {
@@ -73,7 +77,11 @@ function segmentsOf(code: string): Segment[] {
   return segments;
 }
 
-const continuation = (line: string | undefined) => /^ *\/\/(?: {4}(.*))?$/.exec(line ?? 'end')?.slice(1).map((text) => text ?? '')[0];
+const continuation = (line: string | undefined) =>
+  /^ *\/\/(?: {4}(.*))?$/
+    .exec(line ?? 'end')
+    ?.slice(1)
+    .map((text) => text ?? '')[0];
 
 /** Import lines become constants of the same names, from the module that the line names. */
 const withoutImports = (code: string) =>
@@ -110,7 +118,7 @@ function runExample(example: Example, scope: Scope): void {
 function compile(examples: readonly Example[]): string[][] {
   const virtual = new Map<string, string>();
   const fileOf = (index: number) => `${root}tests/examples/example-${index}.ts`;
-  for (const [index, example] of examples.entries()) {
+  for (const index of examples.keys()) {
     virtual.set(fileOf(index), `${wholeCode(examples, index)}\nexport {};`);
   }
   const everyExport = Object.entries(MODULES).flatMap(([id, names]) =>
@@ -126,19 +134,29 @@ function compile(examples: readonly Example[]): string[][] {
   host.fileExists = (file) => virtual.has(file) || fileExists.call(host, file);
   host.readFile = (file) => virtual.get(file) ?? readFile.call(host, file);
   host.getSourceFile = (file, version, ...rest) =>
-    virtual.has(file) ? ts.createSourceFile(file, virtual.get(file)!, version) : getSourceFile.call(host, file, version, ...rest);
+    virtual.has(file)
+      ? ts.createSourceFile(file, virtual.get(file)!, version)
+      : getSourceFile.call(host, file, version, ...rest);
   const program = ts.createProgram({
     rootNames: [...virtual.keys()],
-    options: { ...options, types: ['node'], noUnusedLocals: false, useUnknownInCatchVariables: false, allowUnreachableCode: true },
+    options: {
+      ...options,
+      types: ['node'],
+      noUnusedLocals: false,
+      useUnknownInCatchVariables: false,
+      allowUnreachableCode: true,
+    },
     host,
   });
   return examples.map((example, index) => {
     const source = program.getSourceFile(fileOf(index))!;
     const before = wholeCode(examples, index).split('\n').length - example.code.split('\n').length;
-    return [...program.getSyntacticDiagnostics(source), ...program.getSemanticDiagnostics(source)].map(({ start = 0, messageText }) => {
-      const line = source.getLineAndCharacterOfPosition(start).line - before + example.line;
-      return `${example.file}:${line} ${ts.flattenDiagnosticMessageText(messageText, '\n')}`;
-    });
+    return [...program.getSyntacticDiagnostics(source), ...program.getSemanticDiagnostics(source)].map(
+      ({ start = 0, messageText }) => {
+        const line = source.getLineAndCharacterOfPosition(start).line - before + example.line;
+        return `${example.file}:${line} ${ts.flattenDiagnosticMessageText(messageText, '\n')}`;
+      },
+    );
   });
 }
 
@@ -191,7 +209,7 @@ describe('the check itself', () => {
   it('compares values, printed text and several lines', () => {
     run('ft(1)\n// => 1 ft\nft(2) // => 2 ft\nconsole.log(`a\nb`)\n// => a\n//    b\n// a remark');
     run("import { ft as feet, type Quantity } from 'chain-rigging';\nconst x: Quantity = feet(3);\nx.value\n// => 3");
-    run('try { null.x } catch (error) { error.name }\n// => \'TypeError\'');
+    run("try { null.x } catch (error) { error.name }\n// => 'TypeError'");
   });
 
   it('refuses a wrong value, a throw and a name that the module does not export', () => {

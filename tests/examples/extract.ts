@@ -64,7 +64,10 @@ export function markdownExamples(file: string, text: string): Example[] {
     } else if (/^(ts|js|typescript|javascript)$/.test(fence[1]!)) {
       const words = fence[2]!.split(' ').filter((word) => word !== '');
       const unknown = words.find((word) => word !== 'no-run' && word !== 'continued');
-      if (unknown !== undefined) throw new Error(`${file}:${index + 1}: a code block may say no-run or continued, not ${unknown}`);
+      if (unknown !== undefined)
+        throw new Error(`${file}:${index + 1}: a code block may say no-run or continued, not ${unknown}`);
+      if (words.includes('continued') && examples.length === 0)
+        throw new Error(`${file}:${index + 1}: nothing to continue`);
       open = { file, line: index + 2, run: !words.includes('no-run'), continued: words.includes('continued') };
       body = [];
     }
@@ -73,7 +76,7 @@ export function markdownExamples(file: string, text: string): Example[] {
 }
 
 /** The files of a folder and its folders, as paths from the root of the project. */
-export function filesIn(folder: string, ending: string): string[] {
+function filesIn(folder: string, ending: string): string[] {
   return readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
     .filter((file) => file.endsWith(ending))
     .map((file) => `${folder}/${file}`)

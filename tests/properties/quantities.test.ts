@@ -8,7 +8,7 @@ import { formatQuantity } from '../../src/quantities/format.js';
 import { parseQuantity } from '../../src/quantities/parse.js';
 import { Quantity, quantity } from '../../src/quantities/quantity.js';
 import { readPositive, readQuantity } from '../../src/quantities/read.js';
-import { EXAMPLE_UNIT, type Kind, type Unit, UNITS, unitFitsKind } from '../../src/quantities/units.js';
+import { EXAMPLE_UNIT, type Kind, UNITS, type Unit, unitFitsKind } from '../../src/quantities/units.js';
 import { ulpsBetween } from '../quantities/doubles.js';
 
 const kinds = Object.keys(EXAMPLE_UNIT) as Kind[];
@@ -76,7 +76,8 @@ describe('text', () => {
   });
 
   it('of a decimal means that decimal, as the language reads it', () => {
-    const digits = (maxLength: number) => fc.array(fc.constantFrom(...'0123456789'), { minLength: 1, maxLength }).map((list) => list.join(''));
+    const digits = (maxLength: number) =>
+      fc.array(fc.constantFrom(...'0123456789'), { minLength: 1, maxLength }).map((list) => list.join(''));
     fc.assert(
       fc.property(digits(9), fc.option(digits(6)), (whole, decimals) => {
         const number = decimals === null ? whole : `${whole}.${decimals}`;
@@ -108,8 +109,30 @@ describe('text', () => {
 
 describe('fuzz', () => {
   const pieces = fc.oneof(
-    { weight: 3, arbitrary: fc.constantFrom(...units, ...'0123456789', ' ', '.', '-', '/', ' ft ', ' in', '1/2', '12', 'ton') },
-    { weight: 1, arbitrary: fc.constantFrom('e', '+', ',', "'", '"', '\n', '\t', '\u00a0', '_', 'x', '%', '__proto__', '½', '٣', '\ud800') },
+    {
+      weight: 3,
+      arbitrary: fc.constantFrom(...units, ...'0123456789', ' ', '.', '-', '/', ' ft ', ' in', '1/2', '12', 'ton'),
+    },
+    {
+      weight: 1,
+      arbitrary: fc.constantFrom(
+        'e',
+        '+',
+        ',',
+        "'",
+        '"',
+        '\n',
+        '\t',
+        '\u00a0',
+        '_',
+        'x',
+        '%',
+        '__proto__',
+        '½',
+        '٣',
+        '\ud800',
+      ),
+    },
   );
   const nearlyText = fc.array(pieces, { maxLength: 8 }).map((list) => list.join(''));
 
@@ -140,9 +163,22 @@ describe('fuzz', () => {
     withTypedArray: true,
     withUnicodeString: true,
   });
-  const oddUnit = fc.oneof(unit as fc.Arbitrary<unknown>, fc.constantFrom('__proto__', 'constructor', 'toString', 'valueOf', 'lbs', ''), odd);
-  const oddNumber = fc.oneof(fc.double() as fc.Arbitrary<unknown>, fc.integer(), fc.constantFrom(Number.NaN, Number.MAX_VALUE, 5e-324, -0, '5', 5n, null), odd);
-  const oddQuantity = fc.oneof(fc.record({ value: oddNumber, unit: oddUnit }), fc.tuple(fc.double(), unit).map(([value, name]) => ({ value, unit: name })), odd);
+  const oddUnit = fc.oneof(
+    unit as fc.Arbitrary<unknown>,
+    fc.constantFrom('__proto__', 'constructor', 'toString', 'valueOf', 'lbs', ''),
+    odd,
+  );
+  const oddNumber = fc.oneof(
+    fc.double() as fc.Arbitrary<unknown>,
+    fc.integer(),
+    fc.constantFrom(Number.NaN, Number.MAX_VALUE, 5e-324, -0, '5', 5n, null),
+    odd,
+  );
+  const oddQuantity = fc.oneof(
+    fc.record({ value: oddNumber, unit: oddUnit }),
+    fc.tuple(fc.double(), unit).map(([value, name]) => ({ value, unit: name })),
+    odd,
+  );
 
   it('any value gives a quantity of the kind or a RiggingError', () => {
     fc.assert(
@@ -201,7 +237,12 @@ describe('units', () => {
   it('there and back in temperature and slope', () => {
     fc.assert(
       fc.property(fc.double({ min: -1000, max: 1000, noNaN: true }), (value) => {
-        for (const [from, to] of [['C', 'F'], ['F', 'C'], ['percent-grade', 'deg'], ['percent-grade', 'rad']] as [Unit, Unit][]) {
+        for (const [from, to] of [
+          ['C', 'F'],
+          ['F', 'C'],
+          ['percent-grade', 'deg'],
+          ['percent-grade', 'rad'],
+        ] as [Unit, Unit][]) {
           const back = convert(convert(quantity(value, from), to), from).value;
           expect(Math.abs(back - value)).toBeLessThanOrEqual(1e-12 * Math.max(100, Math.abs(value)));
         }
@@ -212,16 +253,22 @@ describe('units', () => {
   it('do not change a sum, a difference, a multiple or a weight', () => {
     const close = (a: number, b: number, size: number) => expect(Math.abs(a - b)).toBeLessThanOrEqual(1e-14 * size);
     fc.assert(
-      fc.property(magnitude, magnitude, unitPair, fc.double({ min: 0.01, max: 100, noNaN: true }), (x, y, [one, other], factor) => {
-        const [a, b] = [quantity(x, one), quantity(y, one)];
-        const [a2, b2] = [convert(a, other), convert(b, other)];
-        close(convert(add(a2, b2), one).value, add(a, b).value, x + y);
-        close(convert(subtract(a2, b2), one).value, subtract(a, b).value, x + y);
-        close(convert(scale(a2, factor), one).value, scale(a, factor).value, x * factor);
-        if (UNITS[one].dimension === 'mass') {
-          close(convert(weightOf(a2 as never), 'N').value / convert(weightOf(a as never), 'N').value, 1, 1);
-        }
-      }),
+      fc.property(
+        magnitude,
+        magnitude,
+        unitPair,
+        fc.double({ min: 0.01, max: 100, noNaN: true }),
+        (x, y, [one, other], factor) => {
+          const [a, b] = [quantity(x, one), quantity(y, one)];
+          const [a2, b2] = [convert(a, other), convert(b, other)];
+          close(convert(add(a2, b2), one).value, add(a, b).value, x + y);
+          close(convert(subtract(a2, b2), one).value, subtract(a, b).value, x + y);
+          close(convert(scale(a2, factor), one).value, scale(a, factor).value, x * factor);
+          if (UNITS[one].dimension === 'mass') {
+            close(convert(weightOf(a2 as never), 'N').value / convert(weightOf(a as never), 'N').value, 1, 1);
+          }
+        },
+      ),
       { numRuns: 2000 },
     );
   });
@@ -231,7 +278,10 @@ describe('units', () => {
       fc.property(fc.nat({ max: 1e6 }), fc.integer({ min: -1, max: 1 }), (count, nudge) => {
         // 1 yd = 3 ft = 36 in = 914.4 mm, in tenths of a millimeter
         const yards = quantity(count, 'yd');
-        for (const [same, perYard] of [['ft', 3], ['in', 36]] as [Unit, number][]) {
+        for (const [same, perYard] of [
+          ['ft', 3],
+          ['in', 36],
+        ] as [Unit, number][]) {
           expect(compare(quantity(count * perYard + nudge, same), yards)).toBe(nudge);
         }
         expect(compare(quantity(Number(`${count * 9144 + nudge}e-1`), 'mm'), yards)).toBe(nudge);
@@ -258,7 +308,9 @@ describe('order', () => {
   });
 
   it('is transitive across units', () => {
-    const length = fc.tuple(fc.nat({ max: 300 }), fc.constantFrom<Unit>('mm', 'cm', 'in', 'ft')).map(([tenths, name]) => quantity(tenths / 10, name));
+    const length = fc
+      .tuple(fc.nat({ max: 300 }), fc.constantFrom<Unit>('mm', 'cm', 'in', 'ft'))
+      .map(([tenths, name]) => quantity(tenths / 10, name));
     fc.assert(
       fc.property(length, length, length, (a, b, c) => {
         if (compareExact(a, b) <= 0 && compareExact(b, c) <= 0) expect(compareExact(a, c)).toBeLessThanOrEqual(0);

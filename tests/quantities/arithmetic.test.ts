@@ -1,12 +1,31 @@
 import { describe, expect, it, test } from 'vitest';
 import { add, compare, scale, subtract, weightOf } from '../../src/quantities/arithmetic.js';
-import { cm, daN, deg, ft, inches, kg, kgf, kN, lb, lbf, longTon, m, mm, N, shortTon, t, yd } from '../../src/quantities/constructors.js';
+import {
+  cm,
+  daN,
+  deg,
+  ft,
+  inches,
+  kg,
+  kgf,
+  kN,
+  lb,
+  lbf,
+  longTon,
+  m,
+  mm,
+  N,
+  shortTon,
+  t,
+  yd,
+} from '../../src/quantities/constructors.js';
 import { convert } from '../../src/quantities/convert.js';
 import { formatQuantity } from '../../src/quantities/format.js';
 import { parseQuantity } from '../../src/quantities/parse.js';
 import { type QuantityLike, quantity } from '../../src/quantities/quantity.js';
 import { ratedLoadIn } from '../../src/quantities/rated.js';
 import type { Unit } from '../../src/quantities/units.js';
+import { ulpsBetween } from './doubles.js';
 import { issueOf } from './issue-of.js';
 
 /** Values that plain JavaScript can pass where a quantity is meant, and the code each deserves. */
@@ -146,8 +165,15 @@ describe('a rated load in mass or force', () => {
   ] as [QuantityLike, 'lb' | 'kg' | 'lbf' | 'N' | 'kN' | 'daN', number][])('%o in %s', (rated, unit, value) => {
     const { value: converted, unit: shown } = ratedLoadIn(rated, unit);
     expect(shown).toBe(unit);
-    expect(converted).toBeCloseTo(value, 12);
-    if (unit !== 'N' || rated.unit !== 'lb') expect(converted).toBe(value);
+    expect(ulpsBetween(converted, value)).toBeLessThanOrEqual(1);
+  });
+
+  it('a pound is a pound-force and a kilogram a kilogram-force, to the last digit', () => {
+    for (let tenths = 1; tenths <= 5000; tenths++) {
+      expect(ratedLoadIn(lb(tenths / 10), 'lbf').value).toBe(tenths / 10);
+      expect(ratedLoadIn(lbf(tenths / 10), 'lb').value).toBe(tenths / 10);
+      expect(ratedLoadIn(kgf(tenths / 10), 'kg').value).toBe(tenths / 10);
+    }
   });
 });
 

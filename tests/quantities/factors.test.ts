@@ -2,7 +2,7 @@ import { unit as mathUnit } from 'mathjs';
 import { describe, expect, it, test } from 'vitest';
 import { convert } from '../../src/quantities/convert.js';
 import { quantity } from '../../src/quantities/quantity.js';
-import { type Unit, UNITS } from '../../src/quantities/units.js';
+import { UNITS, type Unit } from '../../src/quantities/units.js';
 import { ulpsBetween } from './doubles.js';
 
 /** A decimal as a whole number over a power of ten. */
@@ -60,7 +60,10 @@ describe('against the handbooks', () => {
   });
 
   it('leaves out no unit', () => {
-    const listed = [...exactFactors.map(([unit, , base]) => [unit, base]), ...roundedFactors.map((row) => [row[0], row[3]])];
+    const listed = [
+      ...exactFactors.map(([unit, , base]) => [unit, base]),
+      ...roundedFactors.map((row) => [row[0], row[3]]),
+    ];
     const elsewhere: Unit[] = ['percent-grade', 'C', 'F']; // no factors; see below
     expect(new Set([...listed.flat(), ...elsewhere])).toEqual(new Set(Object.keys(UNITS)));
   });

@@ -211,11 +211,14 @@ describe('every misuse, with its code, its path and what to do', () => {
     });
   });
 
-  it.each(['weight', '__proto__', 'toString', '', undefined, null, Symbol('mass'), 5])('refuses the kind %s', (kind) => {
-    for (const text of ['5 lb', 'nonsense']) {
-      expect(issueOf(() => parseQuantity(text, kind as Kind))).toMatchObject({ code: 'UNKNOWN_VALUE', path: 'kind' });
-    }
-  });
+  it.each(['weight', '__proto__', 'toString', '', undefined, null, Symbol('mass'), 5])(
+    'refuses the kind %s',
+    (kind) => {
+      for (const text of ['5 lb', 'nonsense']) {
+        expect(issueOf(() => parseQuantity(text, kind as Kind))).toMatchObject({ code: 'UNKNOWN_VALUE', path: 'kind' });
+      }
+    },
+  );
 
   it('says where, what was expected and what came', () => {
     expect(() => parseQuantity('20 lb', 'length', 'length')).toThrow(

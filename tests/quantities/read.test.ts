@@ -107,7 +107,9 @@ describe('a mass field', () => {
   });
 
   it('refuses a quantity that was tampered with', () => {
-    expect(issueOf(() => readQuantity(Object.assign(lb(5), { value: Number.NaN }), 'mass', at)).code).toBe('NOT_FINITE');
+    expect(issueOf(() => readQuantity(Object.assign(lb(5), { value: Number.NaN }), 'mass', at)).code).toBe(
+      'NOT_FINITE',
+    );
   });
 });
 
@@ -143,7 +145,17 @@ describe('making a quantity', () => {
   });
 
   it('refuses what is no unit', () => {
-    for (const unit of ['lbs', '__proto__', 'constructor', '', null, undefined, ['lb'], Symbol('lb'), { toString: () => 'lb' }]) {
+    for (const unit of [
+      'lbs',
+      '__proto__',
+      'constructor',
+      '',
+      null,
+      undefined,
+      ['lb'],
+      Symbol('lb'),
+      { toString: () => 'lb' },
+    ]) {
       expect(issueOf(() => quantity(5, unit as Unit))).toMatchObject({ code: 'UNKNOWN_UNIT', path: 'unit' });
     }
   });

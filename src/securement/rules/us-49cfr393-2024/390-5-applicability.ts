@@ -3,11 +3,12 @@ import { compareExactSums, type ExactTerm } from '../../../quantities/exact.js';
 import { Quantity, type QuantityLike } from '../../../quantities/quantity.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
 import { readPositive } from '../../../quantities/read.js';
+import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
 import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { Vehicle, VehicleUnit } from '../../plan.js';
 import type { Applicability } from '../../rule-set.js';
-import { cite, threshold } from './parameters.js';
+import { cite } from './cite.js';
 
 const CLAUSE = '49 CFR 390.5';
 
@@ -37,7 +38,7 @@ export function applicability(vehicle: Vehicle | undefined, working: Working): A
     vehicle.combinationRatingOnLabel === undefined || !units.some(({ kind }) => kind === 'towed')
       ? undefined
       : readPositive(vehicle.combinationRatingOnLabel, 'mass', 'vehicle.combinationRatingOnLabel');
-  const limit = threshold('commercial-vehicle-mass');
+  const limit = thresholds.rows['commercial-vehicle-mass'];
   const sum: ExactTerm[] = known.map((quantity) => ({ quantity }));
   const reaches = (terms: readonly ExactTerm[]) => compareExactSums(terms, [{ quantity: limit }]) >= 0;
   const heavy = reaches(sum) || (label !== undefined && reaches([{ quantity: label }]));

@@ -1,7 +1,7 @@
 import { us49cfr3929Inspection } from '../../../tables/generated/us-49cfr392-9-inspection.js';
 import type { Working } from '../../../working/step.js';
 import type { InspectionDue } from '../../rule-set.js';
-import { cite } from './parameters.js';
+import { cite } from './cite.js';
 
 /**
  * 392.9: the driver looks at the load before driving, within the first 50 mi, and then at a change of duty

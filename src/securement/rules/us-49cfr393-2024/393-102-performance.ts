@@ -6,7 +6,7 @@ import { type Check, conditionCheck, type CheckSubject, notApplicableCheck, over
 import type { Note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { DirectionalRequirement } from '../../rule-set.js';
-import { cite } from './parameters.js';
+import { cite } from './cite.js';
 
 /**
  * 393.102(a)-(b): the restraint each direction must have, F = a · W, held separately against the breaking

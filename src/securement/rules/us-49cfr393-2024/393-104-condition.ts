@@ -2,7 +2,7 @@ import { type Check, type CheckSubject, conditionCheck, undeterminedCheck } from
 import { type Note, note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { RatedTieDown } from './393-108-weakest-part.js';
-import { cite } from './parameters.js';
+import { cite } from './cite.js';
 
 /**
  * 393.104(b)-(c): no damaged or weakened component, anchor points included. The regulation gives no

@@ -1,11 +1,12 @@
 import { compareExactSums, type ExactTerm, ratioOf } from '../../../quantities/exact.js';
 import type { QuantityLike } from '../../../quantities/quantity.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
+import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
 import { type Check, type CheckSubject, ratioCheck, undeterminedCheck } from '../../../working/check.js';
 import type { ReadArticle } from '../../plan.js';
 import type { RuleContext } from '../../rule-set.js';
 import type { RatedTieDown } from './393-108-weakest-part.js';
-import { cite, parameter } from './parameters.js';
+import { cite } from './cite.js';
 
 /** The aggregate of one article's tie-downs and the check of 393.106(d). */
 export interface Aggregate {
@@ -24,7 +25,7 @@ export interface Aggregate {
  */
 export function checkAggregate({ article, mass }: ReadArticle, tieDowns: readonly RatedTieDown[], { working, units }: RuleContext): Aggregate {
   const unit = units === 'si' ? 'kg' : 'lb';
-  const fraction = parameter('aggregate-fraction');
+  const fraction = thresholds.rows['aggregate-fraction'].value;
   const required: QuantityLike = { value: ratedLoadIn(mass, unit).value * fraction, unit };
   let known = 0;
   let most = 0;

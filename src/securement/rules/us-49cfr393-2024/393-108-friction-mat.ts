@@ -4,7 +4,7 @@ import { us49cfr393108Unmarked } from '../../../tables/generated/us-49cfr393-108
 import { note } from '../../../working/note.js';
 import type { ReadArticle } from '../../plan.js';
 import type { RuleContext } from '../../rule-set.js';
-import { cite } from './parameters.js';
+import { cite } from './cite.js';
 
 /**
  * 393.108(g): a friction mat without a rating of its own resists horizontal movement with half of the weight

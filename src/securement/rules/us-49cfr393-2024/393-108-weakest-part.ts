@@ -1,4 +1,4 @@
-import { assumeSound, noteAssumptions, showSeries } from '../../../assembly/assembly-rating.js';
+import { noteAssumptions, showSeries } from '../../../assembly/assembly-rating.js';
 import type { Part } from '../../../assembly/part.js';
 import type { PartRater, PartRating } from '../../../assembly/rate-part.js';
 import type { QuantityLike } from '../../../quantities/quantity.js';
@@ -9,7 +9,7 @@ import { type Note, note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { TieDown, TieDownPath } from '../../plan.js';
 import type { RuleContext } from '../../rule-set.js';
-import { cite } from './parameters.js';
+import { cite } from './cite.js';
 
 /** A tie-down with its rating: the least of its parts and of the anchor points at both ends. */
 export interface RatedTieDown {
@@ -47,8 +47,7 @@ export function rateTieDown(rater: PartRater, tieDown: TieDown, { working, units
   if (rated !== undefined) {
     cite(working, '393.108(a)-(f)');
     showSeries(working, series, rated, `tie-down ${tieDown.id}`, units === 'si' ? 'kg' : 'lb', '49 CFR 393.108(a)');
-    for (const part of rated) noteAssumptions(working, part, rater.ratings, tieDown.id);
-    assumeSound(working, parts);
+    noteAssumptions(working, rater.ratings, parts, rated, tieDown.id);
   }
   return {
     tieDown,

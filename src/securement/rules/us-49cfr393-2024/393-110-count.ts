@@ -1,9 +1,10 @@
 import { compareExact, stepsToCover } from '../../../quantities/exact.js';
 import { convert } from '../../../quantities/convert.js';
+import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
 import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { ReadArticle } from '../../plan.js';
-import { cite, threshold } from './parameters.js';
+import { cite } from './cite.js';
 
 /**
  * 393.110: the least number of tie-downs by length and weight.
@@ -15,7 +16,7 @@ import { cite, threshold } from './parameters.js';
  * special methods; only the caller can say so.
  */
 export function countByLength({ article, mass, length }: ReadArticle, working: Working): number {
-  const step = threshold('length-step');
+  const step = thresholds.rows['length-step'];
   const tens = stepsToCover(length, step);
   let count: number;
   let expression: string;
@@ -28,12 +29,12 @@ export function countByLength({ article, mass, length }: ReadArticle, working: W
     count = tens;
     expression = 'ceil(L / 10 ft), blocked forward';
     paragraph = '393.110(c)';
-  } else if (compareExact(length, threshold('one-tie-down-length')) <= 0) {
-    const light = compareExact(mass, threshold('one-tie-down-mass')) <= 0;
+  } else if (compareExact(length, thresholds.rows['one-tie-down-length']) <= 0) {
+    const light = compareExact(mass, thresholds.rows['one-tie-down-mass']) <= 0;
     count = light ? 1 : 2;
     expression = light ? '1 for L ≤ 5 ft and W ≤ 1100 lb' : '2 for L ≤ 5 ft and W > 1100 lb';
     paragraph = light ? '393.110(b)(1)' : '393.110(b)(2)(i)';
-  } else if (compareExact(length, threshold('two-tie-down-length')) <= 0) {
+  } else if (compareExact(length, thresholds.rows['two-tie-down-length']) <= 0) {
     count = 2;
     expression = '2 for 5 ft < L ≤ 10 ft';
     paragraph = '393.110(b)(2)(ii)';

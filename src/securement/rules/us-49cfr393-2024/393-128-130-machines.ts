@@ -3,7 +3,7 @@ import { type Note, note, type Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { Accessory, ReadArticle } from '../../plan.js';
 import type { RatedTieDown } from './393-108-weakest-part.js';
-import { cite } from './parameters.js';
+import { cite } from './cite.js';
 
 /**
  * 393.128(b) and 393.130(c): the tie-downs hold the machine at both front and rear. The end each one holds is

@@ -16,8 +16,8 @@ import { showFrictionMat } from './393-108-friction-mat.js';
 import { checkRated, type RatedTieDown, rateTieDown } from './393-108-weakest-part.js';
 import { checkAccessory, checkArticulation, checkBothEnds } from './393-128-130-machines.js';
 import { openRules, recommendedCount } from './open-rules.js';
-import { cite } from './parameters.js';
-import { addPracticeChecks, countRatio } from './practice.js';
+import { cite } from './cite.js';
+import { addPracticeChecks } from './practice.js';
 
 /** Holds a plan against 49 CFR 390.5, 392.9 and 393.102 to 393.130, article by article. */
 export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context: RuleContext): PlanOutcome {
@@ -62,11 +62,16 @@ function judgeArticle(read: ReadArticle, rated: readonly RatedTieDown[], checks:
   const { working } = context;
   const { article } = read;
   const { heavy, byLength, options } = openRules(read, working);
-  const holding = rated.filter(({ tieDown }) => tieDown.holds === article.id);
-  const counted = holding.filter(({ damaged }) => damaged.length === 0);
+  const holding: RatedTieDown[] = [];
+  const counted: RatedTieDown[] = [];
+  for (const each of rated) {
+    if (each.tieDown.holds !== article.id) continue;
+    holding.push(each);
+    if (each.damaged.length === 0) counted.push(each);
+  }
   const { required, aggregate, check: strength } = checkAggregate(read, holding, context);
-  const { option, checks: own } = chooseOption(read, options, counted, context);
-  own.unshift(strength, checkRated(article.id, holding, strength));
+  const { option, checks: optionChecks } = chooseOption(read, options, counted, context);
+  const own: Check[] = [strength, checkRated(article.id, holding, strength), ...optionChecks];
   if (article.accessories !== undefined) {
     for (const accessory of article.accessories) {
       const ties = rated.filter(({ tieDown, damaged }) => tieDown.holds === accessory.id && damaged.length === 0);
@@ -79,7 +84,7 @@ function judgeArticle(read: ReadArticle, rated: readonly RatedTieDown[], checks:
   showFrictionMat(read, context);
   const recommended = recommendedCount(read, option.minimumCount);
   addPracticeChecks(own, read, { heavy, byLength, rule: option.rule, recommended }, counted, working);
-  checks.push(...own);
+  for (const check of own) checks.push(check);
   return {
     id: article.id,
     rule: option.rule,

@@ -1,10 +1,11 @@
 import { fail } from '../../../errors.js';
 import { compareExact } from '../../../quantities/exact.js';
+import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
 import type { Working } from '../../../working/step.js';
 import type { Article, ReadArticle } from '../../plan.js';
 import type { CountOption } from '../../rule-set.js';
 import { countByLength } from './393-110-count.js';
-import { cite, parameter, threshold } from './parameters.js';
+import { cite } from './cite.js';
 
 /** The rules open for an article: the weight class and each lawful way with its count, the least demanding first. */
 export interface OpenRules {
@@ -29,15 +30,15 @@ export function openRules(read: ReadArticle, working: Working): OpenRules {
   const general: CountOption = { rule: '393.110', minimumCount: byLength };
   if (article.kind === 'general') return choose(article, { heavy: false, byLength, options: [general] });
 
-  const machine: CountOption = { rule: '393.130', minimumCount: Math.max(parameter('heavy-machinery-count'), byLength) };
-  const vehicle: CountOption = { rule: '393.128', minimumCount: parameter('light-vehicle-count') };
+  const machine: CountOption = { rule: '393.130', minimumCount: Math.max(thresholds.rows['heavy-machinery-count'].value, byLength) };
+  const vehicle: CountOption = { rule: '393.128', minimumCount: thresholds.rows['light-vehicle-count'].value };
   const isMachine = article.kind === 'machinery';
   const heavy = isMachine
-    ? compareExact(mass, threshold('heavy-machinery-mass')) >= 0
-    : compareExact(mass, threshold('light-vehicle-mass')) > 0;
+    ? compareExact(mass, thresholds.rows['heavy-machinery-mass']) >= 0
+    : compareExact(mass, thresholds.rows['light-vehicle-mass']) > 0;
   cite(working, isMachine || heavy ? '393.130(a)' : '393.128(a)');
   if (heavy) {
-    if (byLength > parameter('heavy-machinery-count')) {
+    if (byLength > thresholds.rows['heavy-machinery-count'].value) {
       cite(working, '393.130(c) with 393.110', 'interpretation', 'max(4, count by length)');
     }
     return choose(article, { heavy, byLength, options: [machine] });

@@ -2,12 +2,13 @@ import { compareRated } from '../../../assembly/rate-part.js';
 import { compareExact, ratioOf } from '../../../quantities/exact.js';
 import type { QuantityLike } from '../../../quantities/quantity.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
+import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
 import { type Check, type CheckSubject, conditionCheck, countCheck, ratioCheck } from '../../../working/check.js';
 import { type Note, note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { ReadArticle } from '../../plan.js';
 import type { RatedTieDown } from './393-108-weakest-part.js';
-import { cite, threshold } from './parameters.js';
+import { cite } from './cite.js';
 
 /** What the advice depends on. */
 interface Judged {
@@ -74,7 +75,7 @@ function checkGrade(subject: string, counted: readonly RatedTieDown[]): Check | 
 
 /** A handbook of the agency asks at least 5,000 lb of each tie-down on heavy equipment; the regulation does not. */
 function checkHandbookFloor(subject: string, weakest: QuantityLike, working: Working): Check {
-  const { value, unit, clause } = threshold('handbook-tie-down-wll');
+  const { value, unit, clause } = thresholds.rows['handbook-tie-down-wll'];
   const floor = { value, unit };
   cite(working, `Driver's Handbook on Cargo Securement, ${clause}`, 'read', 'a handbook of the agency, not the regulation');
   const { fits, utilization } = ratioOf(value, ratedLoadIn(weakest, unit).value, () => compareExact(floor, weakest));

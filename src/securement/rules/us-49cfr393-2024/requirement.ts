@@ -1,17 +1,18 @@
 import { convert } from '../../../quantities/convert.js';
 import { Quantity } from '../../../quantities/quantity.js';
+import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
 import type { ReadArticle } from '../../plan.js';
 import type { ArticleRequirement, RuleContext } from '../../rule-set.js';
 import { performance } from './393-102-performance.js';
 import { openRules, recommendedCount } from './open-rules.js';
-import { cite, parameter } from './parameters.js';
+import { cite } from './cite.js';
 
 /** What 49 CFR 393 asks of one article: how many tie-downs, how strong together, how much each way. */
 export function requirementOf(read: ReadArticle, { working, units }: RuleContext): ArticleRequirement {
   const { options } = openRules(read, working);
   const minimumCount = Math.min(...options.map(({ minimumCount: count }) => count));
   const mass = convert(read.mass, units === 'si' ? 'kg' : 'lb');
-  const fraction = parameter('aggregate-fraction');
+  const fraction = thresholds.rows['aggregate-fraction'].value;
   const requiredAggregate = new Quantity(mass.value * fraction, mass.unit);
   cite(working, '393.106(d)');
   if (working.shown) {

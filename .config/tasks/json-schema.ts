@@ -1,0 +1,75 @@
+/**
+ * Writes the schemas as JSON Schema 2020-12 into dist/schemas, for validators and form builders in any language.
+ *
+ *     npx tsx .config/tasks/json-schema.ts
+ */
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import * as z from 'zod';
+import {
+  articleSchema,
+  assemblyRatingRequestSchema,
+  chainRatingRequestSchema,
+  checkSecurementRequestSchema,
+  partSchema,
+  planSchema,
+  tieDownSchema,
+  tieDownsRequiredRequestSchema,
+  vehicleSchema,
+} from '../../src/schemas/index.js';
+import { capacities, grade, tradeSize } from '../../src/schemas/part.js';
+import { describeKind, force, length, mass, ratedLoad } from '../../src/schemas/quantity.js';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+
+/** What a pattern or a shape cannot say. */
+const BEYOND = {
+  numbers: 'Numbers in text with more than 15 digits are refused unless they are their own shortest form.',
+  parts: 'Every id of a list of parts is used once.',
+  plan: 'Every id of an article, accessory or tie-down is used once, and a tie-down holds an article or accessory of the plan.',
+};
+
+const FILES: Readonly<Record<string, readonly [schema: z.ZodType, title: string, beyond: readonly string[]]>> = {
+  plan: [planSchema, 'The load on its vehicle', [BEYOND.numbers, BEYOND.parts, BEYOND.plan]],
+  part: [partSchema, 'One part of an assembly', [BEYOND.numbers, BEYOND.parts]],
+  'chain-rating': [chainRatingRequestSchema, 'A request for chainRating', [BEYOND.numbers]],
+  'assembly-rating': [assemblyRatingRequestSchema, 'A request for assemblyRating', [BEYOND.numbers, BEYOND.parts]],
+  'tie-downs-required': [tieDownsRequiredRequestSchema, 'A request for tieDownsRequired', [BEYOND.numbers]],
+  'check-securement': [checkSecurementRequestSchema, 'A request for checkSecurement', [BEYOND.numbers, BEYOND.parts, BEYOND.plan]],
+};
+
+/** Schemas that get a name of their own in `$defs`. A registry made here keeps zod's global one as it was. */
+function namedSchemas() {
+  const names = z.registry<{ id: string; description?: string }>();
+  names.add(length, { id: 'length', description: describeKind('length') });
+  names.add(mass, { id: 'mass', description: describeKind('mass') });
+  names.add(force, { id: 'force', description: describeKind('force') });
+  names.add(ratedLoad, { id: 'rated-load', description: describeKind('ratedLoad') });
+  names.add(tradeSize, { id: 'trade-size', description: "Trade size in inches as written, such as '5/16', or a metric size such as '8 mm'" });
+  names.add(grade, { id: 'grade', description: 'Grade of welded chain' });
+  names.add(capacities, { id: 'capacities', description: 'Capacities as marked, each in the system it was marked in' });
+  names.add(partSchema, { id: 'part' });
+  names.add(articleSchema, { id: 'article' });
+  names.add(tieDownSchema, { id: 'tie-down' });
+  names.add(vehicleSchema, { id: 'vehicle' });
+  return names;
+}
+
+/** The JSON Schemas by the name of their file. */
+export function jsonSchemas(): Record<string, z.core.JSONSchema.BaseSchema> {
+  const metadata = namedSchemas();
+  const entries = Object.entries(FILES).map(([file, [schema, title, beyond]]) => {
+    const { $schema, ...rest } = z.toJSONSchema(schema, { io: 'input', target: 'draft-2020-12', metadata });
+    return [file, { $schema, $id: `chain-rigging/${file}`, title, $comment: `Checked by the library beyond this schema: ${beyond.join(' ')}`, ...rest }];
+  });
+  return Object.fromEntries(entries);
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const folder = join(root, 'dist/schemas');
+  mkdirSync(folder, { recursive: true });
+  for (const [file, schema] of Object.entries(jsonSchemas())) {
+    writeFileSync(join(folder, `${file}.schema.json`), `${JSON.stringify(schema, null, 2)}\n`);
+  }
+}

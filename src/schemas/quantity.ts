@@ -1,0 +1,83 @@
+import * as z from 'zod';
+import { RiggingError } from '../errors.js';
+import { checkSign } from '../quantities/parse.js';
+import type { QuantityInput } from '../quantities/quantity.js';
+import { readPositive, readQuantity } from '../quantities/read.js';
+import { EXAMPLE_UNIT, type Kind, UNITS, type Unit, unitFitsKind } from '../quantities/units.js';
+import { build, type Fault, fault, withFaults } from './fields.js';
+import { textPattern } from './text-pattern.js';
+
+/** What {@link quantitySchema} may be told beside the kind. */
+export interface QuantitySchemaOptions {
+  /** True for a field whose value must be above zero. */
+  readonly positive?: boolean;
+}
+
+/**
+ * The schema of a field of a kind: `{ value, unit }` or strict text. It accepts what the library's own reader
+ * accepts and says the reader's own code for what it refuses.
+ *
+ * @param kind `'length'`, `'mass'`, `'force'`, `'ratedLoad'`, `'speed'`, ...
+ * @param options `positive`: refuse zero and below
+ * @example
+ * quantitySchema('mass').safeParse('3940 lb').success
+ * // => true
+ * @example
+ * checkJson(quantitySchema('mass'), '3,940 lb').issues[0].code
+ * // => 'AMBIGUOUS_NUMBER'
+ */
+export function quantitySchema<K extends Kind>(kind: K, options: QuantitySchemaOptions = {}): z.ZodType<QuantityInput<K>, QuantityInput<K>> {
+  const positive = options.positive === true;
+  const sign = positive ? 'positive' : canBeNegative(kind) ? 'any' : 'zero or more';
+  const units = unitsOf(kind);
+  const value = sign === 'positive' ? z.number().positive() : sign === 'any' ? z.number() : z.number().nonnegative();
+  const text = z.string().max(64).regex(textPattern(kind, units, sign));
+  const both = z.union([z.strictObject({ value: silent(value), unit: silent(z.enum(units)) }), silent(text)]);
+  const read = (input: unknown) => (positive ? readPositive(input, kind, '') : readQuantity(input, kind, ''));
+  const faults = (input: unknown): readonly Fault[] => {
+    try {
+      read(input);
+      return [];
+    } catch (error) {
+      if (!(error instanceof RiggingError)) throw error;
+      const { code, expected, received, remedy } = error;
+      return [{ code, expected, received, remedy }];
+    }
+  };
+  // The reader decides; zod's own findings are for JSON Schema, but for the fields that the reader does not look at.
+  const schema = withFaults(both, (_, issue) => (issue.code === 'unrecognized_keys' ? extraFields(issue.keys as string[]) : []), faults);
+  // zod sees text; the type is as narrow as the fields of the library are.
+  return schema as unknown as z.ZodType<QuantityInput<K>, QuantityInput<K>>;
+}
+
+export const mass = /* @__PURE__ */ build(() => quantitySchema('mass', { positive: true }));
+export const length = /* @__PURE__ */ build(() => quantitySchema('length', { positive: true }));
+export const force = /* @__PURE__ */ build(() => quantitySchema('force', { positive: true }));
+export const ratedLoad = /* @__PURE__ */ build(() => quantitySchema('ratedLoad', { positive: true }));
+
+/** A schema that leaves it to the whole it is part of to say what is wrong with a value of the right type. */
+function silent<S extends z.ZodType>(schema: S): S {
+  return withFaults(schema, (_, issue) => (issue.code === 'invalid_type' ? undefined : []));
+}
+
+function extraFields(keys: readonly string[]): readonly Fault[] {
+  return keys.map((key) => fault('UNKNOWN_FIELD', 'a field of a quantity: value, unit', key, 'Leave it out.', [key]));
+}
+
+function unitsOf(kind: Kind): Unit[] {
+  return (Object.keys(UNITS) as Unit[]).filter((unit) => unitFitsKind(unit, kind));
+}
+
+function canBeNegative(kind: Kind): boolean {
+  try {
+    checkSign(-1, kind, '');
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** What text of a kind looks like, for a reader of a JSON Schema. */
+export function describeKind(kind: Kind): string {
+  return `{ value, unit } or text such as '3 ${EXAMPLE_UNIT[kind]}'; units: ${unitsOf(kind).join(', ')}`;
+}

@@ -1,0 +1,116 @@
+/**
+ * Checked by `tsc`, never run: the types of the schemas and the types of the library say the same. Every line
+ * marked `@ts-expect-error` must be a compile error, and every other line must compile.
+ */
+import type * as z from 'zod';
+import { assemblyRating, type AssemblyInput } from '../../src/assembly/assembly-rating.js';
+import type { Part, PartKind } from '../../src/assembly/part.js';
+import { chainRating } from '../../src/chain/chain-rating.js';
+import type { QuantityInput } from '../../src/quantities/quantity.js';
+import type { Kind } from '../../src/quantities/units.js';
+import { ratingTableById, ruleSetById } from '../../src/registry.js';
+import {
+  type articleSchema,
+  assemblyRatingRequestSchema,
+  chainRatingRequestSchema,
+  checkJson,
+  checkSecurementRequestSchema,
+  type partSchema,
+  type planSchema,
+  type quantitySchema,
+  readJson,
+  type tieDownSchema,
+  tieDownsRequiredRequestSchema,
+  type vehicleSchema,
+} from '../../src/schemas/index.js';
+import { type CheckSecurementInput, checkSecurement } from '../../src/securement/check-securement.js';
+import type { Accessory, Article, FrictionMat, Plan, TieDown, Vehicle, VehicleUnit } from '../../src/securement/plan.js';
+import { tieDownsRequired } from '../../src/securement/tie-downs-required.js';
+
+function same<A, B>(_both: [A] extends [B] ? ([B] extends [A] ? true : never) : never): void {}
+
+/**
+ * The library's lists are `readonly`, zod's are not, and a `readonly` list is not assignable to a mutable one.
+ * So what a schema takes goes to the library as it is, and the other way only with the `readonly` of lists taken
+ * off. Texts need no such help: a schema's text has the library's own template type.
+ */
+type Writable<T> = T extends readonly (infer Item)[] ? Writable<Item>[] : T extends object ? { -readonly [K in keyof T]: Writable<T[K]> } : T;
+
+declare const plan: z.input<typeof planSchema>;
+declare const corePlan: Writable<Plan>;
+void (plan satisfies Plan);
+void (corePlan satisfies z.input<typeof planSchema>);
+
+declare const article: z.input<typeof articleSchema>;
+declare const coreArticle: Writable<Article>;
+void (article satisfies Article);
+void (coreArticle satisfies z.input<typeof articleSchema>);
+
+declare const vehicle: z.input<typeof vehicleSchema>;
+declare const coreVehicle: Writable<Vehicle>;
+void (vehicle satisfies Vehicle);
+void (coreVehicle satisfies z.input<typeof vehicleSchema>);
+
+declare const tieDown: z.input<typeof tieDownSchema>;
+declare const coreTieDown: Writable<TieDown>;
+void (tieDown satisfies TieDown);
+void (coreTieDown satisfies z.input<typeof tieDownSchema>);
+
+declare const part: z.input<typeof partSchema>;
+declare const corePart: Writable<Part>;
+void (part satisfies Part);
+void (corePart satisfies z.input<typeof partSchema>);
+
+/* A field that only one of the two knows would pass the assignments above when it may be left out. */
+type Keys<T> = T extends unknown ? keyof T : never;
+type KeysOfKind<T extends { kind: PartKind }, K> = T extends unknown ? (K extends T['kind'] ? keyof T : never) : never;
+type In<T, K extends PropertyKey> = T extends { [key in K]?: infer Value } ? NonNullable<Value> : never;
+type Item<List> = List extends readonly (infer Each)[] ? Each : never;
+
+same<Keys<z.input<typeof planSchema>>, Keys<Plan>>(true);
+same<Keys<z.input<typeof articleSchema>>, Keys<Article>>(true);
+same<Keys<Item<In<z.input<typeof articleSchema>, 'accessories'>>>, Keys<Accessory>>(true);
+same<Keys<In<z.input<typeof articleSchema>, 'frictionMat'>>, Keys<FrictionMat>>(true);
+same<Keys<z.input<typeof vehicleSchema>>, Keys<Vehicle>>(true);
+same<Keys<Item<z.input<typeof vehicleSchema>['units']>>, Keys<VehicleUnit>>(true);
+same<Keys<z.input<typeof tieDownSchema>>, Keys<TieDown>>(true);
+same<{ [K in PartKind]: KeysOfKind<z.input<typeof partSchema>, K> }, { [K in PartKind]: KeysOfKind<Part, K> }>(true);
+same<Keys<In<z.input<typeof partSchema>, 'capacities'>>, Keys<In<Part, 'capacities'>>>(true);
+same<Keys<z.input<typeof checkSecurementRequestSchema>>, keyof CheckSecurementInput>(true);
+same<Keys<z.input<typeof assemblyRatingRequestSchema>>, keyof AssemblyInput>(true);
+same<Keys<z.input<typeof tieDownsRequiredRequestSchema>>, keyof Parameters<typeof tieDownsRequired>[0]>(true);
+// @ts-expect-error the check above does see a field that one of the two lacks
+same<'a' | 'b', 'a'>(true);
+
+/* What a schema takes is what it gives. */
+same<z.input<typeof planSchema>, z.output<typeof planSchema>>(true);
+same<z.input<typeof partSchema>, z.output<typeof partSchema>>(true);
+type QuantityOf<K extends Kind> = z.input<ReturnType<typeof quantitySchema<K>>>;
+same<QuantityOf<'mass'>, QuantityInput<'mass'>>(true);
+same<QuantityOf<'length'>, QuantityInput<'length'>>(true);
+
+/* From a body to a result. */
+declare const body: unknown;
+void (() => {
+  const chain = readJson(chainRatingRequestSchema, body);
+  chainRating({ ...chain, ratings: ratingTableById(chain.ratings) });
+  const assembly = readJson(assemblyRatingRequestSchema, body);
+  assemblyRating({ ...assembly, ratings: ratingTableById(assembly.ratings) });
+  const one = readJson(tieDownsRequiredRequestSchema, body);
+  tieDownsRequired({ ...one, rules: ruleSetById(one.rules) });
+  const check = checkJson(checkSecurementRequestSchema, body);
+  if (check.ok) checkSecurement({ ...check.value, rules: ruleSetById(check.value.rules) });
+  else check.issues[0].code satisfies string;
+  // @ts-expect-error there is a value only when it is ok
+  check.value;
+});
+
+/* Texts in source code. */
+const tractor = { id: 'tractor', kind: 'machinery', mass: '3940 lb', length: '10 ft' } as const;
+void (tractor satisfies z.input<typeof articleSchema>);
+// @ts-expect-error a length is not a mass
+void ({ ...tractor, mass: '10 ft' } satisfies z.input<typeof articleSchema>);
+// @ts-expect-error a thousands separator
+void ({ ...tractor, mass: '3,940 lb' } satisfies z.input<typeof articleSchema>);
+// @ts-expect-error a word that is misspelled
+void ({ id: 'tractor', kind: 'machinery', mass: '3940 lb', length: '10 ft', blockedFoward: true } satisfies z.input<typeof articleSchema>);
