@@ -24,8 +24,14 @@ export {
   type ListedChain,
   type MarkedChain,
 } from './chain/chain-rating.js';
+export { type ChainMass, type ChainMassFromLink, chainMass, chainMassFromLink, STEEL_DENSITY } from './chain/chain-mass.js';
+export { type BreakingForceOfGrade, breakingForceOfGrade, type EuropeanChainClass } from './chain/grade-strength.js';
+export { type ChainCandidate, type ChainFinish, type ChainIdentity, identifyChain } from './chain/identify-chain.js';
+export { type LengthOfLinks, type LinksForLength, lengthOfLinks, linksForLength } from './chain/links.js';
 export { CHAIN_GRADES, type ChainGrade, INCH_SIZES, type InchSize, parseTradeSize, type TradeSize } from './chain/trade-size.js';
 export { RiggingError, type RiggingErrorCode, type RiggingIssue } from './errors.js';
+export { explain, type SheetFormat } from './explain/explain.js';
+export { type Fit, fits, type Hook } from './hardware/fits.js';
 export { add, compare, scale, subtract, weightOf } from './quantities/arithmetic.js';
 export { cm, daN, deg, ft, inches, kg, kgf, kN, lb, lbf, longTon, m, mm, N, shortTon, t, yd } from './quantities/constructors.js';
 export { convert } from './quantities/convert.js';

@@ -36,7 +36,11 @@ const FILES: Readonly<Record<string, readonly [schema: z.ZodType, title: string,
   'chain-rating': [chainRatingRequestSchema, 'A request for chainRating', [BEYOND.numbers]],
   'assembly-rating': [assemblyRatingRequestSchema, 'A request for assemblyRating', [BEYOND.numbers, BEYOND.parts]],
   'tie-downs-required': [tieDownsRequiredRequestSchema, 'A request for tieDownsRequired', [BEYOND.numbers]],
-  'check-securement': [checkSecurementRequestSchema, 'A request for checkSecurement', [BEYOND.numbers, BEYOND.parts, BEYOND.plan]],
+  'check-securement': [
+    checkSecurementRequestSchema,
+    'A request for checkSecurement',
+    [BEYOND.numbers, BEYOND.parts, BEYOND.plan],
+  ],
 };
 
 /** Schemas that get a name of their own in `$defs`. A registry made here keeps zod's global one as it was. */
@@ -46,7 +50,10 @@ function namedSchemas() {
   names.add(mass, { id: 'mass', description: describeKind('mass') });
   names.add(force, { id: 'force', description: describeKind('force') });
   names.add(ratedLoad, { id: 'rated-load', description: describeKind('ratedLoad') });
-  names.add(tradeSize, { id: 'trade-size', description: "Trade size in inches as written, such as '5/16', or a metric size such as '8 mm'" });
+  names.add(tradeSize, {
+    id: 'trade-size',
+    description: "Trade size in inches as written, such as '5/16', or a metric size such as '8 mm'",
+  });
   names.add(grade, { id: 'grade', description: 'Grade of welded chain' });
   names.add(capacities, { id: 'capacities', description: 'Capacities as marked, each in the system it was marked in' });
   names.add(partSchema, { id: 'part' });
@@ -61,7 +68,16 @@ export function jsonSchemas(): Record<string, z.core.JSONSchema.BaseSchema> {
   const metadata = namedSchemas();
   const entries = Object.entries(FILES).map(([file, [schema, title, beyond]]) => {
     const { $schema, ...rest } = z.toJSONSchema(schema, { io: 'input', target: 'draft-2020-12', metadata });
-    return [file, { $schema, $id: `chain-rigging/${file}`, title, $comment: `Checked by the library beyond this schema: ${beyond.join(' ')}`, ...rest }];
+    return [
+      file,
+      {
+        $schema,
+        $id: `chain-rigging/${file}`,
+        title,
+        $comment: `Checked by the library beyond this schema: ${beyond.join(' ')}`,
+        ...rest,
+      },
+    ];
   });
   return Object.fromEntries(entries);
 }

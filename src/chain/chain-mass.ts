@@ -10,7 +10,7 @@ import { note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import type { Provenance, SourceRef } from '../working/source.js';
 import { Working } from '../working/step.js';
-import { sharedUnits } from './shared-units.js';
+import { sharedUnits } from '../quantities/shared-units.js';
 import { CHAIN_GRADES, type ChainGrade, isTradeSize, type TradeSize } from './trade-size.js';
 
 /** Density of carbon and alloy steel in kg/m³: EN 1993-1-2:2005, 3.2.2(1), from memory. */

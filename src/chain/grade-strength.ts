@@ -6,7 +6,7 @@ import type { UnitSystem } from '../quantities/units.js';
 import { note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
-import { sharedUnits } from './shared-units.js';
+import { sharedUnits } from '../quantities/shared-units.js';
 import type { ChainGrade } from './trade-size.js';
 
 /** Classes of European chain: 4 is 400 N/mm², 5 is 500, 8 is 800. */

@@ -8,7 +8,7 @@ import { note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import type { SourceRef } from '../working/source.js';
 import { Working } from '../working/step.js';
-import { sharedUnits } from './shared-units.js';
+import { sharedUnits } from '../quantities/shared-units.js';
 
 type ShortLength = Quantity<'in' | 'mm'>;
 

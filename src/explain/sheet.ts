@@ -114,7 +114,7 @@ function tableOf(items: readonly unknown[]): Block | undefined {
   const rows = items.filter((item): item is Fields => isObject(item) && isNested(item) && !isNote(item));
   if (rows.length === 0 || rows.length < items.length) return undefined;
   const columns = [...new Set(rows.flatMap((row) => Object.keys(row)))];
-  if (columns.length > MOST_COLUMNS) return undefined;
+  if (columns.length === 0 || columns.length > MOST_COLUMNS) return undefined;
   return {
     kind: 'table',
     head: columns.map((column) => capital(nameOf(column))),
@@ -177,13 +177,14 @@ function sayStep(value: unknown): string {
  * stands alone between signs: the `a` of `a · W` but not the one of `a share`, nor the `L` of `m/L`.
  */
 function fillIn(expression: string, given: Map<string, string>): string {
-  const pieces = expression.split(/(\s*[(),;=<>≤≥·×+−√²³^]+\s*|\s[/-]\s|\b(?:sin|cos|tan)\s)/);
+  const pieces = expression.split(/([(),;=<>≤≥·×+−√²³^]|\s[/-]\s|\b(?:sin|cos|tan)\s)/);
   const used = new Set<string>();
   const filled = pieces.map((piece, index) => {
-    const value = given.get(piece);
+    const name = piece.trim();
+    const value = given.get(name);
     if (value === undefined) return piece;
-    used.add(piece);
-    return /^[²³^]/.test(pieces[index + 1] ?? '') ? `(${value})` : value;
+    used.add(name);
+    return piece.replace(name, () => (/[²³^]/.test(pieces[index + 1] ?? '') ? `(${value})` : value));
   });
   for (const name of used) given.delete(name);
   return filled.join('');

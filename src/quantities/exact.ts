@@ -67,10 +67,7 @@ export function utilizationOf(demand: readonly ExactTerm[], capacity: readonly E
   if (bottom <= 0) return null;
   const ratio = roughSum(demand).sum / bottom;
   if (!Number.isFinite(ratio)) fail('NOT_FINITE', '', 'loads of a possible size', ratio, 'Check the numbers given.');
-  const order = compareExactSums(demand, capacity);
-  if (order === 0) return 1;
-  if (order < 0) return ratio < 1 ? ratio : 1 - Number.EPSILON / 2;
-  return ratio > 1 ? ratio : 1 + Number.EPSILON;
+  return agreeing(ratio, compareExactSums(demand, capacity));
 }
 
 /** A ratio and whether it stays at or below 1. */
@@ -89,10 +86,13 @@ export function ratioOf(demand: number, capacity: number, exact: () => -1 | 0 | 
   const utilization = demand / capacity;
   if (Math.abs(utilization - 1) > CLEAR_GAP) return { fits: utilization < 1, utilization };
   const order = exact();
-  if (order === 0) return { fits: true, utilization: 1 };
-  return order < 0
-    ? { fits: true, utilization: Math.min(utilization, 1 - Number.EPSILON / 2) }
-    : { fits: false, utilization: Math.max(utilization, 1 + Number.EPSILON) };
+  return { fits: order <= 0, utilization: agreeing(utilization, order) };
+}
+
+/** A ratio on the side of 1 that the exact order says, by one double where rounding put it elsewhere. */
+function agreeing(ratio: number, order: -1 | 0 | 1): number {
+  if (order === 0) return 1;
+  return order < 0 ? Math.min(ratio, 1 - Number.EPSILON / 2) : Math.max(ratio, 1 + Number.EPSILON);
 }
 
 /** Base steps in one of a unit. */
@@ -114,14 +114,12 @@ function roughSteps({ value, unit }: QuantityLike): number {
 function roughSum(terms: readonly ExactTerm[]): { sum: number; size: number } {
   let sum = 0;
   let size = 0;
-  for (const { quantity, times } of terms) {
+  for (const { quantity, times = [] } of terms) {
     let value = roughSteps(quantity);
     size += sizeOf(value);
-    if (times !== undefined) {
-      for (const factor of times) {
-        value *= factor;
-        size += sizeOf(value);
-      }
+    for (const factor of times) {
+      value *= factor;
+      size += sizeOf(value);
     }
     sum += value;
   }

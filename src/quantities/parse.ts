@@ -155,48 +155,23 @@ function longNumber(written: string, path: string): number {
 
 const significant = (digits: string) => digits.replace(/^0+/, '').replace(/0+$/, '');
 
-/** What people write instead of a unit of this library (in lower case), and what they should write. */
-const WRITE_INSTEAD: Readonly<Record<string, Unit>> = {
-  lbs: 'lb',
-  lbm: 'lb',
-  pound: 'lb',
-  pounds: 'lb',
-  '#': 'lb',
-  kgs: 'kg',
-  kilogram: 'kg',
-  kilograms: 'kg',
-  tonne: 't',
-  tonnes: 't',
-  '"': 'in',
-  '”': 'in',
-  '″': 'in',
-  inch: 'in',
-  inches: 'in',
-  "'": 'ft',
-  '’': 'ft',
-  '′': 'ft',
-  foot: 'ft',
-  feet: 'ft',
-  yard: 'yd',
-  yards: 'yd',
-  meter: 'm',
-  meters: 'm',
-  lbfs: 'lbf',
-  kips: 'kip',
-  kph: 'km/h',
-  kmh: 'km/h',
-  'mi/h': 'mph',
-  'm/s²': 'm/s2',
-  'm/s^2': 'm/s2',
-  'kg/m³': 'kg/m3',
-  'kg/m^3': 'kg/m3',
-  'lb/ft³': 'lb/ft3',
-  degree: 'deg',
-  degrees: 'deg',
-  '°': 'deg',
-  '%': 'percent-grade',
-  '°c': 'C',
-  '°f': 'F',
+/** What people write, in lower case and without a plural s, where they mean a unit of this library. */
+const ALSO_WRITTEN: { readonly [U in Unit]?: string } = {
+  lb: 'pound lbm #',
+  kg: 'kilogram',
+  t: 'tonne',
+  in: 'inch inche " ” ″',
+  ft: "foot feet ' ’ ′",
+  yd: 'yard',
+  mi: 'mile',
+  m: 'meter',
+  'km/h': 'kph kmh km/hr',
+  mph: 'mi/h',
+  'm/s2': 'm/s² m/s^2',
+  deg: 'degree °',
+  'percent-grade': '%',
+  C: '°c',
+  F: '°f',
 };
 
 /** Thousands or decimals written with a comma, apostrophe, underscore or space. */
@@ -211,7 +186,6 @@ const HINTS: readonly (readonly [mistake: RegExp, remedy: string])[] = [
   [/^\s|\s$|\s\s/, 'Leave out the extra spaces.'],
   [/\de[-+]?\d/i, 'Write the number out: 1000, not 1e3.'],
   [/^[-+]?\.\d|\d\.(?!\d)/, 'Write a digit on both sides of the point: 0.5, not .5.'],
-  [/^\+/, 'Leave out the plus sign.'],
   [/\d ?['"’”′″]/, 'Write feet and inches as 16 ft 6 in.'],
   [/ ft .* in$/, 'Write inches beside feet below 12: 16 ft 6 in, 16 ft 6 1/2 in.'],
   [/\d\/\d|[¼-¾⅐-⅞]/, 'Write fractions as halves to sixty-fourths below one: 5/16 in, 3 3/8 in.'],
@@ -263,8 +237,8 @@ function refuse(text: unknown, kind: Kind, path: string): never {
   );
 }
 
-function betterUnit(name: string): Unit | undefined {
-  const plain = name.toLowerCase().replace(/\.$/, '');
-  const sameLetters = (Object.keys(UNITS) as Unit[]).find((unit) => unit.toLowerCase() === plain);
-  return sameLetters ?? (Object.hasOwn(WRITE_INSTEAD, plain) ? WRITE_INSTEAD[plain] : undefined);
+function betterUnit(name: string): string | undefined {
+  const written = name.toLowerCase().replace(/s?\.?$/, '');
+  const sameLetters = Object.keys(UNITS).find((unit) => unit.toLowerCase() === written);
+  return sameLetters ?? Object.entries(ALSO_WRITTEN).find(([, names]) => names.split(' ').includes(written))?.[0];
 }

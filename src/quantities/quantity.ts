@@ -16,39 +16,50 @@ export interface QuantityLike<U extends string = Unit> {
  * try { lb(2) < lb(3) } catch (error) { error.code }
  * // => 'OPERATOR_ON_QUANTITY'
  */
-export class Quantity<U extends Unit = Unit> implements QuantityLike<U> {
-  readonly value: number;
-  readonly unit: U;
-
-  /** @throws RiggingError `NOT_FINITE`, so that no calculation can hand on NaN or an overflow */
-  constructor(value: number, unit: U) {
-    if (!Number.isFinite(value)) {
-      fail('NOT_FINITE', 'value', 'a finite number', value, 'Check the numbers given; leave out what is not known.');
-    }
-    this.value = value === 0 ? 0 : value; // minus zero is zero
-    this.unit = unit;
-  }
-
+export interface Quantity<U extends Unit = Unit> extends QuantityLike<U> {
   /** `'3150 lb'`: the full value, in a form that {@link parseQuantity} reads for any magnitude from 1e-30 to 1e45. */
-  toString(): string {
-    return `${plainDecimal(this.value)} ${this.unit}`;
-  }
-
-  [Symbol.toPrimitive](hint: string): string {
-    if (hint === 'string') return this.toString();
-    return fail(
-      'OPERATOR_ON_QUANTITY',
-      '',
-      'compare(a, b), add(a, b), subtract(a, b) or scale(a, factor)',
-      `an operator on ${this.toString()}`,
-      'Operators do not know units. Use compare, add, subtract or scale; in text, String(quantity) or a template.',
-    );
-  }
-
-  [Symbol.for('nodejs.util.inspect.custom')](): string {
-    return this.toString();
-  }
+  toString(): string;
+  /** Text where text is meant; throws `OPERATOR_ON_QUANTITY` under an operator. */
+  [Symbol.toPrimitive](hint: string): string;
 }
+
+/** The class, made by a call marked pure: the name of its last method is itself a call, which would keep it in every bundle. */
+export const Quantity: new <U extends Unit>(value: number, unit: U) => Quantity<U> = /* @__PURE__ */ (() => {
+  class Quantity<U extends Unit> implements QuantityLike<U> {
+    readonly value: number;
+    readonly unit: U;
+
+    /** @throws RiggingError `NOT_FINITE`, so that no calculation can hand on NaN or an overflow */
+    constructor(value: number, unit: U) {
+      if (!Number.isFinite(value)) {
+        fail('NOT_FINITE', 'value', 'a finite number', value, 'Check the numbers given; leave out what is not known.');
+      }
+      this.value = value === 0 ? 0 : value; // minus zero is zero
+      this.unit = unit;
+    }
+
+    toString(): string {
+      return `${plainDecimal(this.value)} ${this.unit}`;
+    }
+
+    [Symbol.toPrimitive](hint: string): string {
+      if (hint === 'string') return this.toString();
+      return fail(
+        'OPERATOR_ON_QUANTITY',
+        '',
+        'compare(a, b), add(a, b), subtract(a, b) or scale(a, factor)',
+        `an operator on ${this.toString()}`,
+        'Operators do not know units. Use compare, add, subtract or scale; in text, String(quantity) or a template.',
+      );
+    }
+
+    [Symbol.for('nodejs.util.inspect.custom')](): string {
+      return this.toString();
+    }
+  }
+
+  return Quantity;
+})();
 
 type Fraction = `${number}/${number}` | `${number} ${number}/${number}`;
 type FeetAndInches = `${number} ft ${number} in` | `${number} ft ${Fraction} in`;

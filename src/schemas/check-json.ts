@@ -17,14 +17,15 @@ const MAX_VALUES = 1_000_000;
  * code, the path and the remedy that the library's own functions give.
  *
  * The data may be anything: it is copied first, as JSON would, so that no getter, cycle or prototype reaches the
- * schema or the result.
+ * schema or the result. It throws nothing.
  *
  * @param schema a schema of this module, or one made with them
  * @param data what `JSON.parse` gave, or any other value
  * @example
- * checkJson(partSchema, { id: 'binder', kind: 'binder', markedWll: '5,400 lb', stile: 'lever' })
- *   .issues.map(({ code, path }) => `${path}: ${code}`)
- * // => [ 'markedWll: AMBIGUOUS_NUMBER', 'stile: UNKNOWN_FIELD' ]
+ * const check = checkJson(partSchema, { id: 'binder', kind: 'binder', markedWll: '5,400 lb', stile: 'lever' });
+ * if (!check.ok) for (const { path, code } of check.issues) console.log(`${path}: ${code}`);
+ * // => markedWll: AMBIGUOUS_NUMBER
+ * //    stile: UNKNOWN_FIELD
  */
 export function checkJson<S extends z.ZodType>(schema: S, data: unknown): JsonCheck<z.output<S>> {
   const issues: RiggingIssue[] = [];
@@ -46,9 +47,12 @@ export function checkJson<S extends z.ZodType>(schema: S, data: unknown): JsonCh
  * @param data what `JSON.parse` gave, or any other value
  * @throws RiggingError for the first thing that is wrong; {@link checkJson} says all of them
  * @example
- * try { readJson(articleSchema, { id: 'tractor', kind: 'machinery', mass: '2 ton', length: '10 ft' }) }
- * catch (error) { `${error.path}: ${error.code}` }
- * // => 'mass: AMBIGUOUS_UNIT'
+ * try {
+ *   readJson(articleSchema, { id: 'tractor', kind: 'machinery', mass: '2 ton', length: '10 ft' });
+ * } catch (error) {
+ *   console.log(String(error));
+ * }
+ * // => RiggingError: mass: expected short-ton, long-ton or t, got '2 ton'. Say which ton: short-ton (2000 lb), long-ton (2240 lb) or t (1000 kg).
  */
 export function readJson<S extends z.ZodType>(schema: S, data: unknown): z.output<S> {
   const check = checkJson(schema, data);
@@ -69,14 +73,25 @@ class Copier {
     if (++this.values > MAX_VALUES) this.refuse(path, `at most ${MAX_VALUES} values`, 'more', 'Send less at once.');
     if (typeof value !== 'object' || value === null) return value;
     if (path.length > MAX_DEPTH) {
-      this.refuse(path, `data nested at most ${MAX_DEPTH} deep`, 'data nested deeper, or around in a circle', 'List parts side by side in one parallel, not in parallels of parallels.');
+      this.refuse(
+        path,
+        `data nested at most ${MAX_DEPTH} deep`,
+        'data nested deeper, or around in a circle',
+        'List parts side by side in one parallel, not in parallels of parallels.',
+      );
     }
     const { isList, keys } = keysOf(value);
     const copy: Record<PropertyKey, unknown> = isList ? ([] as unknown as Record<PropertyKey, unknown>) : {};
     for (const key of keys) {
       const item = this.copy(valueAt(value, key), [...path, key]);
       if (key === '__proto__') {
-        this.issues.push({ code: 'UNKNOWN_FIELD', path: pathText([...path, key]), expected: 'a field of the schema', received: "'__proto__'", remedy: 'Leave it out.' });
+        this.issues.push({
+          code: 'UNKNOWN_FIELD',
+          path: pathText([...path, key]),
+          expected: 'a field of the schema',
+          received: "'__proto__'",
+          remedy: 'Leave it out.',
+        });
       } else if (isList || item !== undefined) copy[key] = item;
     }
     return copy;
@@ -90,7 +105,9 @@ class Copier {
 /** The keys to copy; none where the object refuses to be looked at. */
 function keysOf(value: object): { isList: boolean; keys: Iterable<string | number> } {
   try {
-    return Array.isArray(value) ? { isList: true, keys: indices(value.length) } : { isList: false, keys: Object.keys(value) };
+    return Array.isArray(value)
+      ? { isList: true, keys: indices(value.length) }
+      : { isList: false, keys: Object.keys(value) };
   } catch {
     return { isList: false, keys: [] };
   }
@@ -112,7 +129,13 @@ function issueFrom(issue: z.core.$ZodIssue): RiggingIssue {
   const path = pathText(issue.path);
   if (isFault(issue)) return { ...issue.params, path };
   // a schema that the application added itself
-  return { code: 'UNKNOWN_VALUE', path, expected: 'a value that the schema accepts', received: describe(issue.input), remedy: issue.message };
+  return {
+    code: 'UNKNOWN_VALUE',
+    path,
+    expected: 'a value that the schema accepts',
+    received: describe(issue.input),
+    remedy: issue.message,
+  };
 }
 
 /** `tieDowns[2].parts[0].size` */

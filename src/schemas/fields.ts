@@ -22,7 +22,13 @@ export function build<T>(make: () => T): T {
   return make();
 }
 
-export function fault(code: RiggingErrorCode, expected: string, received: unknown, remedy: string, at?: readonly PropertyKey[]): Fault {
+export function fault(
+  code: RiggingErrorCode,
+  expected: string,
+  received: unknown,
+  remedy: string,
+  at?: readonly PropertyKey[],
+): Fault {
   return { code, expected, received: describe(received), remedy, ...(at === undefined ? {} : { at }) };
 }
 
@@ -62,11 +68,17 @@ function issueOf(input: unknown, { at = [], ...params }: Fault): OpenIssue {
 }
 
 /** An object with these fields and no others. */
-export function fields<const Shape extends z.core.$ZodLooseShape>(what: string, shape: Shape): z.ZodObject<Shape, z.core.$strict> {
+export function fields<const Shape extends z.core.$ZodLooseShape>(
+  what: string,
+  shape: Shape,
+): z.ZodObject<Shape, z.core.$strict> {
   return withFaults(z.strictObject(shape), (value, issue) => {
-    if (issue.code !== 'unrecognized_keys') return [fault('MISSING_FIELD', what, value, 'Give the object with its fields.')];
+    if (issue.code !== 'unrecognized_keys')
+      return [fault('MISSING_FIELD', what, value, 'Give the object with its fields.')];
     const known = `a field of ${what}: ${Object.keys(shape).join(', ')}`;
-    return (issue.keys as string[]).map((key) => fault('UNKNOWN_FIELD', known, key, 'Check the spelling, or leave it out.', [key]));
+    return (issue.keys as string[]).map((key) =>
+      fault('UNKNOWN_FIELD', known, key, 'Check the spelling, or leave it out.', [key]),
+    );
   });
 }
 
@@ -88,21 +100,32 @@ export function wrongWord(expected: string, code: RiggingErrorCode, value: unkno
 }
 
 export function flag() {
-  return withFaults(z.boolean(), (value) => [fault('UNKNOWN_VALUE', 'true or false', value, 'Leave it out when it is not known.')]);
+  return withFaults(z.boolean(), (value) => [
+    fault('UNKNOWN_VALUE', 'true or false', value, 'Leave it out when it is not known.'),
+  ]);
 }
 
 /** The name of a thing, by which results name it. */
 export function name() {
-  return withFaults(z.string().min(1), (value) => [fault('MISSING_FIELD', 'a name', value, 'Give it an id; results name it by that.')]);
+  return withFaults(z.string().min(1), (value) => [
+    fault('MISSING_FIELD', 'a name', value, 'Give it an id; results name it by that.'),
+  ]);
 }
 
 /** Text that only a table or a rule set can judge. */
 export function text(expected: string) {
-  return withFaults(z.string(), (value) => [fault('UNKNOWN_VALUE', expected, value, 'Write it as text, or leave it out when it is not known.')]);
+  return withFaults(z.string(), (value) => [
+    fault('UNKNOWN_VALUE', expected, value, 'Write it as text, or leave it out when it is not known.'),
+  ]);
 }
 
 /** A list of at least so many items. */
-export function list<Item extends z.ZodType>(item: Item, least: number, expected: string, more?: (value: unknown) => readonly Fault[]) {
+export function list<Item extends z.ZodType>(
+  item: Item,
+  least: number,
+  expected: string,
+  more?: (value: unknown) => readonly Fault[],
+) {
   const items = least === 0 ? z.array(item) : z.array(item).min(least);
   const code = least === 0 ? 'UNKNOWN_VALUE' : 'EMPTY_LIST';
   return withFaults(items, (value) => [fault(code, expected, value, 'Give a list with everything in it.')], more);

@@ -1,7 +1,22 @@
 import * as z from 'zod';
 import type { Part } from '../assembly/part.js';
 import { CHAIN_GRADES, INCH_SIZES, isTradeSize, type TradeSize } from '../chain/trade-size.js';
-import { build, claimIds, fault, fieldOf, fields, flag, itemsOf, list, name, optional, text, withFaults, word, wrongWord } from './fields.js';
+import {
+  build,
+  claimIds,
+  fault,
+  fieldOf,
+  fields,
+  flag,
+  itemsOf,
+  list,
+  name,
+  optional,
+  text,
+  withFaults,
+  word,
+  wrongWord,
+} from './fields.js';
 import { force, ratedLoad } from './quantity.js';
 
 /** A trade size as written: inches from the list, or a metric size. */
@@ -13,7 +28,9 @@ export const tradeSize = /* @__PURE__ */ build(() => {
 });
 
 export const grade = /* @__PURE__ */ build(() =>
-  withFaults(z.literal(CHAIN_GRADES), (value) => [wrongWord(`one of the numbers ${CHAIN_GRADES.join(', ')}`, 'UNKNOWN_GRADE', value)]),
+  withFaults(z.literal(CHAIN_GRADES), (value) => [
+    wrongWord(`one of the numbers ${CHAIN_GRADES.join(', ')}`, 'UNKNOWN_GRADE', value),
+  ]),
 );
 
 export const capacities = /* @__PURE__ */ build(() =>
@@ -30,7 +47,14 @@ export const capacities = /* @__PURE__ */ build(() =>
 const condition = /* @__PURE__ */ build(() =>
   withFaults(
     z.union([z.enum(['sound', 'damaged']), z.object({ verdict: z.enum(['fit', 'remove', 'undetermined']) })]),
-    (value) => [fault('UNKNOWN_VALUE', "'sound', 'damaged' or an inspection result", value, 'Leave it out when the part was inspected and is sound.')],
+    (value) => [
+      fault(
+        'UNKNOWN_VALUE',
+        "'sound', 'damaged' or an inspection result",
+        value,
+        'Leave it out when the part was inspected and is sound.',
+      ),
+    ],
   ),
 );
 
@@ -38,17 +62,28 @@ const condition = /* @__PURE__ */ build(() =>
  * A part of an assembly, for every kind of part; `parallel` holds legs that are lists of parts themselves.
  *
  * @example
- * checkJson(partSchema, { id: 'chain', kind: 'chain', size: '5/8 in', grade: 71 }).issues.map(({ code }) => code)
+ * const check = checkJson(partSchema, { id: 'chain', kind: 'chain', size: '5/8 in', grade: 71 });
+ * if (!check.ok) console.log(check.issues.map(({ code }) => code));
  * // => [ 'UNKNOWN_SIZE', 'UNKNOWN_GRADE' ]
  */
 export const partSchema = /* @__PURE__ */ build(() => {
-  const base = { id: name(), markedWll: optional(ratedLoad), capacities: optional(capacities), condition: optional(condition) };
+  const base = {
+    id: name(),
+    markedWll: optional(ratedLoad),
+    capacities: optional(capacities),
+    condition: optional(condition),
+  };
   const size = optional(text('a size as the table writes it'));
   const parts = [
     fields('a chain', { ...base, kind: z.literal('chain'), size: tradeSize, grade: optional(grade) }),
     fields('a webbing', { ...base, kind: z.literal('webbing'), width: size }),
     fields('a wire rope', { ...base, kind: z.literal('wire-rope'), size, nominalStrength: optional(force) }),
-    fields('a fiber rope', { ...base, kind: z.literal('fiber-rope'), size, material: optional(text('a material as the table writes it')) }),
+    fields('a fiber rope', {
+      ...base,
+      kind: z.literal('fiber-rope'),
+      size,
+      material: optional(text('a material as the table writes it')),
+    }),
     fields('a strapping', { ...base, kind: z.literal('strapping'), width: size, thickness: size }),
     fields('a fitting', {
       ...base,
@@ -75,7 +110,12 @@ export const partSchema = /* @__PURE__ */ build(() => {
   ] as const;
   return withFaults(z.discriminatedUnion('kind', parts), (value, issue) =>
     issue.code === 'invalid_union'
-      ? [{ ...wrongWord((issue.options as string[]).join(', '), 'UNKNOWN_VALUE', fieldOf(value, 'kind')), at: ['kind'] }]
+      ? [
+          {
+            ...wrongWord((issue.options as string[]).join(', '), 'UNKNOWN_VALUE', fieldOf(value, 'kind')),
+            at: ['kind'],
+          },
+        ]
       : [fault('MISSING_FIELD', 'a part { id, kind, ... }', value, 'Give the part with its fields.')],
   );
 });

@@ -1,6 +1,22 @@
 import * as z from 'zod';
 import { TIE_DOWN_PATHS } from '../securement/plan.js';
-import { build, claimIds, type Fault, fault, fieldOf, fields, flag, isFault, itemsOf, list, name, optional, text, withFaults, word } from './fields.js';
+import {
+  build,
+  claimIds,
+  type Fault,
+  fault,
+  fieldOf,
+  fields,
+  flag,
+  isFault,
+  itemsOf,
+  list,
+  name,
+  optional,
+  text,
+  withFaults,
+  word,
+} from './fields.js';
 import { capacities, partList } from './part.js';
 import { length, mass, ratedLoad } from './quantity.js';
 
@@ -8,8 +24,9 @@ import { length, mass, ratedLoad } from './quantity.js';
  * The vehicle or combination that carries the load.
  *
  * @example
- * checkJson(vehicleSchema, { units: [{ id: 'pickup', kind: 'power', grossWeight: '3 ton' }] }).issues[0].path
- * // => 'units[0].grossWeight'
+ * const check = checkJson(vehicleSchema, { units: [{ id: 'pickup', kind: 'power', grossWeight: '3 ton' }] });
+ * if (!check.ok) console.log(check.issues[0].path);
+ * // => units[0].grossWeight
  */
 export const vehicleSchema = /* @__PURE__ */ build(() =>
   fields('a vehicle', {
@@ -36,7 +53,11 @@ export const articleFields = /* @__PURE__ */ build(() => ({
   length,
   blockedForward: optional(flag()),
   accessories: optional(
-    list(fields('an accessory', { id: name(), lowered: optional(flag()), locked: optional(flag()) }), 0, 'a list of accessories'),
+    list(
+      fields('an accessory', { id: name(), lowered: optional(flag()), locked: optional(flag()) }),
+      0,
+      'a list of accessories',
+    ),
   ),
   articulated: optional(flag()),
   articulationLocked: optional(flag()),
@@ -49,8 +70,10 @@ export const articleFields = /* @__PURE__ */ build(() => ({
  * One thing on the deck that must be held.
  *
  * @example
- * checkJson(articleSchema, { id: 'tractor', kind: 'machinery', mass: '3940 lb', length: '10 ft', blockedFoward: true }).issues[0].code
- * // => 'UNKNOWN_FIELD'
+ * const tractor = { id: 'tractor', kind: 'machinery', mass: '3940 lb', length: '10 ft', blockedFoward: true };
+ * const check = checkJson(articleSchema, tractor);
+ * if (!check.ok) console.log(check.issues[0].code, check.issues[0].path);
+ * // => UNKNOWN_FIELD blockedFoward
  */
 export const articleSchema = /* @__PURE__ */ build(() => fields('an article', articleFields));
 
@@ -61,26 +84,41 @@ const EITHER = ['parts', 'capacities'];
  * A tie-down, given part by part or as a whole.
  *
  * @example
- * checkJson(tieDownSchema, { id: 'front', holds: 'tractor', path: 'vehicle-to-cargo' }).issues[0].code
- * // => 'CONFLICTING_FIELDS'
+ * const check = checkJson(tieDownSchema, { id: 'front', holds: 'tractor', path: 'vehicle-to-cargo' });
+ * if (!check.ok) console.log(check.issues[0].code);
+ * // => CONFLICTING_FIELDS
  */
 export const tieDownSchema = /* @__PURE__ */ build(() => {
   const holds = withFaults(z.string().min(1), (value) => [
-    fault(value === undefined ? 'MISSING_FIELD' : 'UNKNOWN_REFERENCE', 'the id of an article or accessory', value, 'Name what the tie-down holds.'),
+    fault(
+      value === undefined ? 'MISSING_FIELD' : 'UNKNOWN_REFERENCE',
+      'the id of an article or accessory',
+      value,
+      'Name what the tie-down holds.',
+    ),
   ]);
   const base = { id: name(), holds, path: word(TIE_DOWN_PATHS), end: optional(word(['front', 'rear'])) };
   const ofParts = fields('a tie-down of parts', { ...base, parts: partList() });
   const asWhole = fields('a tie-down as a whole', { ...base, capacities });
   return withFaults(z.union([ofParts, asWhole]), (value, issue) => {
     if (typeof value !== 'object' || value === null || Array.isArray(value)) {
-      return [fault('MISSING_FIELD', 'a tie-down { id, holds, path, parts }', value, 'Give the tie-down with its fields.')];
+      return [
+        fault('MISSING_FIELD', 'a tie-down { id, holds, path, parts }', value, 'Give the tie-down with its fields.'),
+      ];
     }
     // Each side of the union was tried: the one that the tie-down looks like says what is wrong with it.
     const sides = (issue as z.core.$ZodIssueInvalidUnion).errors;
     const given = EITHER.filter((key) => fieldOf(value, key) !== undefined);
-    const said = (sides[given[0] === 'capacities' ? 1 : 0] ?? []).flatMap((each): Fault[] => (isFault(each) ? [{ ...each.params, at: each.path }] : []));
+    const said = (sides[given[0] === 'capacities' ? 1 : 0] ?? []).flatMap((each): Fault[] =>
+      isFault(each) ? [{ ...each.params, at: each.path }] : [],
+    );
     if (given.length === 1) return said;
-    const conflict = fault('CONFLICTING_FIELDS', 'parts or capacities, one of the two', undefined, 'List the parts, or state the capacity of the whole tie-down.');
+    const conflict = fault(
+      'CONFLICTING_FIELDS',
+      'parts or capacities, one of the two',
+      undefined,
+      'List the parts, or state the capacity of the whole tie-down.',
+    );
     return [
       { ...conflict, received: given.length === 0 ? 'neither' : 'both' },
       ...said.filter(({ at = [] }) => at.length !== 1 || !EITHER.includes(String(at[0]))),
@@ -114,7 +152,13 @@ export function planFaults(plan: unknown): readonly Fault[] {
     if (typeof holds !== 'string' || holds === '' || held.has(holds)) return;
     const known = [...held].filter((id) => typeof id === 'string').slice(0, 20);
     faults.push(
-      fault('UNKNOWN_REFERENCE', `the id of an article or accessory: ${known.join(', ')}`, holds, 'Name what the tie-down holds.', ['tieDowns', index, 'holds']),
+      fault(
+        'UNKNOWN_REFERENCE',
+        `the id of an article or accessory: ${known.join(', ')}`,
+        holds,
+        'Name what the tie-down holds.',
+        ['tieDowns', index, 'holds'],
+      ),
     );
   });
   return faults;
@@ -130,8 +174,10 @@ export function planFaults(plan: unknown): readonly Fault[] {
  *     { id: 'front', holds: 'tractor', path: 'vehicle-to-cargo', capacities: { workingLoadLimit: '3150 lb' } },
  *     { id: 'rear', holds: 'tractor', path: 'vehicle-to-cargo', capacities: { workingLoadLimit: '3150 lb' } },
  *   ],
- * })
+ * });
  * checkSecurement({ rules: us49cfr393_2024, ...plan }).verdict
  * // => 'pass'
  */
-export const planSchema = /* @__PURE__ */ build(() => withFaults(fields('a plan', planFields), () => undefined, planFaults));
+export const planSchema = /* @__PURE__ */ build(() =>
+  withFaults(fields('a plan', planFields), () => undefined, planFaults),
+);

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { RiggingError } from '../errors.js';
+import { fail, RiggingError } from '../errors.js';
 import { checkSign } from '../quantities/parse.js';
 import type { QuantityInput } from '../quantities/quantity.js';
 import { readPositive, readQuantity } from '../quantities/read.js';
@@ -19,19 +19,36 @@ export interface QuantitySchemaOptions {
  *
  * @param kind `'length'`, `'mass'`, `'force'`, `'ratedLoad'`, `'speed'`, ...
  * @param options `positive`: refuse zero and below
+ * @throws RiggingError `UNKNOWN_VALUE` for an unknown kind
  * @example
  * quantitySchema('mass').safeParse('3940 lb').success
  * // => true
  * @example
- * checkJson(quantitySchema('mass'), '3,940 lb').issues[0].code
- * // => 'AMBIGUOUS_NUMBER'
+ * const check = checkJson(quantitySchema('mass'), '3,940 lb');
+ * if (!check.ok) console.log(check.issues[0].code);
+ * // => AMBIGUOUS_NUMBER
  */
-export function quantitySchema<K extends Kind>(kind: K, options: QuantitySchemaOptions = {}): z.ZodType<QuantityInput<K>, QuantityInput<K>> {
+export function quantitySchema<K extends Kind>(
+  kind: K,
+  options: QuantitySchemaOptions = {},
+): z.ZodType<QuantityInput<K>, QuantityInput<K>> {
+  if (!Object.hasOwn(EXAMPLE_UNIT, kind)) {
+    fail(
+      'UNKNOWN_VALUE',
+      'kind',
+      `one of ${Object.keys(EXAMPLE_UNIT).join(', ')}`,
+      kind,
+      'Name the kind of quantity wanted.',
+    );
+  }
   const positive = options.positive === true;
   const sign = positive ? 'positive' : canBeNegative(kind) ? 'any' : 'zero or more';
   const units = unitsOf(kind);
   const value = sign === 'positive' ? z.number().positive() : sign === 'any' ? z.number() : z.number().nonnegative();
-  const text = z.string().max(64).regex(textPattern(kind, units, sign));
+  const text = z
+    .string()
+    .max(64)
+    .regex(textPattern(kind, units, sign));
   const both = z.union([z.strictObject({ value: silent(value), unit: silent(z.enum(units)) }), silent(text)]);
   const read = (input: unknown) => (positive ? readPositive(input, kind, '') : readQuantity(input, kind, ''));
   const faults = (input: unknown): readonly Fault[] => {
@@ -45,7 +62,11 @@ export function quantitySchema<K extends Kind>(kind: K, options: QuantitySchemaO
     }
   };
   // The reader decides; zod's own findings are for JSON Schema, but for the fields that the reader does not look at.
-  const schema = withFaults(both, (_, issue) => (issue.code === 'unrecognized_keys' ? extraFields(issue.keys as string[]) : []), faults);
+  const schema = withFaults(
+    both,
+    (_, issue) => (issue.code === 'unrecognized_keys' ? extraFields(issue.keys as string[]) : []),
+    faults,
+  );
   // zod sees text; the type is as narrow as the fields of the library are.
   return schema as unknown as z.ZodType<QuantityInput<K>, QuantityInput<K>>;
 }

@@ -15,7 +15,7 @@ const options = /* @__PURE__ */ build(() => ({ units: optional(word(['us', 'si']
  * The body of a request for `chainRating`, the rating table as a text id.
  *
  * @example
- * const body = readJson(chainRatingRequestSchema, { ratings: 'us-49cfr393-108-2024', size: '5/16', grade: 70 })
+ * const body = readJson(chainRatingRequestSchema, { ratings: 'us-49cfr393-108-2024', size: '5/16', grade: 70 });
  * chainRating({ ...body, ratings: ratingTableById(body.ratings) }).workingLoadLimit
  * // => 4700 lb
  */
@@ -33,7 +33,7 @@ export const chainRatingRequestSchema = /* @__PURE__ */ build(() =>
  *     { id: 'chain', kind: 'chain', size: '3/8', grade: 70 },
  *     { id: 'binder', kind: 'binder', markedWll: '5400 lb' },
  *   ],
- * })
+ * });
  * assemblyRating({ ...body, ratings: ratingTableById(body.ratings) }).weakest
  * // => [ 'binder' ]
  */
@@ -48,21 +48,27 @@ export const assemblyRatingRequestSchema = /* @__PURE__ */ build(() =>
  * const body = readJson(tieDownsRequiredRequestSchema, {
  *   rules: 'us-49cfr393-2024',
  *   article: { kind: 'machinery', mass: '12000 lb', length: '14 ft' },
- * })
+ * });
  * tieDownsRequired({ ...body, rules: ruleSetById(body.rules) }).minimumCount
  * // => 4
  */
 export const tieDownsRequiredRequestSchema = /* @__PURE__ */ build(() =>
-  fields('a request', { rules, article: fields('an article', { ...articleFields, id: optional(articleFields.id) }), ...options }),
+  fields('a request', {
+    rules,
+    article: fields('an article', { ...articleFields, id: optional(articleFields.id) }),
+    ...options,
+  }),
 );
 
 /**
  * The body of a request for `checkSecurement`: a plan, and the rule set as a text id.
  *
  * @example
- * const { issues } = checkJson(checkSecurementRequestSchema, { rules: 'us-49cfr393-1999', articles: [], tieDowns: [] })
- * issues.map(({ code, path }) => `${path}: ${code}`)
- * // => [ 'rules: UNKNOWN_RULE_SET', 'articles: EMPTY_LIST', 'tieDowns: EMPTY_LIST' ]
+ * const check = checkJson(checkSecurementRequestSchema, { rules: 'us-49cfr393-1999', articles: [], tieDowns: [] });
+ * if (!check.ok) for (const { path, code } of check.issues) console.log(`${path}: ${code}`);
+ * // => rules: UNKNOWN_RULE_SET
+ * //    articles: EMPTY_LIST
+ * //    tieDowns: EMPTY_LIST
  */
 export const checkSecurementRequestSchema = /* @__PURE__ */ build(() =>
   withFaults(fields('a request', { rules, ...planFields, ...options }), () => undefined, planFaults),

@@ -129,13 +129,13 @@ function sayNumber(value: number, digits: number): string {
 /** Text that stays in its line: control and direction characters are written out as `\u{1b}`. */
 export function visible(text: string): string {
   return text
-    .replace(/[\p{Cc}\p{Cf}\p{Co}\p{Cs}\p{Zl}\p{Zp}]/gu, (sign) => `\\u{${sign.codePointAt(0)?.toString(16)}}`)
+    .replace(/[\p{Cc}\p{Cf}\p{Co}\p{Cs}\p{NChar}\p{Zl}\p{Zp}]/gu, (sign) => `\\u{${sign.codePointAt(0)?.toString(16)}}`)
     .replace(/\s+/g, ' ')
     .trim();
 }
 
 /** True for `{ value, unit }`, a quantity of this library or a bare one. */
-export function isQuantityLike(value: unknown): value is QuantityLike {
+function isQuantityLike(value: unknown): value is QuantityLike {
   if (typeof value !== 'object' || value === null) return false;
   const { value: number, unit } = value as Fields;
   return typeof number === 'number' && typeof unit === 'string';

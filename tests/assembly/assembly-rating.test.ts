@@ -344,7 +344,9 @@ describe('mistakes in the list', () => {
     }
   });
   it('a part that is none', () => {
-    for (const part of [null, undefined, 'chain', 5]) expect(ask([chain, part])).toMatchObject({ code: 'MISSING_FIELD', path: 'parts[1]' });
+    for (const part of [null, undefined, 'chain', 5]) {
+      expect(ask([chain, part])).toMatchObject({ code: 'MISSING_FIELD', path: expect.stringMatching(/^parts\[1\]/) });
+    }
   });
   it('a part without a name', () => {
     for (const id of [undefined, '', 5, null]) expect(ask([{ ...chain, id }])).toMatchObject({ code: 'MISSING_FIELD', path: 'parts[0].id' });

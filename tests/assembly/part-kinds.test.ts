@@ -178,7 +178,7 @@ describe('hooks and links', () => {
       provenance: 'derived',
     });
     const { assumptions } = loosely({ ratings: law, parts: [{ id: 'part', kind, size: '3/8', grade: 70 }] });
-    expect(assumptions.map(({ code }) => code)).toContain('FITTING_RATED_AS_CHAIN');
+    expect(assumptions.map(({ code }) => code)).toContain('FITTINGS_RATED_AS_CHAIN');
   });
   test.each(['grab-hook', 'slip-hook', 'connecting-link', 'master-link', 'clevis'])('%s without a mark is unknown: no default is grade 30 for a fitting', (kind) => {
     // 393.108(d) speaks of chain.

@@ -8,7 +8,7 @@ const rated = z.object({ value: z.number(), unit: z.enum(['lb', 'kg', 't', 'lbf'
 const mass = z.object({ value: z.number(), unit: z.enum(['lb', 'kg', 't']) });
 const length = z.object({ value: z.number(), unit: z.enum(['ft', 'in', 'm', 'mm']) });
 const size = z.enum(['1/4', '5/16', '3/8', '7/16', '1/2', '5/8']);
-const grade = z.union([z.literal(30), z.literal(43), z.literal(70), z.literal(80), z.literal(100)]);
+const grade = z.number();
 
 const part = z.discriminatedUnion('kind', [
   z.object({ id: z.string(), kind: z.literal('chain'), size, grade: grade.optional(), markedWll: rated.optional() }),

@@ -50,25 +50,22 @@ export function docCommentExamples(file: string, text: string): Example[] {
   return examples;
 }
 
-/** The `ts` and `js` blocks of a Markdown page. */
+/** The `ts` and `js` blocks of a Markdown page. One without an import line goes on from the block before it. */
 export function markdownExamples(file: string, text: string): Example[] {
   const examples: Example[] = [];
-  let open: Omit<Example, 'code'> | undefined;
+  let open: Pick<Example, 'file' | 'line' | 'run'> | undefined;
   let body: string[] = [];
   for (const [index, line] of text.split('\n').entries()) {
     const fence = /^```(\S*) ?(.*)$/.exec(line);
     if (fence === null) body.push(line);
     else if (open !== undefined) {
-      examples.push({ ...open, code: body.join('\n') });
+      const code = body.join('\n');
+      examples.push({ ...open, code, continued: examples.length > 0 && !/^import |\brequire\(/m.test(code) });
       open = undefined;
     } else if (/^(ts|js|typescript|javascript)$/.test(fence[1]!)) {
-      const words = fence[2]!.split(' ').filter((word) => word !== '');
-      const unknown = words.find((word) => word !== 'no-run' && word !== 'continued');
-      if (unknown !== undefined)
-        throw new Error(`${file}:${index + 1}: a code block may say no-run or continued, not ${unknown}`);
-      if (words.includes('continued') && examples.length === 0)
-        throw new Error(`${file}:${index + 1}: nothing to continue`);
-      open = { file, line: index + 2, run: !words.includes('no-run'), continued: words.includes('continued') };
+      if (!/^(no-run)?$/.test(fence[2]!))
+        throw new Error(`${file}:${index + 1}: a code block may say no-run, not ${fence[2]}`);
+      open = { file, line: index + 2, run: fence[2] === '' };
       body = [];
     }
   }

@@ -32,7 +32,7 @@ describe('the sheet of four direct chains on a 3,940 lb tractor', () => {
   it('states the inputs as they were given, one inside the other', () => {
     const lines = explain(result).split('\n');
     const at = lines.indexOf('Inputs');
-    // prettier as a page: two more columns for each level
+    // two more columns for each level
     expect(lines.slice(at, at + 13)).toEqual([
       'Inputs',
       '------',
@@ -171,6 +171,13 @@ describe('numbers in the place of symbols', () => {
     ).toEqual(['x = L · m/L', '= 20 ft · 0.9 lb/ft', '= 7 N']);
   });
 
+  it('finds a symbol after any sign', () => {
+    // a to f, each once more as its number
+    const values = Array.from('abcdef', (name, index) => [name, index + 1] as const);
+    expect(filled('2(a − b) / c + d - e · cos f', values)[1]).toBe('= 2(1 − 2) / 3 + 4 - 5 · cos 6');
+    expect(filled('min(a, b) ≤ √c × (d + e)) / f', values)[1]).toBe('= min(1, 2) ≤ √3 × (4 + 5)) / 6');
+  });
+
   it('names what has no symbol in the formula, and leaves words of the formula alone', () => {
     expect(
       filled('min(WLL of every part)', [
@@ -288,7 +295,7 @@ describe('ids that would break out', () => {
     '"><img src=x onerror=alert(1)>',
     "'><svg/onload=alert(1)>",
     '</td></tr></table></section><h1>owned</h1>',
-    '<!-- ',
+    '<!-- x',
     '&lt;b&gt; &amp; &#60;i&#62;',
     'a | b || c \\| d',
     '`code` ```fence```',
@@ -326,6 +333,20 @@ describe('ids that would break out', () => {
     for (const line of explain(result).split('\n')) expect([...line].length).toBeLessThanOrEqual(100);
   });
 
+  it.each([
+    ['1. one', '1\\. one'],
+    ['12) twelve', '12\\) twelve'],
+    ['- dash', '\\- dash'],
+    ['+ plus', '\\+ plus'],
+    ['# number', '\\# number'],
+    ['===', '\\==='],
+    ['> quote', '&gt; quote'],
+    ['393.110', '393.110'],
+  ])('%s starts no list, heading or quote in Markdown', (text, escaped) => {
+    const lines = explain(handMade({ cautions: [{ code: 'C', params: {}, text }] }), { as: 'markdown' }).split('\n');
+    expect(lines).toContain(`- ${escaped}`);
+  });
+
   it('makes control and direction characters visible', () => {
     // ESC [ 3 1 m colors a terminal, U+202E turns the line around, a line feed would start a line of its own.
     const id = 'red\u001b[31m \u202Eback\nnew\tline\u2028end \uD800';
@@ -356,6 +377,23 @@ describe('ids that would break out', () => {
       }),
       { numRuns: 60 },
     );
+  });
+});
+
+describe('lines of the text', () => {
+  const listed = (text: string) => {
+    const lines = explain(handMade({ cautions: [{ code: 'C', params: {}, text }] })).split('\n');
+    const at = lines.indexOf('Cautions') + 2;
+    return lines.slice(at, lines.indexOf('', at));
+  };
+
+  it('break at a space, and inside a word only when it is longer than a line', () => {
+    // 100 columns less 4 for the mark of the list
+    const [x, y] = ['x'.repeat(96), 'y'.repeat(96)];
+    expect(listed(`${x} ${y}`)).toEqual([`  - ${x}`, `    ${y}`]);
+    expect(listed(`a ${x} b`)).toEqual(['  - a', `    ${x}`, '    b']);
+    expect(listed(`${x}${y}`)).toEqual([`  - ${x}`, `    ${y}`]);
+    expect(listed(`${x}z`)).toEqual([`  - ${x}`, '    z']);
   });
 });
 
@@ -410,6 +448,32 @@ describe('what is no result', () => {
     const call = () => explain(tractorPlan(), { as } as never);
     if (as === null) expect(call()).toContain('Check securement');
     else expect(issueOf(call)).toMatchObject({ code: 'UNKNOWN_VALUE', path: 'as' });
+  });
+
+  it('gives a sheet or a RiggingError for any JSON', () => {
+    const anyObjects = fc.array(fc.dictionary(fc.string(), fc.jsonValue()), { maxLength: 3 });
+    const lists = fc.record({
+      steps: anyObjects,
+      checks: anyObjects,
+      sources: anyObjects,
+      assumptions: anyObjects,
+      cautions: anyObjects,
+    });
+    fc.assert(
+      fc.property(
+        fc.dictionary(fc.string(), fc.jsonValue()),
+        lists,
+        fc.constantFrom(...FORMATS),
+        (fields, rest, as) => {
+          const { result: _, ...answer } = fields;
+          const result = handMade({ ...answer, inputs: fields, ...rest });
+          const sheet = explain(result, { as });
+          expect(explain(JSON.parse(JSON.stringify(result)), { as })).toBe(sheet);
+          if (as === 'html') expectPlainHtml(sheet);
+          if (as === 'markdown') expectWholeMarkdown(sheet);
+        },
+      ),
+    );
   });
 
   it('text is what comes without a format', () => {

@@ -1,6 +1,9 @@
 import { assemblyRating } from '../../src/assembly/assembly-rating.js';
 import type { Part } from '../../src/assembly/part.js';
+import { chainMass } from '../../src/chain/chain-mass.js';
 import { chainRating } from '../../src/chain/chain-rating.js';
+import { identifyChain } from '../../src/chain/identify-chain.js';
+import { fits } from '../../src/hardware/fits.js';
 import { checkSecurement, type SecurementCheck } from '../../src/securement/check-securement.js';
 import type { TieDown } from '../../src/securement/plan.js';
 import { us49cfr393_2024 } from '../../src/securement/rules/us-49cfr393-2024/index.js';
@@ -37,7 +40,7 @@ export function tractorPlan(
   });
 }
 
-/** Results of every function there is, with every verdict. */
+/** Results of many shapes and every verdict. */
 export const RESULTS: Readonly<Record<string, ResultBase>> = {
   'a rating from the table': chainRating({ ratings: us49cfr393_108_2024, size: '5/16', grade: 70 }),
   'a marked rating in force units': chainRating({
@@ -46,6 +49,9 @@ export const RESULTS: Readonly<Record<string, ResultBase>> = {
     markedWll: { value: 30, unit: 'kN' },
     units: 'si',
   }),
+  'a mass': chainMass({ size: '5/16', grade: 70, length: '20 ft' }),
+  'an identity': identifyChain({ ratings: us49cfr393_108_2024, mark: '70', wireDiameter: '0.35 in' }),
+  'a fit': fits({ hook: { kind: 'grab-hook', size: '5/16' }, chain: { size: '3/8' } }),
   'an assembly with an unmarked binder': assemblyRating({
     ratings: us49cfr393_108_2024,
     parts: [

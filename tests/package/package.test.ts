@@ -87,10 +87,10 @@ describe('in Node', () => {
     ).toBe(readFileSync(join(root, 'reference-tables/us-49cfr393-108-chain/table.csv'), 'utf8').trimEnd());
     const schemas = readdirSync(join(own, 'dist/schemas')).filter((file) => file.endsWith('.json'));
     expect(schemas.length).toBeGreaterThan(0);
-    for (const file of schemas) {
-      const code = `console.log(typeof require('chain-rigging/schemas/${file}'), require('chain-rigging/package.json').name);`;
-      expect(runIn(folder, 'schema.cjs', code)).toBe('object chain-rigging');
-    }
+    const code = schemas.map((file) => `require('chain-rigging/schemas/${file}')`).join(', ');
+    expect(runIn(folder, 'schema.cjs', `console.log([${code}].every((schema) => typeof schema === 'object'));`)).toBe(
+      'true',
+    );
   });
 
   it('works without zod, but for its schemas', () => {
@@ -148,11 +148,11 @@ describe('in a bundle', () => {
       stdin: { contents: `import './${entry}.js';`, resolveDir: folder },
       plugins: [{ name: 'in dist', setup: ({ onResolve }) => onResolve({ filter: /^\./ }, resolve) }],
       bundle: true,
-      minify: true,
       format: 'esm',
       write: false,
     });
-    expect(outputFiles[0]!.text).toBe('');
+    const left = ts.createSourceFile('left.js', outputFiles[0]!.text, ts.ScriptTarget.ES2022, true).statements;
+    expect(left.map((statement) => statement.getText().split('\n')[0])).toEqual([]);
     expect(await rollupOf(`import '${file}';`)).toBe('');
   });
 

@@ -5,6 +5,7 @@ import {
   compareExact,
   compareExactSums,
   type ExactTerm,
+  ratioOf,
   stepsToCover,
   utilizationOf,
 } from '../../src/quantities/exact.js';
@@ -29,7 +30,7 @@ const plus = (a: Ratio, b: Ratio) => ratio(a.over * b.under + b.over * a.under, 
 const order = (a: Ratio, b: Ratio) =>
   Math.sign(Number(a.over * b.under > b.over * a.under) - Number(a.over * b.under < b.over * a.under));
 
-function ratioOf(decimal: string): Ratio {
+function fractionOf(decimal: string): Ratio {
   let over = 0n;
   let under = 1n;
   let afterPoint = false;
@@ -80,12 +81,12 @@ const NEWTONS: Partial<Record<Unit, Ratio>> = {
 function sizeOf({ value, unit }: QuantityLike): Ratio {
   const mass = KILOGRAMS[unit];
   const one = METERS[unit] ?? NEWTONS[unit] ?? times(mass!, GRAVITY);
-  return times(ratioOf(String(value)), one);
+  return times(fractionOf(String(value)), one);
 }
 const sumOf = (terms: readonly ExactTerm[]) =>
   terms
     .map(({ quantity, times: factors = [] }) =>
-      factors.reduce((size, factor) => times(size, ratioOf(String(factor))), sizeOf(quantity)),
+      factors.reduce((size, factor) => times(size, fractionOf(String(factor))), sizeOf(quantity)),
     )
     .reduce(plus, ratio(0n, 1n));
 
@@ -424,6 +425,24 @@ describe('utilization', () => {
     expect(of(lb(1), lb(0))).toBe(null);
     expect(utilizationOf([{ quantity: lb(1) }], [])).toBe(null);
     expect(utilizationOf([], [])).toBe(null);
+  });
+
+  it('from two numbers asks the exact comparison only where rounding could decide', () => {
+    const never = () => {
+      throw new Error('asked');
+    };
+    expect(ratioOf(1, 2, never)).toEqual({ fits: true, utilization: 0.5 });
+    expect(ratioOf(3, 2, never)).toEqual({ fits: false, utilization: 1.5 });
+    expect(ratioOf(1.000001, 1, never)).toEqual({ fits: false, utilization: 1.000001 });
+    expect(ratioOf(1, 0, never)).toEqual({ fits: false, utilization: null });
+    expect(ratioOf(0, 0, never)).toEqual({ fits: true, utilization: null });
+    // the exact order wins over a quotient on the wrong side of 1, and leaves one on the right side alone
+    const [above, below] = [justAbove(1), justBelow(1)];
+    for (const demand of [below, 1, above]) {
+      expect(ratioOf(demand, 1, () => 0)).toEqual({ fits: true, utilization: 1 });
+      expect(ratioOf(demand, 1, () => -1)).toEqual({ fits: true, utilization: below });
+      expect(ratioOf(demand, 1, () => 1)).toEqual({ fits: false, utilization: above });
+    }
   });
 
   it('refuses loads whose ratio no number holds', () => {

@@ -67,7 +67,7 @@ describe('four alike, vehicle to cargo: the most they hold is 4 × WLL', () => {
     expect(ask(lb(most))).toMatchObject({ verdict: 'pass', utilization: 1 });
     expect(ask(lb(most - 0.001)).verdict).toBe('pass');
     expect(ask(lb(most + 0.001)).verdict).toBe('fail');
-    expect(ask(`${most}.000001 lb`).verdict).toBe('fail');
+    expect(ask(`${most + 0.000001} lb`).verdict).toBe('fail');
   });
 });
 

@@ -195,8 +195,8 @@ describe('accessory equipment', () => {
   });
 });
 
-describe('a lowered accessory on a lighter machine that is neither locked nor tied', () => {
-  it('is no definite violation: question 1 is guidance, and "lowered; secure it if it can shift" is advice', () => {
+describe('an accessory of a lighter machine that is lowered, and neither locked nor tied', () => {
+  it('does not pass: question 1 asks for pins, locks or the like', () => {
     const article = machine({ accessories: [{ id: 'bucket', lowered: true, locked: false }] });
     expect(check([article], several(4, '9000 lb')).verdict).not.toBe('pass');
   });

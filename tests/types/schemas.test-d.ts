@@ -3,7 +3,7 @@
  * marked `@ts-expect-error` must be a compile error, and every other line must compile.
  */
 import type * as z from 'zod';
-import { assemblyRating, type AssemblyInput } from '../../src/assembly/assembly-rating.js';
+import { type AssemblyInput, assemblyRating } from '../../src/assembly/assembly-rating.js';
 import type { Part, PartKind } from '../../src/assembly/part.js';
 import { chainRating } from '../../src/chain/chain-rating.js';
 import type { QuantityInput } from '../../src/quantities/quantity.js';
@@ -24,7 +24,15 @@ import {
   type vehicleSchema,
 } from '../../src/schemas/index.js';
 import { type CheckSecurementInput, checkSecurement } from '../../src/securement/check-securement.js';
-import type { Accessory, Article, FrictionMat, Plan, TieDown, Vehicle, VehicleUnit } from '../../src/securement/plan.js';
+import type {
+  Accessory,
+  Article,
+  FrictionMat,
+  Plan,
+  TieDown,
+  Vehicle,
+  VehicleUnit,
+} from '../../src/securement/plan.js';
 import { tieDownsRequired } from '../../src/securement/tie-downs-required.js';
 
 function same<A, B>(_both: [A] extends [B] ? ([B] extends [A] ? true : never) : never): void {}
@@ -34,7 +42,11 @@ function same<A, B>(_both: [A] extends [B] ? ([B] extends [A] ? true : never) : 
  * So what a schema takes goes to the library as it is, and the other way only with the `readonly` of lists taken
  * off. Texts need no such help: a schema's text has the library's own template type.
  */
-type Writable<T> = T extends readonly (infer Item)[] ? Writable<Item>[] : T extends object ? { -readonly [K in keyof T]: Writable<T[K]> } : T;
+type Writable<T> = T extends readonly (infer Item)[]
+  ? Writable<Item>[]
+  : T extends object
+    ? { -readonly [K in keyof T]: Writable<T[K]> }
+    : T;
 
 declare const plan: z.input<typeof planSchema>;
 declare const corePlan: Writable<Plan>;
@@ -113,4 +125,6 @@ void ({ ...tractor, mass: '10 ft' } satisfies z.input<typeof articleSchema>);
 // @ts-expect-error a thousands separator
 void ({ ...tractor, mass: '3,940 lb' } satisfies z.input<typeof articleSchema>);
 // @ts-expect-error a word that is misspelled
-void ({ id: 'tractor', kind: 'machinery', mass: '3940 lb', length: '10 ft', blockedFoward: true } satisfies z.input<typeof articleSchema>);
+void ({ id: 'tractor', kind: 'machinery', mass: '3940 lb', length: '10 ft', blockedFoward: true } satisfies z.input<
+  typeof articleSchema
+>);

@@ -1,8 +1,24 @@
 import { fail } from '../errors.js';
-import type { QuantityLike } from '../quantities/quantity.js';
-import type { Unit, UnitSystem } from '../quantities/units.js';
+import type { QuantityLike } from './quantity.js';
+import type { Unit, UnitSystem } from './units.js';
 
-const US_UNITS: readonly Unit[] = ['in', 'ft', 'yd', 'lb', 'short-ton', 'long-ton', 'lbf', 'kip', 'lb/ft', 'lb/ft3'];
+/** Units of the US customary system; degrees, standard gravity and time belong to both and are not asked here. */
+const US_UNITS: readonly Unit[] = [
+  'in',
+  'ft',
+  'yd',
+  'mi',
+  'lb',
+  'short-ton',
+  'long-ton',
+  'lbf',
+  'kip',
+  'mph',
+  'ft/s',
+  'F',
+  'lb/ft',
+  'lb/ft3',
+];
 
 /** The units of a result: as asked, else the system that all inputs share, else a typed error. */
 export function sharedUnits(asked: UnitSystem | undefined, inputs: readonly (QuantityLike | undefined)[]): UnitSystem {
