@@ -155,23 +155,18 @@ function longNumber(written: string, path: string): number {
 
 const significant = (digits: string) => digits.replace(/^0+/, '').replace(/0+$/, '');
 
-/** What people write, in lower case and without a plural s, where they mean a unit of this library. */
+/** What people often write, in lower case and without a plural s, for a unit of this library. */
 const ALSO_WRITTEN: { readonly [U in Unit]?: string } = {
-  lb: 'pound lbm #',
+  lb: 'pound #',
   kg: 'kilogram',
   t: 'tonne',
-  in: 'inch inche " ” ″',
-  ft: "foot feet ' ’ ′",
+  in: 'inch inche " ”',
+  ft: "foot feet ' ’",
   yd: 'yard',
-  mi: 'mile',
   m: 'meter',
-  'km/h': 'kph kmh km/hr',
-  mph: 'mi/h',
-  'm/s2': 'm/s² m/s^2',
+  'km/h': 'kph',
   deg: 'degree °',
   'percent-grade': '%',
-  C: '°c',
-  F: '°f',
 };
 
 /** Thousands or decimals written with a comma, apostrophe, underscore or space. */
@@ -183,13 +178,8 @@ const NUMBER_THEN_NAME = /^-?\d+(?:\.\d+)?(?:(?: \d+)?\/\d+)? ?((?!['"’”′�
 /** What to do about a mistake of form; the first that applies is said. */
 const HINTS: readonly (readonly [mistake: RegExp, remedy: string])[] = [
   [/^$/, 'Leave the field out when the value is not known.'],
-  [/^\s|\s$|\s\s/, 'Leave out the extra spaces.'],
-  [/\de[-+]?\d/i, 'Write the number out: 1000, not 1e3.'],
-  [/^[-+]?\.\d|\d\.(?!\d)/, 'Write a digit on both sides of the point: 0.5, not .5.'],
-  [/\d ?['"’”′″]/, 'Write feet and inches as 16 ft 6 in.'],
-  [/ ft .* in$/, 'Write inches beside feet below 12: 16 ft 6 in, 16 ft 6 1/2 in.'],
+  [/ ft | ?['"’”]/, 'Write feet and inches as 16 ft 6 in, with the inches below 12.'],
   [/\d\/\d|[¼-¾⅐-⅞]/, 'Write fractions as halves to sixty-fourths below one: 5/16 in, 3 3/8 in.'],
-  [/\d[a-z]/i, 'Write one space between the number and the unit.'],
 ];
 
 /** Says what is wrong with text that is no quantity; speed does not matter here. */

@@ -21,64 +21,52 @@ export type Dimension =
   | 'massPerLength'
   | 'density';
 
-/** Every unit: its dimension and its exact size in base steps of that dimension. */
-export const UNITS = {
-  mm: { dimension: 'length', steps: 1e4 },
-  cm: { dimension: 'length', steps: 1e5 },
-  m: { dimension: 'length', steps: 1e7 },
-  in: { dimension: 'length', steps: 254_000 },
-  ft: { dimension: 'length', steps: 3_048_000 },
-  yd: { dimension: 'length', steps: 9_144_000 },
-  km: { dimension: 'length', steps: 1e10 },
-  mi: { dimension: 'length', steps: 16_093_440_000 },
-
-  kg: { dimension: 'mass', steps: 1e8 },
-  t: { dimension: 'mass', steps: 1e11 },
-  lb: { dimension: 'mass', steps: 45_359_237 },
-  'short-ton': { dimension: 'mass', steps: 90_718_474_000 },
-  'long-ton': { dimension: 'mass', steps: 101_604_690_880 },
-
-  N: { dimension: 'force', steps: 1e13 },
-  daN: { dimension: 'force', steps: 1e14 },
-  kN: { dimension: 'force', steps: 1e16 },
-  kgf: { dimension: 'force', steps: 98_066_500_000_000 },
-  lbf: { dimension: 'force', steps: 44_482_216_152_605 },
-  kip: { dimension: 'force', steps: 44_482_216_152_605_000 },
-
-  'm/s': { dimension: 'speed', steps: 1_800_000 },
-  'km/h': { dimension: 'speed', steps: 500_000 },
-  mph: { dimension: 'speed', steps: 804_672 },
-  'ft/s': { dimension: 'speed', steps: 548_640 },
-
-  'm/s2': { dimension: 'acceleration', steps: 100_000 },
-  g: { dimension: 'acceleration', steps: 980_665 },
-
-  // 0: not a whole number of degrees (see convert).
-  deg: { dimension: 'angle', steps: 1 },
-  rad: { dimension: 'angle', steps: 0 },
-  'percent-grade': { dimension: 'angle', steps: 0 },
-
-  // The size of one degree; the scales start 32 F apart (see convert).
-  C: { dimension: 'temperature', steps: 9 },
-  F: { dimension: 'temperature', steps: 5 },
-
-  s: { dimension: 'duration', steps: 1 },
-  min: { dimension: 'duration', steps: 60 },
-  h: { dimension: 'duration', steps: 3600 },
-
+/** The exact size of every unit in base steps of its dimension. */
+const STEPS = {
+  length: {
+    mm: 1e4,
+    cm: 1e5,
+    m: 1e7,
+    in: 254_000,
+    ft: 3_048_000,
+    yd: 9_144_000,
+    km: 1e10,
+    mi: 16_093_440_000,
+  },
+  mass: { kg: 1e8, t: 1e11, lb: 45_359_237, 'short-ton': 90_718_474_000, 'long-ton': 101_604_690_880 },
+  force: {
+    N: 1e13,
+    daN: 1e14,
+    kN: 1e16,
+    kgf: 98_066_500_000_000,
+    lbf: 44_482_216_152_605,
+    kip: 44_482_216_152_605_000,
+  },
+  speed: { 'm/s': 1_800_000, 'km/h': 500_000, mph: 804_672, 'ft/s': 548_640 },
+  acceleration: { 'm/s2': 100_000, g: 980_665 },
+  // 0: not a whole number of degrees (see convert)
+  angle: { deg: 1, rad: 0, 'percent-grade': 0 },
+  // the size of one degree; the scales start 32 F apart (see convert)
+  temperature: { C: 9, F: 5 },
+  duration: { s: 1, min: 60, h: 3600 },
   // pound per foot = 0.453 592 37 / 0.3048 kg/m
-  'kg/m': { dimension: 'massPerLength', steps: 30_480_000 },
-  'lb/ft': { dimension: 'massPerLength', steps: 45_359_237 },
-
+  massPerLength: { 'kg/m': 30_480_000, 'lb/ft': 45_359_237 },
   // pound per cubic foot = 0.453 592 37 / 0.3048³ kg/m³
-  'kg/m3': { dimension: 'density', steps: 28_316_846_592 },
-  'lb/ft3': { dimension: 'density', steps: 453_592_370_000 },
-} as const satisfies Readonly<Record<string, { dimension: Dimension; steps: number }>>;
+  density: { 'kg/m3': 28_316_846_592, 'lb/ft3': 453_592_370_000 },
+} as const satisfies Readonly<Record<Dimension, Readonly<Record<string, number>>>>;
+
+type UnitsOf<D extends Dimension> = keyof (typeof STEPS)[D];
 
 /** Any unit the library knows. */
-export type Unit = keyof typeof UNITS;
+export type Unit = { [D in Dimension]: UnitsOf<D> }[Dimension];
 
-type UnitsOf<D extends Dimension> = { [U in Unit]: (typeof UNITS)[U]['dimension'] extends D ? U : never }[Unit];
+/** Every unit by its name: its dimension and its exact size in base steps. */
+export const UNITS: Readonly<Record<Unit, { readonly dimension: Dimension; readonly steps: number }>> =
+  /* @__PURE__ */ Object.fromEntries(
+    /* @__PURE__ */ Object.entries(STEPS).flatMap(([dimension, units]) =>
+      Object.entries(units).map(([unit, steps]) => [unit, { dimension, steps }]),
+    ),
+  ) as never;
 
 export type LengthUnit = UnitsOf<'length'>;
 export type MassUnit = UnitsOf<'mass'>;

@@ -175,7 +175,7 @@ describe('numbers in the place of symbols', () => {
     // a to f, each once more as its number
     const values = Array.from('abcdef', (name, index) => [name, index + 1] as const);
     expect(filled('2(a − b) / c + d - e · cos f', values)[1]).toBe('= 2(1 − 2) / 3 + 4 - 5 · cos 6');
-    expect(filled('min(a, b) ≤ √c × (d + e)) / f', values)[1]).toBe('= min(1, 2) ≤ √3 × (4 + 5)) / 6');
+    expect(filled('min(a, b) ≤ (√c × (d + e)) / f', values)[1]).toBe('= min(1, 2) ≤ (√3 × (4 + 5)) / 6');
   });
 
   it('names what has no symbol in the formula, and leaves words of the formula alone', () => {

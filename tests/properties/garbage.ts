@@ -29,6 +29,7 @@ function put(value: unknown, path: readonly string[], item: unknown): unknown {
   const [key, ...rest] = path;
   if (key === undefined) return item;
   if (typeof value !== 'object' || value === null) return value;
+  if (Array.isArray(value) && !/^\d+$/.test(key)) return value; // spoiled before: there is no such place any more
   const copy = Array.isArray(value) ? [...value] : { ...value };
   (copy as Record<string, unknown>)[key] = put((value as Record<string, unknown>)[key], rest, item);
   return copy;

@@ -59,17 +59,20 @@ const text = fc.oneof(
 );
 
 describe('the pattern of a text', () => {
-  it.each(KINDS.flatMap((kind) => [[kind, false] as const, [kind, true] as const]))('%s, above zero %s', (kind, positive) => {
-    const accept = accepts(kind, positive);
-    fc.assert(
-      fc.property(text, (written) => {
-        const said = verdictOf(() => (positive ? readPositive(written, kind, '') : parseQuantity(written, kind)));
-        // No pattern can tell whether a long number is its own shortest form.
-        if (said !== 'TEXT_TOO_PRECISE') expect([written, accept(written)]).toEqual([written, said === 'accepted']);
-      }),
-      { numRuns: 1000 },
-    );
-  });
+  it.each(KINDS.flatMap((kind) => [[kind, false] as const, [kind, true] as const]))(
+    '%s, above zero %s',
+    (kind, positive) => {
+      const accept = accepts(kind, positive);
+      fc.assert(
+        fc.property(text, (written) => {
+          const said = verdictOf(() => (positive ? readPositive(written, kind, '') : parseQuantity(written, kind)));
+          // No pattern can tell whether a long number is its own shortest form.
+          if (said !== 'TEXT_TOO_PRECISE') expect([written, accept(written)]).toEqual([written, said === 'accepted']);
+        }),
+        { numRuns: 1000 },
+      );
+    },
+  );
 
   // every numerator of every denominator, whole numbers from 0 to 12 beside it: 0 to 63 halves to sixty-fourths
   it('knows a proper fraction from an improper one', () => {
@@ -78,8 +81,16 @@ describe('the pattern of a text', () => {
       for (let numerator = 0; numerator < 13 * below; numerator++) {
         expect([numerator, below, accept(`${numerator}/${below} in`)]).toEqual([numerator, below, true]);
         expect([numerator, below, accept(`3 ${numerator}/${below} in`)]).toEqual([numerator, below, numerator < below]);
-        expect([numerator, below, accept(`3 ft ${numerator}/${below} in`)]).toEqual([numerator, below, numerator < 12 * below]);
-        expect([numerator, below, accept(`3 ft 11 ${numerator}/${below} in`)]).toEqual([numerator, below, numerator < below]);
+        expect([numerator, below, accept(`3 ft ${numerator}/${below} in`)]).toEqual([
+          numerator,
+          below,
+          numerator < 12 * below,
+        ]);
+        expect([numerator, below, accept(`3 ft 11 ${numerator}/${below} in`)]).toEqual([
+          numerator,
+          below,
+          numerator < below,
+        ]);
       }
     }
     for (const inches of [9, 10, 11, 12, 13, 99]) expect(accept(`3 ft ${inches} in`)).toBe(inches < 12);
@@ -113,7 +124,13 @@ describe('a schema of a quantity', () => {
     ...[undefined, null, 5, 5n, true, Symbol('5 lb'), () => lb(5), [], [5, 'lb'], {}, new Date(0)],
     ...['', '5', '5 lb', '0 lb', '-0 lb', '-5 lb', '5 ft', '1,000 lb', '2 ton', '5lb', '5 LB', '1e3 lb', '½ in'],
     ...['1.234567890123456789 lb', `${'0'.repeat(1 << 20)} lb`, '16 ft 6 in', '5/16 in', '\u202e5 lb'],
-    ...[{ value: 5 }, { unit: 'lb' }, { value: '5', unit: 'lb' }, { value: 5, unit: ['lb'] }, { value: 5n, unit: 'lb' }],
+    ...[
+      { value: 5 },
+      { unit: 'lb' },
+      { value: '5', unit: 'lb' },
+      { value: 5, unit: ['lb'] },
+      { value: 5n, unit: 'lb' },
+    ],
     ...[5, -5, 0, -0, Number.NaN, Number.POSITIVE_INFINITY, Number.MIN_VALUE].map((value) => ({ value, unit: 'lb' })),
     ...['lb', 'ft', 'lbs', 'stone', '__proto__', 'constructor', 'kN'].map((unit) => ({ value: 5, unit })),
     lb(5),
