@@ -1,5 +1,5 @@
 import { fail } from '../errors.js';
-import { findingOf, isNested, isNote, say, sayField, visible, type Wording } from '../working/summary.js';
+import { findingOf, isNested, isNote, say, sayField, visible, type Wording } from './say.js';
 import { WORDS } from './words.js';
 
 /** One piece of a sheet. The texts are plain; a line break in an item, a field or a cell is all their markup. */

@@ -15,16 +15,16 @@ export interface ResultBase<Name extends string = string> {
   readonly cautions: readonly Note[];
 }
 
-/** A result at a console: one screen, the nested working left to `explain(result)`. */
-class Result {
-  [Symbol.for('nodejs.util.inspect.custom')](): string {
-    return summarize(this as unknown as ResultBase);
-  }
-}
+/** What a result inherits: its one-screen summary at the console. The name of the method is a call, so the object is marked pure. */
+const SHOWN = /* @__PURE__ */ (() => ({
+  [Symbol.for('nodejs.util.inspect.custom')](this: object): string {
+    return summarize(this);
+  },
+}))();
 
-/** Gives a finished set of fields its one-screen summary at the console; nothing else about it changes. */
+/** Gives a finished set of fields its summary at the console; nothing else about it changes. */
 export function asResult<Fields extends ResultBase>(fields: Fields): Fields {
-  return Object.setPrototypeOf(fields, Result.prototype) as Fields;
+  return Object.setPrototypeOf(fields, SHOWN) as Fields;
 }
 
 /**

@@ -15,8 +15,21 @@ const one = (part: Omit<Part, 'id'> | Record<string, unknown>, ratings: unknown 
 
 describe('by the mark', () => {
   const kinds = [
-    'chain', 'webbing', 'wire-rope', 'fiber-rope', 'strapping', 'grab-hook', 'slip-hook', 'connecting-link', 'master-link',
-    'clevis', 'binder', 'shackle', 'turnbuckle', 'winch', 'anchor',
+    'chain',
+    'webbing',
+    'wire-rope',
+    'fiber-rope',
+    'strapping',
+    'grab-hook',
+    'slip-hook',
+    'connecting-link',
+    'master-link',
+    'clevis',
+    'binder',
+    'shackle',
+    'turnbuckle',
+    'winch',
+    'anchor',
   ];
   test.each(kinds)('%s', (kind) => {
     const more = kind === 'chain' ? { size: '3/8', grade: 70 } : kind === 'anchor' ? { at: 'vehicle' } : {};
@@ -31,10 +44,22 @@ describe('by the mark', () => {
 
   it('governs over the row, up and down', () => {
     // 393.108(b): the marked limit, where it differs from the table.
-    expect(one({ kind: 'webbing', width: '2', markedWll: '3335 lb' }).workingLoadLimit).toEqual({ value: 3335, unit: 'lb' }); // table 2,000
-    expect(one({ kind: 'wire-rope', size: '3/8', markedWll: '2500 lb' }).workingLoadLimit).toEqual({ value: 2500, unit: 'lb' }); // table 3,000
-    expect(one({ kind: 'grab-hook', size: '3/8', grade: 70, markedWll: '5400 lb' }).workingLoadLimit).toEqual({ value: 5400, unit: 'lb' });
-    expect(one({ kind: 'fiber-rope', size: '1/2', markedWll: '200 lb' }).workingLoadLimit).toEqual({ value: 200, unit: 'lb' }); // default 625
+    expect(one({ kind: 'webbing', width: '2', markedWll: '3335 lb' }).workingLoadLimit).toEqual({
+      value: 3335,
+      unit: 'lb',
+    }); // table 2,000
+    expect(one({ kind: 'wire-rope', size: '3/8', markedWll: '2500 lb' }).workingLoadLimit).toEqual({
+      value: 2500,
+      unit: 'lb',
+    }); // table 3,000
+    expect(one({ kind: 'grab-hook', size: '3/8', grade: 70, markedWll: '5400 lb' }).workingLoadLimit).toEqual({
+      value: 5400,
+      unit: 'lb',
+    });
+    expect(one({ kind: 'fiber-rope', size: '1/2', markedWll: '200 lb' }).workingLoadLimit).toEqual({
+      value: 200,
+      unit: 'lb',
+    }); // default 625
   });
 
   it('rates chain that the table does not list', () => {
@@ -45,19 +70,39 @@ describe('by the mark', () => {
 });
 
 describe('webbing', () => {
-  test.each([['1-3/4', 1750], ['2', 2000], ['3', 3000], ['4', 4000]] as const)('%s in: %d lb', (width, lb) => {
-    expect(one({ kind: 'webbing', width })).toMatchObject({ workingLoadLimit: { value: lb, unit: 'lb' }, basis: 'table', provenance: 'read' });
+  test.each([
+    ['1-3/4', 1750],
+    ['2', 2000],
+    ['3', 3000],
+    ['4', 4000],
+  ] as const)('%s in: %d lb', (width, lb) => {
+    expect(one({ kind: 'webbing', width })).toMatchObject({
+      workingLoadLimit: { value: lb, unit: 'lb' },
+      basis: 'table',
+      provenance: 'read',
+    });
   });
   it('of another width, or of none, is unknown', () => {
-    expect(one({ kind: 'webbing', width: '2-1/2' })).toMatchObject({ workingLoadLimit: null, basis: 'unknown', missing: { code: 'SIZE_NOT_LISTED' } });
+    expect(one({ kind: 'webbing', width: '2-1/2' })).toMatchObject({
+      workingLoadLimit: null,
+      basis: 'unknown',
+      missing: { code: 'SIZE_NOT_LISTED' },
+    });
     expect(one({ kind: 'webbing' })).toMatchObject({ workingLoadLimit: null, missing: { code: 'PART_NOT_MARKED' } });
   });
 });
 
 describe('wire rope', () => {
   const rows = [
-    ['1/4', 1400], ['5/16', 2100], ['3/8', 3000], ['7/16', 4100], ['1/2', 5300], ['5/8', 8300], ['3/4', 10900],
-    ['7/8', 16100], ['1', 20900],
+    ['1/4', 1400],
+    ['5/16', 2100],
+    ['3/8', 3000],
+    ['7/16', 4100],
+    ['1/2', 5300],
+    ['5/8', 8300],
+    ['3/4', 10900],
+    ['7/8', 16100],
+    ['1', 20900],
   ] as const;
   test.each(rows)('%s in of unknown construction counts as 6x37 fiber core: %d lb', (size, lb) => {
     expect(one({ kind: 'wire-rope', size }).workingLoadLimit).toEqual({ value: lb, unit: 'lb' });
@@ -106,7 +151,9 @@ describe('fiber rope', () => {
       });
     }
     const { assumptions } = loosely({ ratings: law, parts: [{ id: 'rope', kind: 'fiber-rope', size: '1/2' }] });
-    expect(assumptions.find(({ code }) => code === 'UNMARKED_PART')?.text).toMatch(/polypropylene.*49 CFR 393\.108\(c\)/);
+    expect(assumptions.find(({ code }) => code === 'UNMARKED_PART')?.text).toMatch(
+      /polypropylene.*49 CFR 393\.108\(c\)/,
+    );
   });
   it('of unknown composition is not the lowest row: at 1/2 in it is above nylon', () => {
     expect(one({ kind: 'fiber-rope', size: '1/2' }).workingLoadLimit?.value).toBe(625);
@@ -126,8 +173,14 @@ describe('fiber rope', () => {
 
 describe('steel strapping', () => {
   const rows = [
-    ['1-1/4', '0.029', 1190], ['1-1/4', '0.031', 1190], ['1-1/4', '0.035', 1190], ['1-1/4', '0.044', 1690],
-    ['1-1/4', '0.050', 1690], ['1-1/4', '0.057', 1925], ['2', '0.044', 2650], ['2', '0.050', 2650],
+    ['1-1/4', '0.029', 1190],
+    ['1-1/4', '0.031', 1190],
+    ['1-1/4', '0.035', 1190],
+    ['1-1/4', '0.044', 1690],
+    ['1-1/4', '0.050', 1690],
+    ['1-1/4', '0.057', 1925],
+    ['2', '0.044', 2650],
+    ['2', '0.050', 2650],
   ] as const;
   test.each(rows)('%s × %s in: %d lb', (width, thickness, lb) => {
     expect(one({ kind: 'strapping', width, thickness }).workingLoadLimit).toEqual({ value: lb, unit: 'lb' });
@@ -144,13 +197,25 @@ describe('steel strapping', () => {
 
 describe('chain', () => {
   it('by its row, or as grade 30', () => {
-    expect(one({ kind: 'chain', size: '5/16', grade: 43 })).toMatchObject({ workingLoadLimit: { value: 3900, unit: 'lb' }, basis: 'table' });
-    expect(one({ kind: 'chain', size: '5/16' })).toMatchObject({ workingLoadLimit: { value: 1900, unit: 'lb' }, basis: 'unmarked default' });
+    expect(one({ kind: 'chain', size: '5/16', grade: 43 })).toMatchObject({
+      workingLoadLimit: { value: 3900, unit: 'lb' },
+      basis: 'table',
+    });
+    expect(one({ kind: 'chain', size: '5/16' })).toMatchObject({
+      workingLoadLimit: { value: 1900, unit: 'lb' },
+      basis: 'unmarked default',
+    });
   });
   it('that exists but is not listed needs its mark', () => {
     const missing = [
-      { size: '7/16', grade: 80 }, { size: '7/16', grade: 100 }, { size: '3/8', grade: 120 }, { size: '9/32', grade: 80 },
-      { size: '3/4', grade: 70 }, { size: '8 mm', grade: 80 }, { size: '3/4' }, { size: '3/16' },
+      { size: '7/16', grade: 80 },
+      { size: '7/16', grade: 100 },
+      { size: '3/8', grade: 120 },
+      { size: '9/32', grade: 80 },
+      { size: '3/4', grade: 70 },
+      { size: '8 mm', grade: 80 },
+      { size: '3/4' },
+      { size: '3/16' },
     ];
     for (const part of missing) {
       expect(one({ kind: 'chain', ...part }), JSON.stringify(part)).toMatchObject({
@@ -169,37 +234,60 @@ describe('chain', () => {
 });
 
 describe('hooks and links', () => {
-  test.each(['grab-hook', 'slip-hook', 'connecting-link', 'master-link', 'clevis'])('%s marked with grade and size counts as that chain', (kind) => {
-    expect(one({ kind, size: '3/8', grade: 70 })).toEqual({
-      id: 'part',
-      kind,
-      workingLoadLimit: { value: 6600, unit: 'lb' },
-      basis: 'as chain of its grade and size',
-      provenance: 'derived',
-    });
-    const { assumptions } = loosely({ ratings: law, parts: [{ id: 'part', kind, size: '3/8', grade: 70 }] });
-    expect(assumptions.map(({ code }) => code)).toContain('FITTINGS_RATED_AS_CHAIN');
-  });
-  test.each(['grab-hook', 'slip-hook', 'connecting-link', 'master-link', 'clevis'])('%s without a mark is unknown: no default is grade 30 for a fitting', (kind) => {
-    // 393.108(d) speaks of chain.
-    for (const part of [{}, { size: '3/8' }, { grade: 70 }]) {
-      expect(one({ kind, ...part })).toMatchObject({ workingLoadLimit: null, basis: 'unknown', missing: { code: 'PART_NOT_MARKED' } });
-    }
-    expect(one({ kind, size: '7/16', grade: 80 }).missing?.code).toBe('PAIR_NOT_LISTED');
-  });
+  test.each(['grab-hook', 'slip-hook', 'connecting-link', 'master-link', 'clevis'])(
+    '%s marked with grade and size counts as that chain',
+    (kind) => {
+      expect(one({ kind, size: '3/8', grade: 70 })).toEqual({
+        id: 'part',
+        kind,
+        workingLoadLimit: { value: 6600, unit: 'lb' },
+        basis: 'as chain of its grade and size',
+        provenance: 'derived',
+      });
+      const { assumptions } = loosely({ ratings: law, parts: [{ id: 'part', kind, size: '3/8', grade: 70 }] });
+      expect(assumptions.map(({ code }) => code)).toContain('FITTINGS_RATED_AS_CHAIN');
+    },
+  );
+  test.each(['grab-hook', 'slip-hook', 'connecting-link', 'master-link', 'clevis'])(
+    '%s without a mark is unknown: no default is grade 30 for a fitting',
+    (kind) => {
+      // 393.108(d) speaks of chain.
+      for (const part of [{}, { size: '3/8' }, { grade: 70 }]) {
+        expect(one({ kind, ...part })).toMatchObject({
+          workingLoadLimit: null,
+          basis: 'unknown',
+          missing: { code: 'PART_NOT_MARKED' },
+        });
+      }
+      expect(one({ kind, size: '7/16', grade: 80 }).missing?.code).toBe('PAIR_NOT_LISTED');
+    },
+  );
 });
 
 describe('parts that no table rates', () => {
   test.each(['binder', 'shackle', 'turnbuckle', 'winch'])('%s without a mark is unknown', (kind) => {
-    expect(one({ kind, size: '3/8' })).toMatchObject({ workingLoadLimit: null, basis: 'unknown', missing: { code: 'PART_NOT_MARKED' } });
+    expect(one({ kind, size: '3/8' })).toMatchObject({
+      workingLoadLimit: null,
+      basis: 'unknown',
+      missing: { code: 'PART_NOT_MARKED' },
+    });
   });
   it('an anchor without a rating is unknown, not unlimited', () => {
-    expect(one({ kind: 'anchor', at: 'vehicle' })).toMatchObject({ workingLoadLimit: null, missing: { code: 'ANCHOR_NOT_RATED' } });
-    expect(one({ kind: 'anchor', at: 'cargo' })).toMatchObject({ workingLoadLimit: null, missing: { code: 'ATTACHMENT_NOT_RATED' } });
+    expect(one({ kind: 'anchor', at: 'vehicle' })).toMatchObject({
+      workingLoadLimit: null,
+      missing: { code: 'ANCHOR_NOT_RATED' },
+    });
+    expect(one({ kind: 'anchor', at: 'cargo' })).toMatchObject({
+      workingLoadLimit: null,
+      missing: { code: 'ATTACHMENT_NOT_RATED' },
+    });
   });
   it('an anchor is on the vehicle or on the cargo', () => {
     for (const at of [undefined, 'deck', 1]) {
-      expect(issueOf(() => one({ kind: 'anchor', at, markedWll: '5000 lb' })), String(at)).toMatchObject({
+      expect(
+        issueOf(() => one({ kind: 'anchor', at, markedWll: '5000 lb' })),
+        String(at),
+      ).toMatchObject({
         code: 'UNKNOWN_VALUE',
         path: 'parts[0].at',
       });
@@ -219,20 +307,35 @@ describe('capacities of another system', () => {
       basis: 'unknown',
       missing: { code: 'OTHER_CAPACITY_SYSTEM' },
     });
-    expect(one({ kind: 'anchor', at: 'vehicle', capacities })).toMatchObject({ workingLoadLimit: null, basis: 'unknown' });
+    expect(one({ kind: 'anchor', at: 'vehicle', capacities })).toMatchObject({
+      workingLoadLimit: null,
+      basis: 'unknown',
+    });
   });
   it('beside a mark change nothing', () => {
-    expect(one({ kind: 'binder', markedWll: '5400 lb', capacities: { lashingCapacity: '20 kN' } }).workingLoadLimit).toEqual({ value: 5400, unit: 'lb' });
+    expect(
+      one({ kind: 'binder', markedWll: '5400 lb', capacities: { lashingCapacity: '20 kN' } }).workingLoadLimit,
+    ).toEqual({ value: 5400, unit: 'lb' });
   });
   it('do not take away the row: grade and size still identify a chain, and a width a strap', () => {
     // 393.108(b): the table applies where the maker marked no working load limit; a lashing capacity is none.
-    expect(one({ kind: 'chain', size: '3/8', grade: 80, capacities: { lashingCapacity: '63 kN' } }).workingLoadLimit).toEqual({ value: 7100, unit: 'lb' });
-    expect(one({ kind: 'webbing', width: '2', capacities: { lashingCapacity: '2500 daN' } }).workingLoadLimit).toEqual({ value: 2000, unit: 'lb' });
+    expect(
+      one({ kind: 'chain', size: '3/8', grade: 80, capacities: { lashingCapacity: '63 kN' } }).workingLoadLimit,
+    ).toEqual({ value: 7100, unit: 'lb' });
+    expect(one({ kind: 'webbing', width: '2', capacities: { lashingCapacity: '2500 daN' } }).workingLoadLimit).toEqual({
+      value: 2000,
+      unit: 'lb',
+    });
   });
   it('that contradict the mark are refused', () => {
     // markedWll is short for capacities.workingLoadLimit: one part does not carry two.
-    const issue = issueOf(() => one({ kind: 'binder', markedWll: '9200 lb', capacities: { workingLoadLimit: '5400 lb' } }));
+    const issue = issueOf(() =>
+      one({ kind: 'binder', markedWll: '9200 lb', capacities: { workingLoadLimit: '5400 lb' } }),
+    );
     expect(issue.code).toBe('CONFLICTING_FIELDS');
-    expect(one({ kind: 'binder', markedWll: '5400 lb', capacities: { workingLoadLimit: '5400 lb' } }).workingLoadLimit?.value).toBe(5400);
+    expect(
+      one({ kind: 'binder', markedWll: '5400 lb', capacities: { workingLoadLimit: '5400 lb' } }).workingLoadLimit
+        ?.value,
+    ).toBe(5400);
   });
 });

@@ -119,7 +119,9 @@ describe("the maker's mark governs", () => {
       size: '9/32',
       grade: 80,
     });
-    expect(chainRating({ ratings: law, size: '7/16', grade: 80, markedWll: '9000 lb' }).workingLoadLimit.value).toBe(9000);
+    expect(chainRating({ ratings: law, size: '7/16', grade: 80, markedWll: '9000 lb' }).workingLoadLimit.value).toBe(
+      9000,
+    );
     expect(chainRating({ ratings: law, size: '3/8', grade: 120, markedWll: '10600 lb' })).toMatchObject({
       workingLoadLimit: { value: 10600, unit: 'lb' },
       grade: 120,
@@ -145,9 +147,14 @@ describe("the maker's mark governs", () => {
     const si = chainRating({ ratings: law, size: '3/8', markedWll: '9.80665 kN', units: 'si' });
     expect(si.workingLoadLimit).toEqual({ value: 1000, unit: 'kg' });
     // 20 kN = 20,000 / 4.448 221 615 260 5 lbf = 4,496.178 86 lbf.
-    expect(chainRating({ ratings: law, size: '3/8', markedWll: '20 kN' }).workingLoadLimit.value).toBeCloseTo(4496.17886, 4);
+    expect(chainRating({ ratings: law, size: '3/8', markedWll: '20 kN' }).workingLoadLimit.value).toBeCloseTo(
+      4496.17886,
+      4,
+    );
     // A kilogram-force is a kilogram under standard gravity; a daN is not one (2 % less).
-    expect(chainRating({ ratings: law, size: '3/8', markedWll: '2000 kgf', units: 'si' }).workingLoadLimit.value).toBe(2000);
+    expect(chainRating({ ratings: law, size: '3/8', markedWll: '2000 kgf', units: 'si' }).workingLoadLimit.value).toBe(
+      2000,
+    );
     // 2,000 daN = 20,000 N / 9.806 65 = 2,039.432 43 kg.
     expect(
       chainRating({ ratings: law, size: '3/8', markedWll: '2000 daN', units: 'si' }).workingLoadLimit.value,
@@ -174,6 +181,18 @@ describe("the maker's mark governs", () => {
     expect(mark({ value: Number.NaN, unit: 'lb' })).toMatchObject({ code: 'NOT_FINITE', path: 'markedWll' });
     expect(mark(6600)).toMatchObject({ code: 'NOT_A_QUANTITY', path: 'markedWll' });
     expect(mark(null)).toMatchObject({ code: 'NOT_A_QUANTITY', path: 'markedWll' });
+  });
+
+  it('still needs a grade of chain, where one is given', () => {
+    for (const grade of [75, Number.NaN, 'seventy', null, {}]) {
+      expect(
+        issueOf(() => rate({ ratings: law, size: '3/8', grade, markedWll: '6600 lb' })),
+        String(grade),
+      ).toMatchObject({
+        code: 'UNKNOWN_GRADE',
+        path: 'grade',
+      });
+    }
   });
 
   it('still needs a trade size', () => {
@@ -218,7 +237,10 @@ describe('what no table answers', () => {
   it('refuses units it does not have', () => {
     // The pound and the kilogram figure of a cell differ by a factor of two: a wrong word here must not pass.
     for (const units of ['SI', 'metric', 'kg', null, 1]) {
-      expect(issueOf(() => rate({ ratings: law, size: '5/16', grade: 70, units })), String(units)).toMatchObject({
+      expect(
+        issueOf(() => rate({ ratings: law, size: '5/16', grade: 70, units })),
+        String(units),
+      ).toMatchObject({
         code: 'UNKNOWN_VALUE',
         path: 'units',
       });
@@ -274,7 +296,12 @@ describe('welded chain by grade, specification of 2003', () => {
 
   it('gives the breaking force in kilonewtons for si', () => {
     // 26,400 lbf × 4.448 221 615 260 5 N = 117,433.05 N.
-    const { minimumBreakingForce, workingLoadLimit } = chainRating({ ratings: welded, size: '3/8', grade: 70, units: 'si' });
+    const { minimumBreakingForce, workingLoadLimit } = chainRating({
+      ratings: welded,
+      size: '3/8',
+      grade: 70,
+      units: 'si',
+    });
     expect(minimumBreakingForce?.unit).toBe('kN');
     expect(minimumBreakingForce?.value).toBeCloseTo(117.43305, 5);
     expect(workingLoadLimit).toEqual({ value: 2990, unit: 'kg' });

@@ -28,11 +28,13 @@ const load = fc.record({
   unit: fc.constantFrom(...(Object.keys(STEPS) as LoadUnit[])),
 });
 const sizeOf = ({ thousandths, unit }: Load) => BigInt(thousandths) * STEPS[unit];
-const least = (loads: readonly Load[]) => loads.reduce((low, each) => (sizeOf(each) < low ? sizeOf(each) : low), sizeOf(loads[0]!));
+const least = (loads: readonly Load[]) => loads.map(sizeOf).sort((a, b) => (a < b ? -1 : 1))[0]!;
 const pounds = (steps: bigint) => Number(steps) / Number(STEPS.lb) / 1000;
 /** As text or as an object: both name the same decimal. */
 const mark = ({ thousandths, unit }: Load, asText: boolean) =>
-  asText ? (`${Math.trunc(thousandths / 1000)}.${String(thousandths % 1000).padStart(3, '0')} ${unit}` as const) : ({ value: thousandths / 1000, unit } as const);
+  asText
+    ? (`${Math.trunc(thousandths / 1000)}.${String(thousandths % 1000).padStart(3, '0')} ${unit}` as const)
+    : ({ value: thousandths / 1000, unit } as const);
 
 const loads = fc.array(load, { minLength: 1, maxLength: 8 });
 /** Loads close to each other, so that ties and near ties are common: a few pounds written in any unit. */
@@ -45,7 +47,8 @@ const close = fc.array(
   { minLength: 2, maxLength: 8 },
 );
 const series = fc.oneof(loads, close);
-const partsOf = (each: readonly Load[], asText = true): Part[] => each.map((one, at) => ({ id: `part-${at}`, kind: 'shackle', markedWll: mark(one, asText) as never }));
+const partsOf = (each: readonly Load[], asText = true): Part[] =>
+  each.map((one, at) => ({ id: `part-${at}`, kind: 'shackle', markedWll: mark(one, asText) as never }));
 
 describe('the weakest part', () => {
   it('is the least of all, exactly, and every part that ties with it', () => {
@@ -61,19 +64,31 @@ describe('the weakest part', () => {
   });
   it('does not depend on the order of the parts', () => {
     fc.assert(
-      fc.property(series.chain((each) => fc.tuple(fc.constant(each), fc.shuffledSubarray(each.map((_, at) => at), { minLength: each.length, maxLength: each.length }))), ([each, order]) => {
-        const parts = partsOf(each);
-        const straight = assemblyRating({ ratings: law, parts });
-        const shuffled = assemblyRating({ ratings: law, parts: order.map((at) => parts[at]!) });
-        expect(shuffled.workingLoadLimit?.value).toBeCloseTo(straight.workingLoadLimit?.value ?? Number.NaN, 6);
-        expect([...shuffled.weakest].sort()).toEqual([...straight.weakest].sort());
-      }),
+      fc.property(
+        series.chain((each) =>
+          fc.tuple(
+            fc.constant(each),
+            fc.shuffledSubarray(
+              each.map((_, at) => at),
+              { minLength: each.length, maxLength: each.length },
+            ),
+          ),
+        ),
+        ([each, order]) => {
+          const parts = partsOf(each);
+          const straight = assemblyRating({ ratings: law, parts });
+          const shuffled = assemblyRating({ ratings: law, parts: order.map((at) => parts[at]!) });
+          expect(shuffled.workingLoadLimit?.value).toBeCloseTo(straight.workingLoadLimit?.value ?? Number.NaN, 6);
+          expect([...shuffled.weakest].sort()).toEqual([...straight.weakest].sort());
+        },
+      ),
     );
   });
   it('is never raised by one more part', () => {
     fc.assert(
       fc.property(series, load, (each, one) => {
-        const limit = (list: readonly Load[]) => assemblyRating({ ratings: law, parts: partsOf(list) }).workingLoadLimit!.value;
+        const limit = (list: readonly Load[]) =>
+          assemblyRating({ ratings: law, parts: partsOf(list) }).workingLoadLimit!.value;
         expect(limit([...each, one])).toBeLessThanOrEqual(limit(each));
       }),
     );
@@ -82,7 +97,11 @@ describe('the weakest part', () => {
     fc.assert(
       fc.property(series, fc.oneof(load, fc.constant(undefined)), (each, other) => {
         const wanted = other ?? each[0]!;
-        const { verdict, utilization } = assemblyRating({ ratings: law, parts: partsOf(each), load: mark(wanted, true) as never });
+        const { verdict, utilization } = assemblyRating({
+          ratings: law,
+          parts: partsOf(each),
+          load: mark(wanted, true) as never,
+        });
         const fits = sizeOf(wanted) <= least(each);
         expect(verdict).toBe(fits ? 'pass' : 'fail');
         expect(utilization! <= 1).toBe(fits);
@@ -112,8 +131,18 @@ describe('beside the known parts', () => {
     fc.assert(
       fc.property(series, fc.nat(), fc.boolean(), (each, where, unknown) => {
         const parts: Part[] = [...partsOf(each), ...(unknown ? [{ id: 'unknown', kind: 'binder' } as const] : [])];
-        parts.splice(where % (parts.length + 1), 0, { id: 'damaged', kind: 'chain', size: '3/8', grade: 70, condition: 'damaged' });
-        expect(assemblyRating({ ratings: law, parts })).toMatchObject({ verdict: 'fail', workingLoadLimit: { value: 0 }, weakest: ['damaged'] });
+        parts.splice(where % (parts.length + 1), 0, {
+          id: 'damaged',
+          kind: 'chain',
+          size: '3/8',
+          grade: 70,
+          condition: 'damaged',
+        });
+        expect(assemblyRating({ ratings: law, parts })).toMatchObject({
+          verdict: 'fail',
+          workingLoadLimit: { value: 0 },
+          weakest: ['damaged'],
+        });
       }),
     );
   });
@@ -131,8 +160,15 @@ describe('legs side by side', () => {
     fc.assert(
       fc.property(legs, load, (each, wanted) => {
         const low = least(each.flat());
-        for (const [sharing, limit] of [['equal', low * BigInt(each.length)], ['one-leg', low]] as const) {
-          const result = assemblyRating({ ratings: law, parts: [bridle(each, sharing)], load: mark(wanted, true) as never });
+        for (const [sharing, limit] of [
+          ['equal', low * BigInt(each.length)],
+          ['one-leg', low],
+        ] as const) {
+          const result = assemblyRating({
+            ratings: law,
+            parts: [bridle(each, sharing)],
+            load: mark(wanted, true) as never,
+          });
           expect(result.workingLoadLimit?.value).toBeCloseTo(pounds(limit), 5);
           expect(result.verdict).toBe(sizeOf(wanted) <= limit ? 'pass' : 'fail');
         }
@@ -145,7 +181,9 @@ describe('legs side by side', () => {
       fc.property(load, fc.integer({ min: 2, max: 9 }), ({ thousandths, unit }, count) => {
         const alike = Array.from({ length: count }, () => [{ thousandths, unit }]);
         const wanted = { thousandths: thousandths * count, unit };
-        expect(assemblyRating({ ratings: law, parts: [bridle(alike, 'equal')], load: mark(wanted, true) as never })).toMatchObject({ verdict: 'pass', utilization: 1 });
+        expect(
+          assemblyRating({ ratings: law, parts: [bridle(alike, 'equal')], load: mark(wanted, true) as never }),
+        ).toMatchObject({ verdict: 'pass', utilization: 1 });
       }),
     );
   });
@@ -163,26 +201,41 @@ describe('the result', () => {
     { id: 'h', kind: 'fiber-rope', size: '1/2', condition: { verdict: 'fit' } },
     { id: 'i', kind: 'wire-rope', nominalStrength: '100 kN' },
     { id: 'j', kind: 'strapping', width: '2', thickness: '0.044', condition: 'damaged' },
-    { id: 'k', kind: 'parallel', loadSharing: 'equal', legs: [[{ id: 'l', kind: 'chain', size: '3/8', grade: 70 }], [{ id: 'm', kind: 'shackle', markedWll: '2 t' }]] },
+    {
+      id: 'k',
+      kind: 'parallel',
+      loadSharing: 'equal',
+      legs: [[{ id: 'l', kind: 'chain', size: '3/8', grade: 70 }], [{ id: 'm', kind: 'shackle', markedWll: '2 t' }]],
+    },
   );
   const assembly = fc.uniqueArray(anyPart, { minLength: 1, selector: ({ id }) => id });
 
   it('survives JSON, and is the same byte for byte on every call', () => {
     fc.assert(
-      fc.property(assembly, fc.constantFrom('us', 'si'), fc.constantFrom(law, usWeldedChain_2003), (parts, units, ratings) => {
-        const call = () => assemblyRating({ ratings, parts, units, load: '1000 lb' });
-        const result = call();
-        expect(JSON.stringify(call())).toBe(JSON.stringify(result));
-        expect(JSON.parse(JSON.stringify(result))).toEqual({ ...result });
-        expect(JSON.stringify(structuredClone({ ...result }))).toBe(JSON.stringify(result));
-      }),
+      fc.property(
+        assembly,
+        fc.constantFrom('us', 'si'),
+        fc.constantFrom(law, usWeldedChain_2003),
+        (parts, units, ratings) => {
+          const call = () => assemblyRating({ ratings, parts, units, load: '1000 lb' });
+          const result = call();
+          expect(JSON.stringify(call())).toBe(JSON.stringify(result));
+          expect(JSON.parse(JSON.stringify(result))).toEqual({ ...result });
+          expect(JSON.stringify(structuredClone({ ...result }))).toBe(JSON.stringify(result));
+        },
+      ),
     );
   });
   it('has the same verdict in either system', () => {
     fc.assert(
       fc.property(assembly, load, (parts, wanted) => {
         const answer = (units: 'us' | 'si') => {
-          const { verdict, weakest, utilization, missing } = assemblyRating({ ratings: law, parts, units, load: mark(wanted, true) as never });
+          const { verdict, weakest, utilization, missing } = assemblyRating({
+            ratings: law,
+            parts,
+            units,
+            load: mark(wanted, true) as never,
+          });
           return { verdict, weakest, utilization, missing };
         };
         expect(answer('si')).toEqual(answer('us'));
@@ -201,12 +254,20 @@ describe('garbage', () => {
       { id: 'e', kind: 'strapping', width: '2', thickness: '0.044', condition: { verdict: 'fit' } },
       { id: 'f', kind: 'anchor', at: 'cargo', markedWll: { value: 5, unit: 't' } },
       { id: 'g', kind: 'grab-hook', size: '3/8', grade: 70 },
-      { id: 'h', kind: 'parallel', loadSharing: 'equal', legs: [[{ id: 'i', kind: 'webbing', width: '3' }], [{ id: 'j', kind: 'binder', markedWll: '4000 lb' }]] },
+      {
+        id: 'h',
+        kind: 'parallel',
+        loadSharing: 'equal',
+        legs: [[{ id: 'i', kind: 'webbing', width: '3' }], [{ id: 'j', kind: 'binder', markedWll: '4000 lb' }]],
+      },
     ],
     load: '1000 lb',
     units: 'us',
   };
-  it.each([['of JSON', jsonGarbage], ['of any type', anyGarbage]] as const)('%s in an assembly gives a result or a RiggingError', (_, garbage) => {
+  it.each([
+    ['of JSON', jsonGarbage],
+    ['of any type', anyGarbage],
+  ] as const)('%s in an assembly gives a result or a RiggingError', (_, garbage) => {
     fc.assert(
       fc.property(spoiled(good, garbage), (input) => {
         givesResultOrIssue(() => assemblyRating({ ...(input as typeof good), ratings: law } as never));
@@ -216,10 +277,17 @@ describe('garbage', () => {
   });
   it('for an assembly gives a RiggingError', () => {
     fc.assert(fc.property(anyGarbage, (input) => givesResultOrIssue(() => assemblyRating(input as never))));
-    fc.assert(fc.property(anyGarbage, (ratings) => givesResultOrIssue(() => assemblyRating({ ratings, parts: good.parts } as never))));
+    fc.assert(
+      fc.property(anyGarbage, (ratings) =>
+        givesResultOrIssue(() => assemblyRating({ ratings, parts: good.parts } as never)),
+      ),
+    );
   });
   const chain = { size: '3/8', grade: 70, markedWll: '5000 lb', units: 'us', working: true };
-  it.each([['of JSON', jsonGarbage], ['of any type', anyGarbage]] as const)('%s in a chain gives a result or a RiggingError', (_, garbage) => {
+  it.each([
+    ['of JSON', jsonGarbage],
+    ['of any type', anyGarbage],
+  ] as const)('%s in a chain gives a result or a RiggingError', (_, garbage) => {
     fc.assert(
       fc.property(spoiled(chain, garbage), fc.boolean(), (input, marked) => {
         const { markedWll, ...listed } = Object(input) as typeof chain;

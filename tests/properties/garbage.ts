@@ -5,18 +5,84 @@ import { RiggingError } from '../../src/errors.js';
 
 /** Values that go through JSON: what a form or a file can hold. */
 export const jsonGarbage: fc.Arbitrary<unknown> = fc.oneof(
-  fc.constantFrom<unknown>(null, true, false, 0, -1, 1e308, 5e-324, '', ' ', '5', '-5 lb', '0 lb', '1,000 lb', '3 ton', '5 ft', '1e400 lb', {}, [], [[]], [null]),
-  fc.constantFrom<unknown>('__proto__', 'constructor', 'toString', 'x'.repeat(5000), '\u0000', 'NaN lb', { value: 5 }, { unit: 'lb' }, { value: '5', unit: 'lb' }, { value: 5, unit: '__proto__' }),
-  fc.constantFrom<unknown>({ value: 1e308, unit: 'long-ton' }, { value: 5, unit: 'C' }, { value: 5e-324, unit: 'mm' }, { value: 1e308, unit: 'kN' }, { verdict: 'pass' }, { workingLoadLimit: null }, { length: 2 }),
+  fc.constantFrom<unknown>(
+    null,
+    true,
+    false,
+    0,
+    -1,
+    1e308,
+    5e-324,
+    '',
+    ' ',
+    '5',
+    '-5 lb',
+    '0 lb',
+    '1,000 lb',
+    '3 ton',
+    '5 ft',
+    '1e400 lb',
+    {},
+    [],
+    [[]],
+    [null],
+  ),
+  fc.constantFrom<unknown>(
+    '__proto__',
+    'constructor',
+    'toString',
+    'x'.repeat(5000),
+    '\u0000',
+    'NaN lb',
+    { value: 5 },
+    { unit: 'lb' },
+    { value: '5', unit: 'lb' },
+    { value: 5, unit: '__proto__' },
+  ),
+  fc.constantFrom<unknown>(
+    { value: 1e308, unit: 'long-ton' },
+    { value: 5, unit: 'C' },
+    { value: 5e-324, unit: 'mm' },
+    { value: 1e308, unit: 'kN' },
+    { verdict: 'pass' },
+    { workingLoadLimit: null },
+    { length: 2 },
+  ),
   fc.jsonValue(),
 );
 
 /** Values of any type at all. */
 export const anyGarbage: fc.Arbitrary<unknown> = fc.oneof(
   jsonGarbage,
-  fc.constantFrom<unknown>(undefined, Number.NaN, Number.POSITIVE_INFINITY, Symbol('x'), 5n, () => 5, new Date(0), new Map(), /x/, { value: Number.NaN, unit: 'lb' }, Object.create(null), new Array(3)),
-  fc.constantFrom<unknown>([Symbol('x')], { toString: null }, { valueOf: 5, toString: 5 }, Object.create({ inherited: true })),
-  fc.anything({ withBigInt: true, withDate: true, withMap: true, withNullPrototype: true, withSet: true, withSparseArray: true, withObjectString: true }),
+  fc.constantFrom<unknown>(
+    undefined,
+    Number.NaN,
+    Number.POSITIVE_INFINITY,
+    Symbol('x'),
+    5n,
+    () => 5,
+    new Date(0),
+    new Map(),
+    /x/,
+    { value: Number.NaN, unit: 'lb' },
+    Object.create(null),
+    new Array(3),
+  ),
+  fc.constantFrom<unknown>(
+    [Symbol('x')],
+    { toString: null },
+    { valueOf: 5, toString: 5 },
+    Object.create({ inherited: true }),
+  ),
+  fc.anything({
+    withBigInt: true,
+    withDate: true,
+    withMap: true,
+    withNullPrototype: true,
+    withSet: true,
+    withSparseArray: true,
+    withObjectString: true,
+  }),
 );
 
 /** Every place in a value, as lists of keys. */
@@ -47,10 +113,17 @@ export function spoiled(good: unknown, garbage: fc.Arbitrary<unknown>): fc.Arbit
 function brokenNumbers(value: unknown, path: string): string[] {
   if (typeof value === 'number') return Number.isFinite(value) ? [] : [`${path} is ${value}`];
   if (typeof value !== 'object' || value === null) return [];
-  return Object.entries(value).flatMap(([key, item]) => (path === 'result' && key === 'inputs' ? [] : brokenNumbers(item, `${path}.${key}`)));
+  return Object.entries(value).flatMap(([key, item]) =>
+    path === 'result' && key === 'inputs' ? [] : brokenNumbers(item, `${path}.${key}`),
+  );
 }
 
-const inherited = () => JSON.stringify([Object.prototype, Array.prototype, String.prototype, Number.prototype].map((each) => Reflect.ownKeys(each).map(String)));
+const inherited = () =>
+  JSON.stringify(
+    [Object.prototype, Array.prototype, String.prototype, Number.prototype].map((each) =>
+      Reflect.ownKeys(each).map(String),
+    ),
+  );
 const before = inherited();
 
 /** A call gives a result without NaN or infinity, or throws a RiggingError with all its fields; and it changes no prototype. */

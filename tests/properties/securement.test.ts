@@ -1,13 +1,13 @@
 import {
   type Article,
-  checkSecurement,
   type CheckSecurementInput,
+  checkSecurement,
   type Part,
   type Plan,
+  us49cfr393_2024 as rules,
   type TieDown,
   type TieDownPath,
   tieDownsRequired,
-  us49cfr393_2024 as rules,
 } from 'chain-rigging';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -16,9 +16,18 @@ import { anyGarbage, givesResultOrIssue, jsonGarbage, spoiled } from './garbage.
 // Masses in hundredths of a pound and lengths in sixty-fourths of an inch, so that thresholds are hit and every value
 // is a whole number here. 1 lb = 0.453 592 37 kg and 1 in = 0.0254 m, both exact.
 const TEN_FEET = 10 * 12 * 64;
-const near = (values: readonly number[], least: number) => fc.tuple(fc.constantFrom(...values), fc.integer({ min: -2, max: 2 })).map(([value, by]) => Math.max(least, value + by));
-const hundredths = fc.oneof(near([110_000, 1_000_000, 1_000_100, 400_000, 1_260_000], 1), fc.integer({ min: 1, max: 8_000_000 }));
-const sixtyFourths = fc.oneof(near([TEN_FEET / 2, ...[1, 2, 3, 4, 5, 6, 7].map((tens) => tens * TEN_FEET)], 1), fc.integer({ min: 1, max: 8 * TEN_FEET }));
+const near = (values: readonly number[], least: number) =>
+  fc
+    .tuple(fc.constantFrom(...values), fc.integer({ min: -2, max: 2 }))
+    .map(([value, by]) => Math.max(least, value + by));
+const hundredths = fc.oneof(
+  near([110_000, 1_000_000, 1_000_100, 400_000, 1_260_000], 1),
+  fc.integer({ min: 1, max: 8_000_000 }),
+);
+const sixtyFourths = fc.oneof(
+  near([TEN_FEET / 2, ...[1, 2, 3, 4, 5, 6, 7].map((tens) => tens * TEN_FEET)], 1),
+  fc.integer({ min: 1, max: 8 * TEN_FEET }),
+);
 
 /** A whole number as a decimal with so many places, exactly. */
 function decimal(whole: bigint, places: number): string {
@@ -67,7 +76,11 @@ const tie: fc.Arbitrary<Tie> = fc.record({
 const ties = fc.array(tie, { minLength: 1, maxLength: 9 });
 const form = fc.constantFrom(...forms);
 
-function articleOf({ kind, hundredths: heavy, sixtyFourths: long, blockedForward, specialMethods }: Cargo, way: Form = 'us text', id = 'cargo'): Article {
+function articleOf(
+  { kind, hundredths: heavy, sixtyFourths: long, blockedForward, specialMethods }: Cargo,
+  way: Form = 'us text',
+  id = 'cargo',
+): Article {
   return {
     id,
     kind,
@@ -104,7 +117,8 @@ function leastCount(each: Cargo): number {
 }
 /** Four times the aggregate less twice the weight: whole numbers, not negative where it is enough. */
 const margin = (each: Cargo, all: readonly Tie[]) =>
-  all.reduce((sum, { hundredths: limit, path }) => sum + limit * (path === 'over-other-side' ? 4 : 2), 0) - 2 * each.hundredths;
+  all.reduce((sum, { hundredths: limit, path }) => sum + limit * (path === 'over-other-side' ? 4 : 2), 0) -
+  2 * each.hundredths;
 
 describe('against a second reading of the rules', () => {
   it('the count', () => {
@@ -132,13 +146,25 @@ describe('against a second reading of the rules', () => {
   it('the aggregate at exactly half of the weight', () => {
     // The weight is made twice the credited sum: 4 times a direct limit counts 2, an across limit 4, so W = sum/2.
     fc.assert(
-      fc.property(cargo, fc.array(tie, { minLength: 1, maxLength: 4 }), form, form, fc.integer({ min: -1, max: 1 }), (each, all, way, other, by) => {
-        const most = all.reduce((sum, { hundredths: limit, path }) => sum + limit * (path === 'over-other-side' ? 2 : 1), 0);
-        const heavy = { ...each, hundredths: most + by };
-        fc.pre(heavy.hundredths > 0);
-        const found = check(articleOf(heavy, way), tieDownsOf(all, other)).checks.find(({ id }) => id === '393.106(d)/cargo');
-        expect(found?.verdict).toBe(by <= 0 ? 'pass' : 'fail');
-      }),
+      fc.property(
+        cargo,
+        fc.array(tie, { minLength: 1, maxLength: 4 }),
+        form,
+        form,
+        fc.integer({ min: -1, max: 1 }),
+        (each, all, way, other, by) => {
+          const most = all.reduce(
+            (sum, { hundredths: limit, path }) => sum + limit * (path === 'over-other-side' ? 2 : 1),
+            0,
+          );
+          const heavy = { ...each, hundredths: most + by };
+          fc.pre(heavy.hundredths > 0);
+          const found = check(articleOf(heavy, way), tieDownsOf(all, other)).checks.find(
+            ({ id }) => id === '393.106(d)/cargo',
+          );
+          expect(found?.verdict).toBe(by <= 0 ? 'pass' : 'fail');
+        },
+      ),
     );
   });
 });
@@ -185,7 +211,10 @@ describe('one more tie-down', () => {
           return check(article, [...tieDownsOf(all), { id: 'added', holds: 'cargo', path, parts }]);
         };
         expect(with_('damaged').verdict).toBe('fail');
-        expect(with_('damaged').articles[0]).toMatchObject({ count: before.articles[0]!.count, aggregate: before.articles[0]!.aggregate });
+        expect(with_('damaged').articles[0]).toMatchObject({
+          count: before.articles[0]!.count,
+          aggregate: before.articles[0]!.aggregate,
+        });
         if (before.verdict === 'pass') expect(with_({ verdict: 'undetermined' }).verdict).toBe('undetermined');
       }),
       { numRuns: 300 },
@@ -197,14 +226,22 @@ describe('what does not change the answer', () => {
   const answer = ({ verdict, governing, articles, checks }: ReturnType<typeof checkSecurement>) => ({
     verdict,
     governing,
-    articles: articles.map(({ id, rule, count, minimumCount, recommendedCount }) => ({ id, rule, count, minimumCount, recommendedCount })),
+    articles: articles.map(({ id, rule, count, minimumCount, recommendedCount }) => ({
+      id,
+      rule,
+      count,
+      minimumCount,
+      recommendedCount,
+    })),
     checks: checks.map(({ id, verdict: each }) => [id, each]),
   });
 
   it('pounds and feet, or kilograms and meters', () => {
     fc.assert(
       fc.property(cargo, ties, form, form, fc.constantFrom('us', 'si'), (each, all, way, other, units) => {
-        expect(answer(check(articleOf(each, way), tieDownsOf(all, other), { units }))).toEqual(answer(check(articleOf(each), tieDownsOf(all))));
+        expect(answer(check(articleOf(each, way), tieDownsOf(all, other), { units }))).toEqual(
+          answer(check(articleOf(each), tieDownsOf(all))),
+        );
       }),
       { numRuns: 500 },
     );
@@ -227,7 +264,10 @@ describe('what does not change the answer', () => {
         };
         expect(sorted(mixed)).toEqual(sorted(straight));
         for (const { id, aggregate } of straight.articles) {
-          expect(mixed.articles.find((found) => found.id === id)?.aggregate?.value).toBeCloseTo(aggregate?.value ?? Number.NaN, 6);
+          expect(mixed.articles.find((found) => found.id === id)?.aggregate?.value).toBeCloseTo(
+            aggregate?.value ?? Number.NaN,
+            6,
+          );
         }
       }),
       { numRuns: 300 },
@@ -238,7 +278,10 @@ describe('what does not change the answer', () => {
     fc.assert(
       fc.property(cargo, ties, fc.integer({ min: 2, max: 9 }), (each, all, factor) => {
         const strength = (by: number) =>
-          check(articleOf({ ...each, hundredths: each.hundredths * by }), tieDownsOf(all.map((one) => ({ ...one, hundredths: one.hundredths * by })))).checks.find(({ id }) => id === '393.106(d)/cargo')?.verdict;
+          check(
+            articleOf({ ...each, hundredths: each.hundredths * by }),
+            tieDownsOf(all.map((one) => ({ ...one, hundredths: one.hundredths * by }))),
+          ).checks.find(({ id }) => id === '393.106(d)/cargo')?.verdict;
         expect(strength(factor)).toBe(strength(1));
       }),
     );
@@ -260,7 +303,8 @@ describe('the count grows with the length', () => {
     fc.assert(
       fc.property(cargo, sixtyFourths, (each, other) => {
         const [short, long] = [Math.min(each.sixtyFourths, other), Math.max(each.sixtyFourths, other)];
-        const count = (sixtyFourth: number) => tieDownsRequired({ rules, article: articleOf({ ...each, sixtyFourths: sixtyFourth }) }).minimumCount;
+        const count = (sixtyFourth: number) =>
+          tieDownsRequired({ rules, article: articleOf({ ...each, sixtyFourths: sixtyFourth }) }).minimumCount;
         expect(count(short)).toBeLessThanOrEqual(count(long));
       }),
       { numRuns: 500 },
@@ -269,7 +313,8 @@ describe('the count grows with the length', () => {
   it('and blocking never asks for more', () => {
     fc.assert(
       fc.property(cargo, (each) => {
-        const count = (blockedForward: boolean) => tieDownsRequired({ rules, article: articleOf({ ...each, blockedForward }) }).minimumCount;
+        const count = (blockedForward: boolean) =>
+          tieDownsRequired({ rules, article: articleOf({ ...each, blockedForward }) }).minimumCount;
         expect(count(true)).toBeLessThanOrEqual(count(false));
       }),
     );
@@ -333,7 +378,13 @@ describe('garbage', () => {
           { id: 'lug', kind: 'anchor', at: 'cargo', capacities: { workingLoadLimit: '5000 lb' } },
         ],
       },
-      { id: 'rear', holds: 'tractor', path: 'over-other-side', end: 'rear', capacities: { workingLoadLimit: '9000 lb' } },
+      {
+        id: 'rear',
+        holds: 'tractor',
+        path: 'over-other-side',
+        end: 'rear',
+        capacities: { workingLoadLimit: '9000 lb' },
+      },
       { id: 'bucket-chain', holds: 'bucket', path: 'vehicle-to-cargo', capacities: { workingLoadLimit: '4700 lb' } },
       { id: 'strap', holds: 'forks', path: 'over-same-side', parts: [{ id: 'webbing', kind: 'webbing', width: '2' }] },
     ],
@@ -342,7 +393,10 @@ describe('garbage', () => {
   it('starts from a plan that is good', () => {
     expect(() => checkSecurement({ rules, ...(good as Plan) })).not.toThrow();
   });
-  it.each([['of JSON', jsonGarbage], ['of any type', anyGarbage]] as const)('%s in a plan gives a result or a RiggingError', (_, garbage) => {
+  it.each([
+    ['of JSON', jsonGarbage],
+    ['of any type', anyGarbage],
+  ] as const)('%s in a plan gives a result or a RiggingError', (_, garbage) => {
     fc.assert(
       fc.property(spoiled(good, garbage), fc.boolean(), (plan, working) => {
         givesResultOrIssue(() => checkSecurement({ ...Object(plan), rules, working } as never));
@@ -350,7 +404,10 @@ describe('garbage', () => {
       { numRuns: 2000 },
     );
   });
-  it.each([['of JSON', jsonGarbage], ['of any type', anyGarbage]] as const)('%s in an article gives a result or a RiggingError', (_, garbage) => {
+  it.each([
+    ['of JSON', jsonGarbage],
+    ['of any type', anyGarbage],
+  ] as const)('%s in an article gives a result or a RiggingError', (_, garbage) => {
     fc.assert(
       fc.property(spoiled(good.articles[0], garbage), (article) => {
         givesResultOrIssue(() => tieDownsRequired({ rules, article } as never));
@@ -361,7 +418,13 @@ describe('garbage', () => {
   it('for a plan gives a RiggingError', () => {
     fc.assert(fc.property(anyGarbage, (input) => givesResultOrIssue(() => checkSecurement(input as never))));
     fc.assert(fc.property(anyGarbage, (input) => givesResultOrIssue(() => tieDownsRequired(input as never))));
-    fc.assert(fc.property(anyGarbage, (value) => givesResultOrIssue(() => checkSecurement({ ...good, rules: value } as never))));
-    fc.assert(fc.property(anyGarbage, anyGarbage, (articles, tieDowns) => givesResultOrIssue(() => checkSecurement({ rules, articles, tieDowns } as never))));
+    fc.assert(
+      fc.property(anyGarbage, (value) => givesResultOrIssue(() => checkSecurement({ ...good, rules: value } as never))),
+    );
+    fc.assert(
+      fc.property(anyGarbage, anyGarbage, (articles, tieDowns) =>
+        givesResultOrIssue(() => checkSecurement({ rules, articles, tieDowns } as never)),
+      ),
+    );
   });
 });

@@ -426,19 +426,6 @@ describe('a bad body', () => {
       'parts[1].legs',
     ],
     [
-      'a size nobody makes in a leg',
-      'assemblyRating',
-      (b) =>
-        (b.parts[1] = {
-          id: 'legs',
-          kind: 'parallel',
-          loadSharing: 'equal',
-          legs: [[b.parts[0]], [b.parts[0], { id: 'more', kind: 'chain', size: '5/17' }]],
-        }),
-      'UNKNOWN_SIZE',
-      'parts[1].legs[1][1].size',
-    ],
-    [
       'an unknown sharing',
       'assemblyRating',
       (b) => (b.parts[1] = { id: 'legs', kind: 'parallel', loadSharing: 'half', legs: [[b.parts[0]], [b.parts[0]]] }),

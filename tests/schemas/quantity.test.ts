@@ -20,7 +20,7 @@ interface TextSchema {
 /** The text side of a quantity as other validators see it. */
 function accepts(kind: Kind, positive: boolean): (text: string) => boolean {
   const { anyOf } = z.toJSONSchema(quantitySchema(kind, { positive }), { io: 'input' });
-  const { maxLength, pattern } = anyOf?.[1] as TextSchema;
+  const { maxLength, pattern } = anyOf![1] as TextSchema;
   const regex = new RegExp(pattern, 'u');
   return (text) => text.length <= maxLength && regex.test(text);
 }

@@ -1,7 +1,20 @@
 // Aggregate working load limit, 49 CFR 393.106(d): sum(credit · WLL) at least half of the weight.
 import { type Article, kg, lb, type Part, shortTon, type TieDownPath, t } from 'chain-rigging';
 import { describe, expect, it, test } from 'vitest';
-import { check, checkOf, crate, machine, type Mass, missingIn, ofParts, rated, reasonOf, several, throughJson, codes } from './plans.js';
+import {
+  check,
+  checkOf,
+  codes,
+  crate,
+  type Mass,
+  machine,
+  missingIn,
+  ofParts,
+  rated,
+  reasonOf,
+  several,
+  throughJson,
+} from './plans.js';
 
 const strength = (result: ReturnType<typeof check>, article = 'tractor') => checkOf(result, `393.106(d)/${article}`);
 
@@ -14,7 +27,15 @@ describe('credits by the way a tie-down runs', () => {
   ] as const)('%s: %d of 8,000 lb is %d lb', (path, credit, counted) => {
     const result = check([machine()], [rated('one', '8000 lb', { path })]);
     expect(result.tieDowns).toEqual([
-      { id: 'one', holds: 'tractor', path, workingLoadLimit: { value: 8000, unit: 'lb' }, credit, counted: { value: counted, unit: 'lb' }, weakest: [] },
+      {
+        id: 'one',
+        holds: 'tractor',
+        path,
+        workingLoadLimit: { value: 8000, unit: 'lb' },
+        credit,
+        counted: { value: counted, unit: 'lb' },
+        weakest: [],
+      },
     ]);
     expect(result.articles[0]?.aggregate).toEqual({ value: counted, unit: 'lb' });
   });
@@ -23,21 +44,47 @@ describe('credits by the way a tie-down runs', () => {
     // 4,700/2 + 4,700/2 + 4,000 = 8,700, against 16,000/2 = 8,000.
     const result = check(
       [machine({ mass: '16000 lb' })],
-      [rated('a', '4700 lb'), rated('b', '4700 lb', { path: 'over-same-side' }), rated('c', '4000 lb', { path: 'over-other-side' })],
+      [
+        rated('a', '4700 lb'),
+        rated('b', '4700 lb', { path: 'over-same-side' }),
+        rated('c', '4000 lb', { path: 'over-other-side' }),
+      ],
     );
-    expect(result.articles[0]).toMatchObject({ aggregate: { value: 8700, unit: 'lb' }, requiredAggregate: { value: 8000, unit: 'lb' } });
-    expect(strength(result)).toMatchObject({ verdict: 'pass', demand: { value: 8000 }, capacity: { value: 8700 }, utilization: 8000 / 8700 });
+    expect(result.articles[0]).toMatchObject({
+      aggregate: { value: 8700, unit: 'lb' },
+      requiredAggregate: { value: 8000, unit: 'lb' },
+    });
+    expect(strength(result)).toMatchObject({
+      verdict: 'pass',
+      demand: { value: 8000 },
+      capacity: { value: 8700 },
+      utilization: 8000 / 8700,
+    });
   });
 
   it('come after the weakest part, not before it', () => {
     // min(6,600 chain, 5,400 binder) = 5,400, half of it 2,700.
-    const result = check([machine()], [ofParts('a', [{ id: 'chain', kind: 'chain', size: '3/8', grade: 70 }, { id: 'binder', kind: 'binder', markedWll: '5400 lb' }])]);
-    expect(result.tieDowns[0]).toMatchObject({ workingLoadLimit: { value: 5400 }, counted: { value: 2700 }, weakest: ['binder'] });
+    const result = check(
+      [machine()],
+      [
+        ofParts('a', [
+          { id: 'chain', kind: 'chain', size: '3/8', grade: 70 },
+          { id: 'binder', kind: 'binder', markedWll: '5400 lb' },
+        ]),
+      ],
+    );
+    expect(result.tieDowns[0]).toMatchObject({
+      workingLoadLimit: { value: 5400 },
+      counted: { value: 2700 },
+      weakest: ['binder'],
+    });
   });
 
   it('do not follow the handbook, which gives a direct tie-down all of its limit: a caution says so', () => {
     expect(codes(check([machine()], several(2, '4000 lb')).cautions)).toContain('HALF_CREDIT');
-    expect(codes(check([machine()], several(2, '4000 lb', { path: 'over-other-side' })).cautions)).not.toContain('HALF_CREDIT');
+    expect(codes(check([machine()], several(2, '4000 lb', { path: 'over-other-side' })).cautions)).not.toContain(
+      'HALF_CREDIT',
+    );
   });
 });
 
@@ -76,15 +123,38 @@ describe('exactly half of the weight passes, in every form', () => {
   const chains = several(4, '3150 lb');
   const ask = (mass: Mass) => strength(check([machine({ mass })], chains));
 
-  test.each([['12600 lb'], ['5715.263862 kg'], ['5.715263862 t'], ['6.3 short-ton'], [lb(12600)], [kg(5715.263862)], [t(5.715263862)], [shortTon(6.3)], [{ value: 5715.263862, unit: 'kg' }], [throughJson(kg(5715.263862))]] as const)('%o', (mass) => {
+  test.each([
+    ['12600 lb'],
+    ['5715.263862 kg'],
+    ['5.715263862 t'],
+    ['6.3 short-ton'],
+    [lb(12600)],
+    [kg(5715.263862)],
+    [t(5.715263862)],
+    [shortTon(6.3)],
+    [{ value: 5715.263862, unit: 'kg' }],
+    [throughJson(kg(5715.263862))],
+  ] as const)('%o', (mass) => {
     expect(ask(mass)).toMatchObject({ verdict: 'pass', utilization: 1 });
   });
-  test.each([['12599.9999 lb'], ['5715.263861 kg'], ['5.715263861 t'], [kg(5715.26386199)], [throughJson(lb(12599.999))]] as const)('%o, just below', (mass) => {
+  test.each([
+    ['12599.9999 lb'],
+    ['5715.263861 kg'],
+    ['5.715263861 t'],
+    [kg(5715.26386199)],
+    [throughJson(lb(12599.999))],
+  ] as const)('%o, just below', (mass) => {
     const found = ask(mass);
     expect(found.verdict).toBe('pass');
     expect('utilization' in found && found.utilization).toBeLessThan(1);
   });
-  test.each([['12600.0001 lb'], ['5715.263863 kg'], ['5.715263863 t'], [kg(5715.26386201)], [throughJson(lb(12600.001))]] as const)('%o, just above', (mass) => {
+  test.each([
+    ['12600.0001 lb'],
+    ['5715.263863 kg'],
+    ['5.715263863 t'],
+    [kg(5715.26386201)],
+    [throughJson(lb(12600.001))],
+  ] as const)('%o, just above', (mass) => {
     const found = ask(mass);
     expect(found.verdict).toBe('fail');
     expect('utilization' in found && found.utilization).toBeGreaterThan(1);
@@ -93,26 +163,42 @@ describe('exactly half of the weight passes, in every form', () => {
   it('with the limit in kilograms, kilonewtons or tons', () => {
     // 3,150 lb = 1,428.815 965 5 kg = 14.011 898 088 070 575 kN, all exact.
     for (const limit of ['1428.8159655 kg', '1.575 short-ton', '3.15 kip', '1.4288159655 t'] as const) {
-      expect(strength(check([machine({ mass: '12600 lb' })], several(4, limit))), limit).toMatchObject({ verdict: 'pass', utilization: 1 });
+      expect(strength(check([machine({ mass: '12600 lb' })], several(4, limit))), limit).toMatchObject({
+        verdict: 'pass',
+        utilization: 1,
+      });
     }
     expect(strength(check([machine({ mass: '12600 lb' })], several(4, '1428.8159654 kg'))).verdict).toBe('fail');
     // 1 lbf = 4.448 221 615 260 5 N: 1,000 lb each, 4,000 lb of machine.
-    expect(strength(check([machine({ mass: '4000 lb' })], several(4, '4.4482216152605 kN')))).toMatchObject({ verdict: 'pass', utilization: 1 });
+    expect(strength(check([machine({ mass: '4000 lb' })], several(4, '4.4482216152605 kN')))).toMatchObject({
+      verdict: 'pass',
+      utilization: 1,
+    });
     expect(strength(check([machine({ mass: '4000 lb' })], several(4, '4.4482216152604 kN'))).verdict).toBe('fail');
   });
 
   it('where doubles would not add up', () => {
     // 3 × 0.7 t across = 2.1 t = half of 4.2 t; in doubles 0.7 + 0.7 + 0.7 is 2.0999999999999996.
     const three = [1, 2, 3].map((at) => rated(`strap-${at}`, '0.7 t', { holds: 'crate', path: 'over-other-side' }));
-    expect(strength(check([crate({ mass: '4.2 t' })], three), 'crate')).toMatchObject({ verdict: 'pass', utilization: 1 });
+    expect(strength(check([crate({ mass: '4.2 t' })], three), 'crate')).toMatchObject({
+      verdict: 'pass',
+      utilization: 1,
+    });
     // 0.1 + 0.2 is more than 0.3 in doubles: 0.1 t and 0.2 t hold 0.6 t, and nothing above it.
-    const two = [rated('a', '0.1 t', { holds: 'crate', path: 'over-other-side' }), rated('b', '0.2 t', { holds: 'crate', path: 'over-other-side' })];
-    expect(strength(check([crate({ mass: '0.6 t' })], two), 'crate')).toMatchObject({ verdict: 'pass', utilization: 1 });
+    const two = [
+      rated('a', '0.1 t', { holds: 'crate', path: 'over-other-side' }),
+      rated('b', '0.2 t', { holds: 'crate', path: 'over-other-side' }),
+    ];
+    expect(strength(check([crate({ mass: '0.6 t' })], two), 'crate')).toMatchObject({
+      verdict: 'pass',
+      utilization: 1,
+    });
     expect(strength(check([crate({ mass: '0.60000000000001 t' })], two), 'crate').verdict).toBe('fail');
   });
 
   it('across: the most that n alike hold is 2 × n × WLL', () => {
-    const ask3 = (mass: Mass) => strength(check([crate({ mass })], several(3, '4000 lb', { holds: 'crate', path: 'over-other-side' })), 'crate');
+    const ask3 = (mass: Mass) =>
+      strength(check([crate({ mass })], several(3, '4000 lb', { holds: 'crate', path: 'over-other-side' })), 'crate');
     expect([ask3('24000 lb').verdict, ask3('24000.01 lb').verdict]).toEqual(['pass', 'fail']);
   });
 });
@@ -120,9 +206,17 @@ describe('exactly half of the weight passes, in every form', () => {
 describe('count and strength are separate', () => {
   it('more strength does not make up for a missing tie-down', () => {
     // 20 ft, not blocked: 3 tie-downs.
-    const result = check([crate({ mass: '4000 lb', length: '20 ft' })], several(2, '50000 lb', { holds: 'crate', path: 'over-other-side' }));
+    const result = check(
+      [crate({ mass: '4000 lb', length: '20 ft' })],
+      several(2, '50000 lb', { holds: 'crate', path: 'over-other-side' }),
+    );
     expect(strength(result, 'crate').verdict).toBe('pass');
-    expect(checkOf(result, '393.110/count/crate')).toMatchObject({ verdict: 'fail', demand: 3, capacity: 2, utilization: 1.5 });
+    expect(checkOf(result, '393.110/count/crate')).toMatchObject({
+      verdict: 'fail',
+      demand: 3,
+      capacity: 2,
+      utilization: 1.5,
+    });
     expect(result).toMatchObject({ verdict: 'fail', governing: '393.110/count/crate' });
   });
   it('more tie-downs do not make up for missing strength', () => {
@@ -133,13 +227,23 @@ describe('count and strength are separate', () => {
     expect(result).toMatchObject({ verdict: 'fail', governing: '393.106(d)/tractor' });
   });
   it('a tie-down over to the other side counts whole in strength and once in number', () => {
-    const result = check([crate({ length: '20 ft' })], [rated('one', '50000 lb', { holds: 'crate', path: 'over-other-side' })]);
+    const result = check(
+      [crate({ length: '20 ft' })],
+      [rated('one', '50000 lb', { holds: 'crate', path: 'over-other-side' })],
+    );
     expect(result.articles[0]).toMatchObject({ count: 1, minimumCount: 3 });
   });
 });
 
 describe('a tie-down whose rating is not known', () => {
-  const unknown = ofParts('unknown', [{ id: 'chain', kind: 'chain', size: '3/8', grade: 70 }, { id: 'binder', kind: 'binder' }], { end: 'front' });
+  const unknown = ofParts(
+    'unknown',
+    [
+      { id: 'chain', kind: 'chain', size: '3/8', grade: 70 },
+      { id: 'binder', kind: 'binder' },
+    ],
+    { end: 'front' },
+  );
 
   it('is not needed where the others are enough', () => {
     const result = check([machine()], [...several(2, '8000 lb'), unknown]);
@@ -159,7 +263,10 @@ describe('a tie-down whose rating is not known', () => {
   });
   it('does not hide that even the most it can be is too little', () => {
     // 2 × 600/2 + 6,600/2 = 3,900 < 4,000; at 2 × 700/2 the ceiling is 4,000.
-    expect(strength(check([machine()], [...several(2, '600 lb'), unknown]))).toMatchObject({ verdict: 'fail', capacity: { value: 3900 } });
+    expect(strength(check([machine()], [...several(2, '600 lb'), unknown]))).toMatchObject({
+      verdict: 'fail',
+      capacity: { value: 3900 },
+    });
     expect(strength(check([machine()], [...several(2, '700 lb'), unknown])).verdict).toBe('undetermined');
     expect(strength(check([machine()], [...several(2, '699.99 lb'), unknown])).verdict).toBe('fail');
   });
@@ -170,7 +277,9 @@ describe('a tie-down whose rating is not known', () => {
     expect(result.tieDowns[2]).toMatchObject({ workingLoadLimit: null, counted: null, credit: 0.5 });
   });
   it('takes another capacity for none', () => {
-    const european = rated('strap', '1 lb', { capacities: { lashingCapacity: '5000 daN', maximumSecuringLoad: '50 kN' } });
+    const european = rated('strap', '1 lb', {
+      capacities: { lashingCapacity: '5000 daN', maximumSecuringLoad: '50 kN' },
+    });
     expect(missingIn(strength(check([machine()], [european])))).toEqual(['NO_WORKING_LOAD_LIMIT']);
   });
   it('counts in the number', () => {
@@ -189,8 +298,17 @@ describe('a tie-down stated as a whole', () => {
 describe('nothing holds the article', () => {
   it('fails in strength and in number, with no capacity at all', () => {
     const result = check([machine(), crate()], several(4, '8000 lb'));
-    expect(strength(result, 'crate')).toMatchObject({ verdict: 'fail', capacity: { value: 0, unit: 'lb' }, utilization: null });
-    expect(checkOf(result, '393.110/count/crate')).toMatchObject({ verdict: 'fail', demand: 2, capacity: 0, utilization: null });
+    expect(strength(result, 'crate')).toMatchObject({
+      verdict: 'fail',
+      capacity: { value: 0, unit: 'lb' },
+      utilization: null,
+    });
+    expect(checkOf(result, '393.110/count/crate')).toMatchObject({
+      verdict: 'fail',
+      demand: 2,
+      capacity: 0,
+      utilization: null,
+    });
     expect(result).toMatchObject({ verdict: 'fail', governing: '393.106(d)/crate' });
   });
 });
@@ -200,18 +318,30 @@ describe('articles side by side', () => {
 
   it('a detached attachment is an article of its own', () => {
     const without = check([machine(), bucket], several(4, '8000 lb'));
-    expect(without.articles.map(({ id, count, minimumCount }) => [id, count, minimumCount])).toEqual([['tractor', 4, 2], ['bucket', 0, 1]]);
+    expect(without.articles.map(({ id, count, minimumCount }) => [id, count, minimumCount])).toEqual([
+      ['tractor', 4, 2],
+      ['bucket', 0, 1],
+    ]);
     expect(without.verdict).toBe('fail');
     // 900 lb needs 450 lb: one strap of 450 lb across.
     const strap = rated('strap', '450 lb', { holds: 'bucket', path: 'over-other-side' });
     const withStrap = check([machine(), bucket], [...several(4, '8000 lb'), strap]);
     expect(strength(withStrap, 'bucket')).toMatchObject({ verdict: 'pass', utilization: 1 });
     expect(withStrap.verdict).toBe('pass');
-    expect(strength(check([machine(), bucket], [...several(4, '8000 lb'), { ...strap, path: 'over-same-side' }]), 'bucket').verdict).toBe('fail');
+    expect(
+      strength(check([machine(), bucket], [...several(4, '8000 lb'), { ...strap, path: 'over-same-side' }]), 'bucket')
+        .verdict,
+    ).toBe('fail');
   });
 
   it('a tie-down counts for the article it holds and no other', () => {
-    const result = check([machine(), crate()], [...several(4, '8000 lb'), ...several(2, '9000 lb').map((each, at) => ({ ...each, id: `crate-${at}`, holds: 'crate' }))]);
+    const result = check(
+      [machine(), crate()],
+      [
+        ...several(4, '8000 lb'),
+        ...several(2, '9000 lb').map((each, at) => ({ ...each, id: `crate-${at}`, holds: 'crate' })),
+      ],
+    );
     expect(result.articles.map(({ aggregate }) => aggregate?.value)).toEqual([16000, 9000]); // 4 × 8,000/2; 2 × 9,000/2
   });
 });
@@ -230,11 +360,15 @@ describe('other units', () => {
     expect(si.tieDowns[0]?.workingLoadLimit?.value).toBeCloseTo(1428.8159655, 9);
     expect(si.tieDowns[0]?.counted?.unit).toBe('kg');
     expect(strength(si)).toMatchObject({ verdict: 'pass', utilization: 1 });
-    expect(si.checks.map(({ id, verdict }) => [id, verdict])).toEqual(us.checks.map(({ id, verdict }) => [id, verdict]));
+    expect(si.checks.map(({ id, verdict }) => [id, verdict])).toEqual(
+      us.checks.map(({ id, verdict }) => [id, verdict]),
+    );
   });
   it('does not let the printed kg column decide: 5/16 grade 80 is 2,000 kg there, 4,500 lb in the law’s own', () => {
     // Four of them hold 18,000 lb = 8,164.662 66 kg, where 4 × 2,000 kg would stop at 8,000 kg.
-    const alloy = [1, 2, 3, 4].map((at) => ofParts(`c${at}`, [{ id: 'chain', kind: 'chain', size: '5/16', grade: 80 }]));
+    const alloy = [1, 2, 3, 4].map((at) =>
+      ofParts(`c${at}`, [{ id: 'chain', kind: 'chain', size: '5/16', grade: 80 }]),
+    );
     const ask = (mass: Mass) => strength(check([machine({ mass })], alloy, { units: 'si' })).verdict;
     expect([ask('8164.66266 kg'), ask('8164.66267 kg')]).toEqual(['pass', 'fail']);
   });

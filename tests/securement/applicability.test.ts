@@ -3,7 +3,7 @@
 import { kg, lb, type Vehicle, type VehicleUnit } from 'chain-rigging';
 import { describe, expect, it, test } from 'vitest';
 import { issueOf } from '../quantities/issue-of.js';
-import { check, checkLoosely, machine, type Mass, rules, several, throughJson } from './plans.js';
+import { check, checkLoosely, type Mass, machine, rules, several, throughJson } from './plans.js';
 
 const ask = (vehicle?: Vehicle) =>
   check([machine()], several(2, '8000 lb'), vehicle === undefined ? {} : { vehicle }).applicability;
@@ -13,12 +13,31 @@ const interstate = (...units: VehicleUnit[]): Vehicle => ({ units, interstateCom
 
 describe('10,001 lb', () => {
   // 10,001 lb = 4,536.377 292 37 kg exactly. The 4,536 kg printed before it is 10,000.17 lb: pounds decide here.
-  const at: Mass[] = ['10001 lb', '4536.37729237 kg', '4.53637729237 t', '5.0005 short-ton', lb(10001), kg(4536.37729237), throughJson(kg(4536.37729237))];
-  const below: Mass[] = ['10000 lb', '10000.9999 lb', '4536.37729236 kg', '4536 kg', '5 short-ton', lb(10000.99), throughJson(kg(4536.3772))];
+  const at: Mass[] = [
+    '10001 lb',
+    '4536.37729237 kg',
+    '4.53637729237 t',
+    '5.0005 short-ton',
+    lb(10001),
+    kg(4536.37729237),
+    throughJson(kg(4536.37729237)),
+  ];
+  const below: Mass[] = [
+    '10000 lb',
+    '10000.9999 lb',
+    '4536.37729236 kg',
+    '4536 kg',
+    '5 short-ton',
+    lb(10000.99),
+    throughJson(kg(4536.3772)),
+  ];
   const above: Mass[] = ['10001.0001 lb', '4536.37729238 kg', '26000 lb', lb(10001.01), throughJson(kg(4536.3773))];
 
   test.each([...at, ...above].map((form) => [form]))('%o: applies', (mass) => {
-    expect(ask(interstate(power({ grossWeightRating: mass })))).toMatchObject({ verdict: 'applies', clause: '49 CFR 390.5' });
+    expect(ask(interstate(power({ grossWeightRating: mass })))).toMatchObject({
+      verdict: 'applies',
+      clause: '49 CFR 390.5',
+    });
     expect(ask(interstate(power({ grossWeight: mass }))).verdict).toBe('applies');
   });
   test.each(below.map((form) => [form]))('%o: does not apply', (mass) => {
@@ -40,8 +59,12 @@ describe('the greater of rating and weight', () => {
     expect(ask(interstate(power({ grossWeightRating, grossWeight }))).verdict).toBe(verdict);
   });
   it('across units of measure', () => {
-    expect(ask(interstate(power({ grossWeightRating: '10000 lb', grossWeight: '4536.37729237 kg' }))).verdict).toBe('applies');
-    expect(ask(interstate(power({ grossWeightRating: '10000 lb', grossWeight: '4536.37729236 kg' }))).verdict).toBe('does-not-apply');
+    expect(ask(interstate(power({ grossWeightRating: '10000 lb', grossWeight: '4536.37729237 kg' }))).verdict).toBe(
+      'applies',
+    );
+    expect(ask(interstate(power({ grossWeightRating: '10000 lb', grossWeight: '4536.37729236 kg' }))).verdict).toBe(
+      'does-not-apply',
+    );
   });
 });
 
@@ -49,29 +72,40 @@ describe('a combination', () => {
   it('adds up unit by unit, each at its greatest', () => {
     // Truck rated 6,000 and loaded to 6,500; trailer rated 3,501 and loaded to 3,000: 6,500 + 3,501 = 10,001.
     const truck = power({ grossWeightRating: '6000 lb', grossWeight: '6500 lb' });
-    const ask2 = (rating: Mass) => ask(interstate(truck, trailer({ grossWeightRating: rating, grossWeight: '3000 lb' }))).verdict;
+    const ask2 = (rating: Mass) =>
+      ask(interstate(truck, trailer({ grossWeightRating: rating, grossWeight: '3000 lb' }))).verdict;
     expect([ask2('3501 lb'), ask2('3500.99 lb')]).toEqual(['applies', 'does-not-apply']);
   });
   it('neither the sum of ratings nor the sum of weights alone would reach it', () => {
     // Ratings 6,000 + 3,900 = 9,900; weights 6,500 + 3,000 = 9,500; unit by unit 6,500 + 3,900 = 10,400.
     const truck = power({ grossWeightRating: '6000 lb', grossWeight: '6500 lb' });
-    expect(ask(interstate(truck, trailer({ grossWeightRating: '3900 lb', grossWeight: '3000 lb' }))).verdict).toBe('applies');
+    expect(ask(interstate(truck, trailer({ grossWeightRating: '3900 lb', grossWeight: '3000 lb' }))).verdict).toBe(
+      'applies',
+    );
   });
   it('shows the sum as a step', () => {
     const { steps } = check([machine()], several(2, '8000 lb'), {
       vehicle: interstate(power({ grossWeightRating: '7300 lb' }), trailer({ grossWeightRating: '5000 lb' })),
     });
-    expect(steps.find(({ symbol }) => symbol === 'G')).toMatchObject({ result: { value: 12300, unit: 'lb' }, clause: '49 CFR 390.5' });
+    expect(steps.find(({ symbol }) => symbol === 'G')).toMatchObject({
+      result: { value: 12300, unit: 'lb' },
+      clause: '49 CFR 390.5',
+    });
   });
   it('counts two trailers', () => {
     const second = (mass: Mass): VehicleUnit => ({ id: 'second', kind: 'towed', grossWeight: mass });
-    const verdict = (mass: Mass) => ask(interstate(power({ grossWeight: '6000 lb' }), trailer({ grossWeight: '2000 lb' }), second(mass))).verdict;
+    const verdict = (mass: Mass) =>
+      ask(interstate(power({ grossWeight: '6000 lb' }), trailer({ grossWeight: '2000 lb' }), second(mass))).verdict;
     expect([verdict('2001 lb'), verdict('2000 lb')]).toEqual(['applies', 'does-not-apply']);
   });
 });
 
 describe('the combination rating on the label', () => {
-  const labelled = (label: Mass, ...units: VehicleUnit[]): Vehicle => ({ units, combinationRatingOnLabel: label, interstateCommerce: true });
+  const labelled = (label: Mass, ...units: VehicleUnit[]): Vehicle => ({
+    units,
+    combinationRatingOnLabel: label,
+    interstateCommerce: true,
+  });
 
   it('counts while something is towed', () => {
     const units = [power({ grossWeightRating: '6000 lb' }), trailer({ grossWeightRating: '2000 lb' })];
@@ -82,7 +116,10 @@ describe('the combination rating on the label', () => {
     expect(ask(labelled('20000 lb', power({ grossWeightRating: '9900 lb' }))).verdict).toBe('does-not-apply');
   });
   it('does not lower the sum over the units', () => {
-    expect(ask(labelled('9000 lb', power({ grossWeightRating: '7300 lb' }), trailer({ grossWeightRating: '5000 lb' }))).verdict).toBe('applies');
+    expect(
+      ask(labelled('9000 lb', power({ grossWeightRating: '7300 lb' }), trailer({ grossWeightRating: '5000 lb' })))
+        .verdict,
+    ).toBe('applies');
   });
   it('decides where a unit is not known', () => {
     expect(ask(labelled('10001 lb', power(), trailer({ grossWeightRating: '2000 lb' }))).verdict).toBe('applies');
@@ -94,7 +131,10 @@ describe('interstate commerce', () => {
   const heavy = [power({ grossWeightRating: '26000 lb' })];
   it('decides, and is not assumed', () => {
     expect(ask({ units: heavy, interstateCommerce: true }).verdict).toBe('applies');
-    expect(ask({ units: heavy, interstateCommerce: false })).toMatchObject({ verdict: 'does-not-apply', because: { code: 'NOT_INTERSTATE' } });
+    expect(ask({ units: heavy, interstateCommerce: false })).toMatchObject({
+      verdict: 'does-not-apply',
+      because: { code: 'NOT_INTERSTATE' },
+    });
     expect(ask({ units: heavy })).toMatchObject({ verdict: 'undetermined', because: { code: 'COMMERCE_NOT_STATED' } });
   });
   it('does not matter below the threshold', () => {
@@ -108,8 +148,18 @@ describe('interstate commerce', () => {
   });
   it('is true or false', () => {
     for (const interstateCommerce of ['no', 'yes', 0, null]) {
-      const issue = issueOf(() => checkLoosely({ rules, articles: [machine()], tieDowns: several(2, '8000 lb'), vehicle: { units: heavy, interstateCommerce } }));
-      expect(issue, String(interstateCommerce)).toMatchObject({ code: 'UNKNOWN_VALUE', path: 'vehicle.interstateCommerce' });
+      const issue = issueOf(() =>
+        checkLoosely({
+          rules,
+          articles: [machine()],
+          tieDowns: several(2, '8000 lb'),
+          vehicle: { units: heavy, interstateCommerce },
+        }),
+      );
+      expect(issue, String(interstateCommerce)).toMatchObject({
+        code: 'UNKNOWN_VALUE',
+        path: 'vehicle.interstateCommerce',
+      });
     }
   });
 });
@@ -135,29 +185,43 @@ describe('what is missing', () => {
 });
 
 describe('mistakes', () => {
-  const issue = (vehicle: unknown) => issueOf(() => checkLoosely({ rules, articles: [machine()], tieDowns: several(2, '8000 lb'), vehicle }));
+  const issue = (vehicle: unknown) =>
+    issueOf(() => checkLoosely({ rules, articles: [machine()], tieDowns: several(2, '8000 lb'), vehicle }));
   it('say where', () => {
     expect(issue({ units: [] })).toMatchObject({ code: 'EMPTY_LIST', path: 'vehicle.units' });
     expect(issue({})).toMatchObject({ code: 'EMPTY_LIST', path: 'vehicle.units' });
     expect(issue({ units: [{ id: 'truck' }] })).toMatchObject({ code: 'UNKNOWN_VALUE', path: 'vehicle.units[0].kind' });
     expect(issue({ units: [power(), null] })).toMatchObject({ path: expect.stringContaining('vehicle.units[1]') });
-    expect(issue({ units: [power({ grossWeight: '0 lb' })] })).toMatchObject({ code: 'NOT_POSITIVE', path: 'vehicle.units[0].grossWeight' });
+    expect(issue({ units: [power({ grossWeight: '0 lb' })] })).toMatchObject({
+      code: 'NOT_POSITIVE',
+      path: 'vehicle.units[0].grossWeight',
+    });
     expect(issue({ units: [power(), trailer({ grossWeightRating: '5 ft' as never })] })).toMatchObject({
       code: 'WRONG_KIND',
       path: 'vehicle.units[1].grossWeightRating',
     });
   });
+  it('a unit without a name', () => {
+    for (const id of [undefined, '', 5, null]) {
+      expect(issue({ units: [{ ...power({ grossWeight: '9000 lb' }), id }] }), String(id)).toMatchObject({
+        code: 'MISSING_FIELD',
+        path: 'vehicle.units[0].id',
+      });
+    }
+  });
   it('two units of one name', () => {
-    expect(issue({ units: [power({ grossWeight: '9000 lb' }), { ...trailer({ grossWeight: '9000 lb' }), id: 'truck' }] })).toMatchObject({
+    expect(
+      issue({ units: [power({ grossWeight: '9000 lb' }), { ...trailer({ grossWeight: '9000 lb' }), id: 'truck' }] }),
+    ).toMatchObject({
       code: 'DUPLICATE_ID',
       path: 'vehicle.units[1].id',
     });
   });
   it('a vehicle that is none', () => {
     for (const vehicle of [null, 'truck', 5]) {
-      expect(() => checkLoosely({ rules, articles: [machine()], tieDowns: several(2, '8000 lb'), vehicle })).toThrowError(
-        expect.objectContaining({ name: 'RiggingError' }),
-      );
+      expect(() =>
+        checkLoosely({ rules, articles: [machine()], tieDowns: several(2, '8000 lb'), vehicle }),
+      ).toThrowError(expect.objectContaining({ name: 'RiggingError' }));
     }
   });
 });

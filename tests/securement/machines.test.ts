@@ -11,7 +11,11 @@ const ends = (...each: ('front' | 'rear' | undefined)[]) =>
 describe('four tie-downs for a heavy machine, 393.130(c)', () => {
   test.each([3, 4, 5])('%d of them', (count) => {
     const result = check([heavy()], several(count, '9000 lb'));
-    expect(checkOf(result, '393.130/count/tractor')).toMatchObject({ verdict: count < 4 ? 'fail' : 'pass', demand: 4, capacity: count });
+    expect(checkOf(result, '393.130/count/tractor')).toMatchObject({
+      verdict: count < 4 ? 'fail' : 'pass',
+      demand: 4,
+      capacity: count,
+    });
     expect(result.verdict).toBe(count < 4 ? 'fail' : 'pass');
     expect(result.articles[0]).toMatchObject({ rule: '393.130', minimumCount: 4 });
   });
@@ -22,7 +26,8 @@ describe('four tie-downs for a heavy machine, 393.130(c)', () => {
 });
 
 describe('front and rear', () => {
-  const ask = (article: Article, tieDowns: readonly TieDown[], rule = '393.130(c)') => checkOf(check([article], tieDowns), `${rule}/tractor`);
+  const ask = (article: Article, tieDowns: readonly TieDown[], rule = '393.130(c)') =>
+    checkOf(check([article], tieDowns), `${rule}/tractor`);
 
   it('a heavy machine is held at both', () => {
     expect(ask(heavy(), ends('front', 'front', 'rear', 'rear')).verdict).toBe('pass');
@@ -47,7 +52,9 @@ describe('front and rear', () => {
     expect(check([van], ends('front', 'rear')).articles[0]).toMatchObject({ rule: '393.128', minimumCount: 2 });
   });
   it('a damaged tie-down holds no end', () => {
-    const bad = ofParts('bad', [{ id: 'chain', kind: 'chain', size: '3/8', grade: 70, condition: 'damaged' }], { end: 'rear' });
+    const bad = ofParts('bad', [{ id: 'chain', kind: 'chain', size: '3/8', grade: 70, condition: 'damaged' }], {
+      end: 'rear',
+    });
     expect(ask(heavy(), [...ends('front', 'front', 'front', 'front'), bad]).verdict).toBe('fail');
   });
   it('are not asked under the general rules', () => {
@@ -75,12 +82,20 @@ describe('the rule a lighter machine is judged under', () => {
   it('is the one its hauler chose, met or not', () => {
     const two = ends('front', 'rear');
     expect(check([long({ securedUnder: '393.128' })], two).verdict).toBe('pass');
-    expect(check([long({ securedUnder: '393.110' })], two)).toMatchObject({ verdict: 'fail', articles: [{ rule: '393.110', minimumCount: 5 }] });
-    expect(check([machine({ securedUnder: '393.130' })], two)).toMatchObject({ verdict: 'fail', articles: [{ rule: '393.130', minimumCount: 4 }] });
+    expect(check([long({ securedUnder: '393.110' })], two)).toMatchObject({
+      verdict: 'fail',
+      articles: [{ rule: '393.110', minimumCount: 5 }],
+    });
+    expect(check([machine({ securedUnder: '393.130' })], two)).toMatchObject({
+      verdict: 'fail',
+      articles: [{ rule: '393.130', minimumCount: 4 }],
+    });
     expect(check([machine({ securedUnder: '393.130' })], ends('front', 'rear', 'front', 'rear')).verdict).toBe('pass');
   });
   it('is shown with the others', () => {
-    expect(check([long()], ends('front', 'rear')).articles[0]?.options.map(({ rule, minimumCount }) => [rule, minimumCount])).toEqual([
+    expect(
+      check([long()], ends('front', 'rear')).articles[0]?.options.map(({ rule, minimumCount }) => [rule, minimumCount]),
+    ).toEqual([
       ['393.128', 2],
       ['393.110', 5],
       ['393.130', 5],
@@ -89,7 +104,9 @@ describe('the rule a lighter machine is judged under', () => {
   it('warns where 393.110 would ask for more than 393.128: readings differ', () => {
     const practice = checkOf(check([long()], ends('front', 'rear')), 'practice/length/tractor');
     expect(practice).toMatchObject({ weight: 'practice', verdict: 'fail', demand: 5, capacity: 2 });
-    expect(check([machine({ securedUnder: '393.128' })], ends('front', 'rear')).checks.map(({ id }) => id)).not.toContain('practice/length/tractor');
+    expect(
+      check([machine({ securedUnder: '393.128' })], ends('front', 'rear')).checks.map(({ id }) => id),
+    ).not.toContain('practice/length/tractor');
   });
 });
 
@@ -132,10 +149,14 @@ describe('accessory equipment', () => {
       expect(result.verdict).toBe(verdict);
     });
     it('neither locked nor tied is a violation, lowered or not', () => {
-      expect(checkOf(ask(heavy({ accessories: [bucket(undefined, false)] }), false), '393.130(b)(1)/bucket').verdict).toBe('fail');
+      expect(
+        checkOf(ask(heavy({ accessories: [bucket(undefined, false)] }), false), '393.130(b)(1)/bucket').verdict,
+      ).toBe('fail');
     });
     it('locked is left to a qualified person, with the dispute named', () => {
-      expect(missingIn(checkOf(ask(heavy({ accessories: [bucket(true, true)] }), false), '393.130(b)(1)/bucket'))).toEqual(['LOCK_DISPUTED']);
+      expect(
+        missingIn(checkOf(ask(heavy({ accessories: [bucket(true, true)] }), false), '393.130(b)(1)/bucket')),
+      ).toEqual(['LOCK_DISPUTED']);
     });
     it('begins at 10,000 lb', () => {
       const accessories = [bucket(true, true)];
@@ -179,15 +200,26 @@ describe('accessory equipment', () => {
     expect(result.articles[0]).toMatchObject({ count: 3, aggregate: { value: 13500, unit: 'lb' } });
     expect(checkOf(result, '393.130/count/tractor').verdict).toBe('fail');
     expect(checkOf(result, '393.130(b)(1)/bucket').verdict).toBe('pass');
-    expect(result.tieDowns[3]).toMatchObject({ id: 'bucket-chain', holds: 'bucket', credit: 0, counted: { value: 0 }, workingLoadLimit: { value: 4700 } });
+    expect(result.tieDowns[3]).toMatchObject({
+      id: 'bucket-chain',
+      holds: 'bucket',
+      credit: 0,
+      counted: { value: 0 },
+      workingLoadLimit: { value: 4700 },
+    });
   });
   it('held only by a damaged tie-down is not held', () => {
-    const bad = ofParts('bad', [{ id: 'chain', kind: 'chain', size: '3/8', grade: 70, condition: 'damaged' }], { holds: 'bucket' });
+    const bad = ofParts('bad', [{ id: 'chain', kind: 'chain', size: '3/8', grade: 70, condition: 'damaged' }], {
+      holds: 'bucket',
+    });
     const result = check([heavy({ accessories: [bucket(true, false)] })], [...several(4, '9000 lb'), bad]);
     expect(checkOf(result, '393.130(b)(1)/bucket').verdict).toBe('fail');
   });
   it('is judged one by one', () => {
-    const accessories: Accessory[] = [{ id: 'loader', lowered: true, locked: false }, { id: 'backhoe', lowered: true, locked: true }];
+    const accessories: Accessory[] = [
+      { id: 'loader', lowered: true, locked: false },
+      { id: 'backhoe', lowered: true, locked: true },
+    ];
     const loader = rated('loader-chain', '4700 lb', { holds: 'loader' });
     const result = check([heavy({ accessories })], [...several(4, '9000 lb'), loader]);
     expect(checkOf(result, '393.130(b)(1)/loader').verdict).toBe('pass');
@@ -210,7 +242,9 @@ describe('an articulated machine, 393.130(b)(2)', () => {
     [false, 'fail'],
     [undefined, 'undetermined'],
   ] as const)('heavy, joint locked %s: %s', (articulationLocked, verdict) => {
-    const result = ask(heavy({ articulated: true, ...(articulationLocked === undefined ? {} : { articulationLocked }) }));
+    const result = ask(
+      heavy({ articulated: true, ...(articulationLocked === undefined ? {} : { articulationLocked }) }),
+    );
     expect(checkOf(result, '393.130(b)(2)/tractor')).toMatchObject({ verdict, weight: 'requirement' });
     expect(result.verdict).toBe(verdict);
   });
@@ -219,7 +253,9 @@ describe('an articulated machine, 393.130(b)(2)', () => {
     [false, 'fail'],
     [undefined, 'undetermined'],
   ] as const)('under 10,000 lb it is advice: joint locked %s', (articulationLocked, verdict) => {
-    const result = ask(machine({ articulated: true, ...(articulationLocked === undefined ? {} : { articulationLocked }) }));
+    const result = ask(
+      machine({ articulated: true, ...(articulationLocked === undefined ? {} : { articulationLocked }) }),
+    );
     expect(checkOf(result, '393.130(b)(2)/tractor')).toMatchObject({ verdict, weight: 'practice' });
     expect(result.verdict).toBe('pass');
   });
@@ -253,11 +289,21 @@ describe('what is said of the sources', () => {
 describe('a pass under 393.130', () => {
   it('is a whole plan: counts, ends, accessories, articulation, strength', () => {
     const article = heavy({
-      accessories: [{ id: 'loader', lowered: true }, { id: 'backhoe', lowered: true }],
+      accessories: [
+        { id: 'loader', lowered: true },
+        { id: 'backhoe', lowered: true },
+      ],
       articulated: true,
       articulationLocked: true,
     });
-    const result = check([article], [...several(4, '5000 lb'), rated('l', '3150 lb', { holds: 'loader' }), rated('b', '3150 lb', { holds: 'backhoe' })]);
+    const result = check(
+      [article],
+      [
+        ...several(4, '5000 lb'),
+        rated('l', '3150 lb', { holds: 'loader' }),
+        rated('b', '3150 lb', { holds: 'backhoe' }),
+      ],
+    );
     expect(result.verdict).toBe('pass');
     expect(reasonOf(checkOf(result, '393.102(c)/tractor'))).toBe('DEEMED_TO_PERFORM');
     expect(codes(result.cautions)).toContain('DIRECTION_NOT_CHECKED');

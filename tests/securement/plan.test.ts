@@ -11,23 +11,40 @@ const withTieDown = (more: Record<string, unknown>) => issue({ tieDowns: [{ ...r
 
 describe('lists', () => {
   test.each(['articles', 'tieDowns'])('%s must not be empty', (list) => {
-    for (const value of [[], undefined, null, {}, 'tractor', 5]) expect(issue({ [list]: value })).toMatchObject({ code: 'EMPTY_LIST', path: list });
+    for (const value of [[], undefined, null, {}, 'tractor', 5])
+      expect(issue({ [list]: value })).toMatchObject({ code: 'EMPTY_LIST', path: list });
   });
   it('of items that are none', () => {
     for (const item of [null, undefined, 'tractor', 5]) {
-      expect(issue({ articles: [machine(), item] })).toMatchObject({ code: 'MISSING_FIELD', path: expect.stringMatching(/^articles\[1\]/) });
-      expect(issue({ tieDowns: [rated('one', '9000 lb'), item] })).toMatchObject({ code: 'MISSING_FIELD', path: expect.stringMatching(/^tieDowns\[1\]/) });
+      expect(issue({ articles: [machine(), item] })).toMatchObject({
+        code: 'MISSING_FIELD',
+        path: expect.stringMatching(/^articles\[1\]/),
+      });
+      expect(issue({ tieDowns: [rated('one', '9000 lb'), item] })).toMatchObject({
+        code: 'MISSING_FIELD',
+        path: expect.stringMatching(/^tieDowns\[1\]/),
+      });
     }
   });
   it('of accessories', () => {
     for (const accessories of ['bucket', 5, {}, true]) {
-      expect(() => checkLoosely({ ...good, articles: [machine({ accessories: accessories as never })] }), String(accessories)).toThrowError(
-        expect.objectContaining({ name: 'RiggingError', path: 'articles[0].accessories' }),
-      );
+      expect(
+        () => checkLoosely({ ...good, articles: [machine({ accessories: accessories as never })] }),
+        String(accessories),
+      ).toThrowError(expect.objectContaining({ name: 'RiggingError', path: 'articles[0].accessories' }));
     }
-    expect(withArticle({ accessories: [null] })).toMatchObject({ code: 'MISSING_FIELD', path: expect.stringContaining('articles[0].accessories[0]') });
-    expect(withArticle({ accessories: [{ id: 'bucket', lowered: 'yes' }] })).toMatchObject({ code: 'UNKNOWN_VALUE', path: 'articles[0].accessories[0].lowered' });
-    expect(withArticle({ accessories: [{ id: 'bucket', locked: 1 }] })).toMatchObject({ code: 'UNKNOWN_VALUE', path: 'articles[0].accessories[0].locked' });
+    expect(withArticle({ accessories: [null] })).toMatchObject({
+      code: 'MISSING_FIELD',
+      path: expect.stringContaining('articles[0].accessories[0]'),
+    });
+    expect(withArticle({ accessories: [{ id: 'bucket', lowered: 'yes' }] })).toMatchObject({
+      code: 'UNKNOWN_VALUE',
+      path: 'articles[0].accessories[0].lowered',
+    });
+    expect(withArticle({ accessories: [{ id: 'bucket', locked: 1 }] })).toMatchObject({
+      code: 'UNKNOWN_VALUE',
+      path: 'articles[0].accessories[0].locked',
+    });
   });
 });
 
@@ -36,15 +53,34 @@ describe('names', () => {
     for (const id of [undefined, '', 5, null, {}]) {
       expect(withArticle({ id })).toMatchObject({ code: 'MISSING_FIELD', path: 'articles[0].id' });
       expect(withTieDown({ id })).toMatchObject({ code: 'MISSING_FIELD', path: 'tieDowns[0].id' });
-      expect(withArticle({ accessories: [{ id }] })).toMatchObject({ code: 'MISSING_FIELD', path: 'articles[0].accessories[0].id' });
+      expect(withArticle({ accessories: [{ id }] })).toMatchObject({
+        code: 'MISSING_FIELD',
+        path: 'articles[0].accessories[0].id',
+      });
     }
   });
   it('are used once in a plan', () => {
-    expect(issue({ articles: [machine(), crate({ id: 'tractor' })] })).toMatchObject({ code: 'DUPLICATE_ID', path: 'articles[1].id', received: "'tractor'" });
-    expect(issue({ tieDowns: [rated('one', '1 lb'), rated('one', '1 lb')] })).toMatchObject({ code: 'DUPLICATE_ID', path: 'tieDowns[1].id' });
-    expect(issue({ tieDowns: [rated('tractor', '1 lb')] })).toMatchObject({ code: 'DUPLICATE_ID', path: 'tieDowns[0].id' });
-    expect(withArticle({ accessories: [{ id: 'bucket' }, { id: 'bucket' }] })).toMatchObject({ code: 'DUPLICATE_ID', path: 'articles[0].accessories[1].id' });
-    expect(withArticle({ accessories: [{ id: 'tractor' }] })).toMatchObject({ code: 'DUPLICATE_ID', path: 'articles[0].accessories[0].id' });
+    expect(issue({ articles: [machine(), crate({ id: 'tractor' })] })).toMatchObject({
+      code: 'DUPLICATE_ID',
+      path: 'articles[1].id',
+      received: "'tractor'",
+    });
+    expect(issue({ tieDowns: [rated('one', '1 lb'), rated('one', '1 lb')] })).toMatchObject({
+      code: 'DUPLICATE_ID',
+      path: 'tieDowns[1].id',
+    });
+    expect(issue({ tieDowns: [rated('tractor', '1 lb')] })).toMatchObject({
+      code: 'DUPLICATE_ID',
+      path: 'tieDowns[0].id',
+    });
+    expect(withArticle({ accessories: [{ id: 'bucket' }, { id: 'bucket' }] })).toMatchObject({
+      code: 'DUPLICATE_ID',
+      path: 'articles[0].accessories[1].id',
+    });
+    expect(withArticle({ accessories: [{ id: 'tractor' }] })).toMatchObject({
+      code: 'DUPLICATE_ID',
+      path: 'articles[0].accessories[0].id',
+    });
     expect(issue({ articles: [machine({ accessories: [{ id: 'crate' }] }), crate()] }).code).toBe('DUPLICATE_ID');
   });
   it('of parts are used once in a tie-down, and may come again in another', () => {
@@ -57,7 +93,10 @@ describe('names', () => {
   });
   it('may be any text', () => {
     for (const id of ['__proto__', 'constructor', 'toString', 'a/b', '0']) {
-      const result = check([machine({ id })], [rated('one', '9000 lb', { holds: id }), rated('two', '9000 lb', { holds: id })]);
+      const result = check(
+        [machine({ id })],
+        [rated('one', '9000 lb', { holds: id }), rated('two', '9000 lb', { holds: id })],
+      );
       expect(result).toMatchObject({ verdict: 'pass', articles: [{ id, count: 2 }] });
       expect(Object.getPrototypeOf(result.articles[0])).toBe(Object.prototype);
     }
@@ -67,7 +106,10 @@ describe('names', () => {
 describe('what a tie-down holds', () => {
   it('is an article or an accessory of the plan', () => {
     for (const holds of ['trailer', '', undefined, 5, null, 'one', '__proto__']) {
-      expect(withTieDown({ holds }), String(holds)).toMatchObject({ code: 'UNKNOWN_REFERENCE', path: 'tieDowns[0].holds' });
+      expect(withTieDown({ holds }), String(holds)).toMatchObject({
+        code: 'UNKNOWN_REFERENCE',
+        path: 'tieDowns[0].holds',
+      });
     }
     expect(withTieDown({ holds: 'trailer' }).expected).toContain('tractor');
   });
@@ -89,26 +131,38 @@ describe('words', () => {
         expect(withArticle({ [flag]: value })).toMatchObject({ code: 'UNKNOWN_VALUE', path: `articles[0].${flag}` });
       }
     }
-    expect(withArticle({ securedUnder: '393.116' })).toMatchObject({ code: 'UNKNOWN_VALUE', path: 'articles[0].securedUnder' });
+    expect(withArticle({ securedUnder: '393.116' })).toMatchObject({
+      code: 'UNKNOWN_VALUE',
+      path: 'articles[0].securedUnder',
+    });
   });
   it('of a tie-down', () => {
     for (const path of ['direct', undefined, null, '__proto__', 'constructor']) {
       expect(withTieDown({ path }), String(path)).toMatchObject({ code: 'UNKNOWN_VALUE', path: 'tieDowns[0].path' });
     }
-    for (const end of ['middle', 'left', null, 1]) expect(withTieDown({ end })).toMatchObject({ code: 'UNKNOWN_VALUE', path: 'tieDowns[0].end' });
+    for (const end of ['middle', 'left', null, 1])
+      expect(withTieDown({ end })).toMatchObject({ code: 'UNKNOWN_VALUE', path: 'tieDowns[0].end' });
   });
   it('parts or capacities, one of the two', () => {
-    expect(withTieDown({ capacities: undefined })).toMatchObject({ code: 'CONFLICTING_FIELDS', path: 'tieDowns[0]', received: "'neither'" });
+    expect(withTieDown({ capacities: undefined })).toMatchObject({
+      code: 'CONFLICTING_FIELDS',
+      path: 'tieDowns[0]',
+      received: "'neither'",
+    });
     expect(withTieDown({ parts: [{ id: 'chain', kind: 'chain', size: '3/8', grade: 70 }] })).toMatchObject({
       code: 'CONFLICTING_FIELDS',
       path: 'tieDowns[0]',
       received: "'both'",
     });
-    expect(withTieDown({ capacities: undefined, parts: [] })).toMatchObject({ code: 'EMPTY_LIST', path: 'tieDowns[0].parts' });
+    expect(withTieDown({ capacities: undefined, parts: [] })).toMatchObject({
+      code: 'EMPTY_LIST',
+      path: 'tieDowns[0].parts',
+    });
     for (const capacities of [null, 5, '9000 lb']) {
-      expect(() => checkLoosely({ ...good, tieDowns: [{ ...rated('one', '9000 lb'), capacities }] }), String(capacities)).toThrowError(
-        expect.objectContaining({ name: 'RiggingError' }),
-      );
+      expect(
+        () => checkLoosely({ ...good, tieDowns: [{ ...rated('one', '9000 lb'), capacities }] }),
+        String(capacities),
+      ).toThrowError(expect.objectContaining({ name: 'RiggingError' }));
     }
   });
 });
@@ -117,17 +171,30 @@ describe('quantities', () => {
   it('of an article', () => {
     expect(withArticle({ mass: '8,000 lb' })).toMatchObject({ code: 'AMBIGUOUS_NUMBER', path: 'articles[0].mass' });
     expect(withArticle({ mass: '4 ton' })).toMatchObject({ code: 'AMBIGUOUS_UNIT', path: 'articles[0].mass' });
-    expect(withArticle({ mass: { value: Number.NaN, unit: 'lb' } })).toMatchObject({ code: 'NOT_FINITE', path: 'articles[0].mass' });
+    expect(withArticle({ mass: { value: Number.NaN, unit: 'lb' } })).toMatchObject({
+      code: 'NOT_FINITE',
+      path: 'articles[0].mass',
+    });
     expect(withArticle({ mass: 8000 })).toMatchObject({ code: 'NOT_A_QUANTITY', path: 'articles[0].mass' });
     expect(withArticle({ mass: undefined })).toMatchObject({ code: 'MISSING_FIELD', path: 'articles[0].mass' });
     expect(withArticle({ length: '0 ft' })).toMatchObject({ code: 'NOT_POSITIVE', path: 'articles[0].length' });
     expect(withArticle({ length: '10' })).toMatchObject({ code: 'TEXT_NOT_A_QUANTITY', path: 'articles[0].length' });
-    expect(withArticle({ length: { value: 10, unit: 'feet' } })).toMatchObject({ code: 'UNKNOWN_UNIT', path: 'articles[0].length' });
+    expect(withArticle({ length: { value: 10, unit: 'feet' } })).toMatchObject({
+      code: 'UNKNOWN_UNIT',
+      path: 'articles[0].length',
+    });
   });
   it('of a tie-down', () => {
-    expect(withTieDown({ capacities: { workingLoadLimit: '0 lb' } })).toMatchObject({ code: 'NOT_POSITIVE', path: 'tieDowns[0].capacities.workingLoadLimit' });
-    expect(withTieDown({ capacities: { workingLoadLimit: '5 ft' } })).toMatchObject({ code: 'WRONG_KIND', path: 'tieDowns[0].capacities.workingLoadLimit' });
-    const part = (more: Record<string, unknown>) => withTieDown({ capacities: undefined, parts: [{ id: 'chain', kind: 'chain', size: '3/8', ...more }] });
+    expect(withTieDown({ capacities: { workingLoadLimit: '0 lb' } })).toMatchObject({
+      code: 'NOT_POSITIVE',
+      path: 'tieDowns[0].capacities.workingLoadLimit',
+    });
+    expect(withTieDown({ capacities: { workingLoadLimit: '5 ft' } })).toMatchObject({
+      code: 'WRONG_KIND',
+      path: 'tieDowns[0].capacities.workingLoadLimit',
+    });
+    const part = (more: Record<string, unknown>) =>
+      withTieDown({ capacities: undefined, parts: [{ id: 'chain', kind: 'chain', size: '3/8', ...more }] });
     expect(part({ markedWll: '-5 lb' })).toMatchObject({ code: 'NEGATIVE', path: 'tieDowns[0].parts[0].markedWll' });
     expect(part({ size: '5/17' })).toMatchObject({ code: 'UNKNOWN_SIZE', path: 'tieDowns[0].parts[0].size' });
     expect(part({ grade: 75 })).toMatchObject({ code: 'UNKNOWN_GRADE', path: 'tieDowns[0].parts[0].grade' });
@@ -147,13 +214,18 @@ describe('the call', () => {
     }
   });
   it('has units it knows', () => {
-    for (const units of ['SI', 'metric', null]) expect(issue({ units })).toMatchObject({ code: 'UNKNOWN_VALUE', path: 'units' });
+    for (const units of ['SI', 'metric', null])
+      expect(issue({ units })).toMatchObject({ code: 'UNKNOWN_VALUE', path: 'units' });
   });
   it('has an argument', () => {
-    for (const input of [undefined, null]) expect(() => checkLoosely(input)).toThrowError(expect.objectContaining({ name: 'RiggingError' }));
+    for (const input of [undefined, null])
+      expect(() => checkLoosely(input)).toThrowError(expect.objectContaining({ name: 'RiggingError' }));
   });
   it('does not change what it is given', () => {
-    const plan = { articles: [machine({ accessories: [{ id: 'bucket', locked: true }] })], tieDowns: several(2, '9000 lb') };
+    const plan = {
+      articles: [machine({ accessories: [{ id: 'bucket', locked: true }] })],
+      tieDowns: several(2, '9000 lb'),
+    };
     const before = JSON.stringify(plan);
     check(plan.articles, plan.tieDowns);
     check(plan.articles, plan.tieDowns, { working: false });
@@ -179,7 +251,10 @@ describe('the call', () => {
 describe('JSON', () => {
   it('of a plan says what its objects say', () => {
     const plan: Plan = {
-      vehicle: { units: [{ id: 'truck', kind: 'power', grossWeightRating: kg(4536.37729237) }], interstateCommerce: true },
+      vehicle: {
+        units: [{ id: 'truck', kind: 'power', grossWeightRating: kg(4536.37729237) }],
+        interstateCommerce: true,
+      },
       articles: [machine({ mass: lb(8000), length: m(3.048), accessories: [{ id: 'bucket', locked: true }] })],
       tieDowns: [...several(2, lb(4000)), ofParts('three', [{ id: 'chain', kind: 'chain', size: '3/8', grade: 70 }])],
     };

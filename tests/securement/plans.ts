@@ -33,7 +33,11 @@ export function rated(id: string, workingLoadLimit: RatedLoad, more: Partial<Tie
 }
 
 /** So many alike, turn by turn at the front and at the rear. */
-export function several(count: number, workingLoadLimit: RatedLoad, more: Partial<TieDownAsWhole> = {}): TieDownAsWhole[] {
+export function several(
+  count: number,
+  workingLoadLimit: RatedLoad,
+  more: Partial<TieDownAsWhole> = {},
+): TieDownAsWhole[] {
   return Array.from({ length: count }, (_, at) =>
     rated(`tie-down-${at + 1}`, workingLoadLimit, { end: at % 2 === 0 ? 'front' : 'rear', ...more }),
   );
@@ -48,7 +52,11 @@ export function ofParts(id: string, parts: readonly Part[], more: Partial<TieDow
   return { id, holds: 'tractor', path: 'vehicle-to-cargo', parts: [...parts, ...anchors], ...more } as TieDown;
 }
 
-export function check(articles: readonly Article[], tieDowns: readonly TieDown[], more: Partial<CheckSecurementInput> = {}): SecurementCheck {
+export function check(
+  articles: readonly Article[],
+  tieDowns: readonly TieDown[],
+  more: Partial<CheckSecurementInput> = {},
+): SecurementCheck {
   return checkSecurement({ rules, articles, tieDowns, ...more });
 }
 

@@ -3,7 +3,15 @@ import type { Article, Part } from 'chain-rigging';
 import { describe, expect, it, test } from 'vitest';
 import { check, checkOf, codes, crate, machine, ofParts, rated, several, throughJson } from './plans.js';
 
-const unknown = (id: string) => ofParts(id, [{ id: 'chain', kind: 'chain', size: '1/2', grade: 70 }, { id: 'binder', kind: 'binder' }], { end: 'front' }); // at most 11,300 lb
+const unknown = (id: string) =>
+  ofParts(
+    id,
+    [
+      { id: 'chain', kind: 'chain', size: '1/2', grade: 70 },
+      { id: 'binder', kind: 'binder' },
+    ],
+    { end: 'front' },
+  ); // at most 11,300 lb
 
 describe('strength × count × a further requirement', () => {
   // 8,000 lb and 10 ft: 4,000 lb and 2 tie-downs under the general rules. The accessory is the further requirement.
@@ -26,9 +34,14 @@ describe('strength × count × a further requirement', () => {
     ['undetermined', 'fail', 'pass', 'fail'],
   ];
   test.each(table)('strength %s, count %s, accessory %s: %s', (strength, count, accessory, verdict) => {
-    const article = machine({ accessories: [{ id: 'bucket', ...(accessory === 'undetermined' ? {} : { locked: accessory === 'pass' }) }] });
+    const article = machine({
+      accessories: [{ id: 'bucket', ...(accessory === 'undetermined' ? {} : { locked: accessory === 'pass' }) }],
+    });
     const number = count === 'pass' ? 2 : 1;
-    const tieDowns = strength === 'undetermined' ? Array.from({ length: number }, (_, at) => unknown(`u${at}`)) : several(number, strength === 'pass' ? strong : weak);
+    const tieDowns =
+      strength === 'undetermined'
+        ? Array.from({ length: number }, (_, at) => unknown(`u${at}`))
+        : several(number, strength === 'pass' ? strong : weak);
     const result = check([article], tieDowns);
     expect(checkOf(result, '393.106(d)/tractor').verdict).toBe(strength);
     expect(result.checks.find(({ title }) => title === 'Number of tie-downs')?.verdict).toBe(count);
@@ -42,7 +55,8 @@ describe('strength × count × a further requirement', () => {
 describe('one article of two', () => {
   it('decides for both', () => {
     const good = several(4, '9000 lb');
-    const forCrate = (limit: '9000 lb' | '100 lb') => several(2, limit, { holds: 'crate' }).map((each) => ({ ...each, id: `crate-${each.id}` }));
+    const forCrate = (limit: '9000 lb' | '100 lb') =>
+      several(2, limit, { holds: 'crate' }).map((each) => ({ ...each, id: `crate-${each.id}` }));
     expect(check([machine(), crate()], [...good, ...forCrate('9000 lb')]).verdict).toBe('pass');
     const result = check([machine(), crate()], [...good, ...forCrate('100 lb')]);
     expect(result).toMatchObject({ verdict: 'fail', governing: '393.106(d)/crate' });
@@ -63,7 +77,9 @@ describe('the governing check', () => {
     const tie = check([crate({ length: '25 ft' })], several(2, '2000 lb', { holds: 'crate' }));
     expect(tie.governing).toBe('393.106(d)/crate');
     // Strength 4,000/3,000 = 1.33; count 2.
-    expect(check([crate({ length: '25 ft' })], several(2, '3000 lb', { holds: 'crate' })).governing).toBe('393.110/count/crate');
+    expect(check([crate({ length: '25 ft' })], several(2, '3000 lb', { holds: 'crate' })).governing).toBe(
+      '393.110/count/crate',
+    );
   });
   it('of a fail with a failed condition is that condition', () => {
     const article = machine({ accessories: [{ id: 'bucket', locked: false }] });
@@ -78,13 +94,18 @@ describe('the governing check', () => {
 
 describe('practice never decides', () => {
   const heavy = (more: Partial<Article> = {}) => machine({ mass: '16000 lb', length: '14 ft', ...more });
-  const fourOf = (...parts: Part[]) => [1, 2, 3, 4].map((at) => ofParts(`chain-${at}`, parts, { end: at < 3 ? 'front' : 'rear' }));
+  const fourOf = (...parts: Part[]) =>
+    [1, 2, 3, 4].map((at) => ofParts(`chain-${at}`, parts, { end: at < 3 ? 'front' : 'rear' }));
 
   it('grade 43 chain passes at its rating, and the advice says grade 70', () => {
     // Four 3/8 grade 43 (5,400 lb): 10,800 ≥ 8,000.
     const result = check([heavy()], fourOf({ id: 'chain', kind: 'chain', size: '3/8', grade: 43 }));
     expect(result.verdict).toBe('pass');
-    expect(checkOf(result, 'practice/grade/tractor')).toMatchObject({ verdict: 'fail', weight: 'practice', clause: 'common practice' });
+    expect(checkOf(result, 'practice/grade/tractor')).toMatchObject({
+      verdict: 'fail',
+      weight: 'practice',
+      clause: 'common practice',
+    });
   });
   it('grade 70 and up, or a marked chain, follows it', () => {
     for (const chain of [
@@ -107,17 +128,22 @@ describe('practice never decides', () => {
     expect(result.verdict).toBe('pass');
     expect(checkOf(result, 'practice/handbook/tractor')).toMatchObject({ verdict: 'fail', weight: 'practice' });
   });
-  test.each([['4999.99 lb', 'fail'], ['5000 lb', 'pass'], ['5000.01 lb', 'pass'], ['2267.96185 kg', 'pass'], ['2267.96184 kg', 'fail']] as const)(
-    'the handbook floor at %s: %s',
-    (limit, verdict) => {
-      // 5,000 lb = 2,267.961 85 kg exactly.
-      const result = check([heavy()], several(4, limit));
-      expect(checkOf(result, 'practice/handbook/tractor').verdict).toBe(verdict);
-      expect(result.verdict).toBe('pass');
-    },
-  );
+  test.each([
+    ['4999.99 lb', 'fail'],
+    ['5000 lb', 'pass'],
+    ['5000.01 lb', 'pass'],
+    ['2267.96185 kg', 'pass'],
+    ['2267.96184 kg', 'fail'],
+  ] as const)('the handbook floor at %s: %s', (limit, verdict) => {
+    // 5,000 lb = 2,267.961 85 kg exactly.
+    const result = check([heavy()], several(4, limit));
+    expect(checkOf(result, 'practice/handbook/tractor').verdict).toBe(verdict);
+    expect(result.verdict).toBe('pass');
+  });
   it('the handbook floor is for heavy machines', () => {
-    expect(check([machine()], several(4, '4000 lb')).checks.map(({ id }) => id)).not.toContain('practice/handbook/tractor');
+    expect(check([machine()], several(4, '4000 lb')).checks.map(({ id }) => id)).not.toContain(
+      'practice/handbook/tractor',
+    );
   });
   it('the handbook is a document of its own, not 49 CFR', () => {
     const { sources } = check([heavy()], several(4, '4000 lb'));
@@ -128,7 +154,12 @@ describe('practice never decides', () => {
   it('two tie-downs on a light machine are lawful; haulers use four', () => {
     const result = check([machine()], several(2, '9000 lb'));
     expect(result.verdict).toBe('pass');
-    expect(checkOf(result, 'practice/count/tractor')).toMatchObject({ verdict: 'fail', weight: 'practice', demand: 4, capacity: 2 });
+    expect(checkOf(result, 'practice/count/tractor')).toMatchObject({
+      verdict: 'fail',
+      weight: 'practice',
+      demand: 4,
+      capacity: 2,
+    });
   });
   it('one tie-down on a small crate is lawful; two are good practice', () => {
     const result = check([crate({ mass: '1000 lb', length: '4 ft' })], [rated('one', '1000 lb', { holds: 'crate' })]);
@@ -160,12 +191,22 @@ describe('what stands beside the verdict', () => {
     );
   });
   it('ids that are used once', () => {
-    const article = machine({ mass: '12000 lb', accessories: [{ id: 'a', lowered: true }, { id: 'b', locked: true }], articulated: true });
+    const article = machine({
+      mass: '12000 lb',
+      accessories: [
+        { id: 'a', lowered: true },
+        { id: 'b', locked: true },
+      ],
+      articulated: true,
+    });
     const ids = check([article, crate()], [...several(4, '9000 lb'), unknown('u')]).checks.map(({ id }) => id);
     expect(new Set(ids).size).toBe(ids.length);
   });
   it('every check with a clause, a title and a weight', () => {
-    for (const each of check([machine({ mass: '12000 lb', articulated: true })], [...several(3, '9000 lb'), unknown('u')]).checks) {
+    for (const each of check(
+      [machine({ mass: '12000 lb', articulated: true })],
+      [...several(3, '9000 lb'), unknown('u')],
+    ).checks) {
       expect(each.clause).toMatch(/^49 CFR \d|^common practice$|handbook/i);
       expect(each.title).not.toBe('');
       expect(['requirement', 'practice']).toContain(each.weight);
@@ -176,18 +217,40 @@ describe('what stands beside the verdict', () => {
 describe('without working', () => {
   const plan = () =>
     check(
-      [machine({ mass: '12000 lb', accessories: [{ id: 'bucket', lowered: true }], frictionMat: { massOnMat: '4000 lb' } })],
+      [
+        machine({
+          mass: '12000 lb',
+          accessories: [{ id: 'bucket', lowered: true }],
+          frictionMat: { massOnMat: '4000 lb' },
+        }),
+      ],
       [...several(4, '4000 lb'), ofParts('old', [{ id: 'chain', kind: 'chain', size: '3/8' }]), unknown('u')],
     );
   it('the answer is the same', () => {
     const full = plan();
     const bare = check(
-      [machine({ mass: '12000 lb', accessories: [{ id: 'bucket', lowered: true }], frictionMat: { massOnMat: '4000 lb' } })],
+      [
+        machine({
+          mass: '12000 lb',
+          accessories: [{ id: 'bucket', lowered: true }],
+          frictionMat: { massOnMat: '4000 lb' },
+        }),
+      ],
       [...several(4, '4000 lb'), ofParts('old', [{ id: 'chain', kind: 'chain', size: '3/8' }]), unknown('u')],
       { working: false },
     );
     expect(bare.steps).toEqual([]);
-    for (const key of ['verdict', 'governing', 'rules', 'articles', 'tieDowns', 'checks', 'applicability', 'inspections', 'cautions'] as const) {
+    for (const key of [
+      'verdict',
+      'governing',
+      'rules',
+      'articles',
+      'tieDowns',
+      'checks',
+      'applicability',
+      'inspections',
+      'cautions',
+    ] as const) {
       expect(throughJson(bare[key]), key).toEqual(throughJson(full[key]));
     }
   });

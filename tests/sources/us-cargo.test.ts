@@ -1,11 +1,11 @@
 import {
   checkSecurement,
   type QuantityInput,
+  us49cfr393_2024 as rules,
   type SourceRef,
   type TieDown,
   type TieDownPath,
   tieDownsRequired,
-  us49cfr393_2024 as rules,
 } from 'chain-rigging';
 import { expect, it } from 'vitest';
 import { verify } from './verify.js';
@@ -32,7 +32,10 @@ verify({
   what: 'tie-downs of an article of 5 ft and 1,100 lb, not blocked forward',
   printed: 1,
   unit: 'tie-down',
-  computed: tieDownsRequired({ rules, article: { kind: 'general', mass: '1100 lb', length: '5 ft', blockedForward: false } }).minimumCount,
+  computed: tieDownsRequired({
+    rules,
+    article: { kind: 'general', mass: '1100 lb', length: '5 ft', blockedForward: false },
+  }).minimumCount,
   tolerance: 0,
   why: EXACT,
 });
@@ -54,8 +57,20 @@ function first(passes: (number: number) => boolean): number {
   return number;
 }
 const canadianCases: [id: string, what: string, printed: number, unit: string, computed: number][] = [
-  ['aggregate', 'aggregate working load limit for 600 kg', 300, 'kg', tieDownsRequired({ rules, article: crate, units: 'si' }).requiredAggregate?.value ?? Number.NaN],
-  ['count', 'tie-downs for 3.65 m, not blocked forward', 3, 'tie-down', tieDownsRequired({ rules, article: crate }).minimumCount],
+  [
+    'aggregate',
+    'aggregate working load limit for 600 kg',
+    300,
+    'kg',
+    tieDownsRequired({ rules, article: crate, units: 'si' }).requiredAggregate?.value ?? Number.NaN,
+  ],
+  [
+    'count',
+    'tie-downs for 3.65 m, not blocked forward',
+    3,
+    'tie-down',
+    tieDownsRequired({ rules, article: crate }).minimumCount,
+  ],
   ['each', 'least working load limit of each of three', 100, 'kg', first((kilograms) => across(3, kilograms))],
   ['weak', 'how many of 50 kg', 6, 'tie-down', first((count) => across(count, 50))],
   ['strong', 'how many of 200 kg', 3, 'tie-down', first((count) => across(count, 200))],
@@ -70,12 +85,19 @@ for (const [id, what, printed, unit, computed] of canadianCases) {
     unit,
     computed,
     tolerance: id === 'aggregate' ? 1e-9 : 0,
-    why: id === 'aggregate' ? 'exact but for the last digit of a double' : `${EXACT}; a Canadian example, where full credit and the US credit for a tie-down over to the other side agree`,
+    why:
+      id === 'aggregate'
+        ? 'exact but for the last digit of a double'
+        : `${EXACT}; a Canadian example, where full credit and the US credit for a tie-down over to the other side agree`,
   });
 }
 
 // 3 and 4. Direct credit, half of the weight
-const coils: SourceRef = { document: 'New York State Metal Coil Endorsement Securement Manual', clause: 'practice questions', ...quoted };
+const coils: SourceRef = {
+  document: 'New York State Metal Coil Endorsement Securement Manual',
+  clause: 'practice questions',
+  ...quoted,
+};
 const direct = checkSecurement({
   rules,
   articles: [{ id: 'cargo', kind: 'general', mass: '6350 lb', length: '5 ft' }],
@@ -112,19 +134,28 @@ verify({
   what: 'aggregate working load limit for 30,000 lb',
   printed: 15_000,
   unit: 'lb',
-  computed: tieDownsRequired({ rules, article: { kind: 'general', mass: '30000 lb', length: '10 ft' } }).requiredAggregate?.value ?? Number.NaN,
+  computed:
+    tieDownsRequired({ rules, article: { kind: 'general', mass: '30000 lb', length: '10 ft' } }).requiredAggregate
+      ?.value ?? Number.NaN,
   tolerance: 0,
   why: EXACT,
 });
 
 // 6. Forward force: the 80 % is printed, the product is ours
-const forward = tieDownsRequired({ rules, article: { kind: 'general', mass: '37000 lb', length: '10 ft' } }).perDirection.find(
-  ({ direction }) => direction === 'forward',
-);
+const forward = tieDownsRequired({
+  rules,
+  article: { kind: 'general', mass: '37000 lb', length: '10 ft' },
+}).perDirection.find(({ direction }) => direction === 'forward');
 verify({
   id: 'forward-force',
   domain: 'securement',
-  source: { document: '49 CFR', edition: '2024', clause: '393.102(a)(1)', provenance: 'derived', note: '80 % of 37,000 lb' },
+  source: {
+    document: '49 CFR',
+    edition: '2024',
+    clause: '393.102(a)(1)',
+    provenance: 'derived',
+    note: '80 % of 37,000 lb',
+  },
   what: 'force forward that 37,000 lb must withstand, against breaking strength',
   printed: 29_600,
   unit: 'lbf',
@@ -189,7 +220,9 @@ verify({
   what: 'combination of 7,300 lb and 5,000 lb',
   printed: 12_300,
   unit: 'lb',
-  computed: (combination.steps.find(({ clause }) => clause === '49 CFR 390.5')?.result as { value: number } | undefined)?.value ?? Number.NaN,
+  computed:
+    (combination.steps.find(({ clause }) => clause === '49 CFR 390.5')?.result as { value: number } | undefined)
+      ?.value ?? Number.NaN,
   tolerance: 0,
   why: EXACT,
 });
@@ -230,7 +263,13 @@ const crawler = checkSecurement({
 verify({
   id: 'crawler-aggregate',
   domain: 'securement',
-  source: { document: '49 CFR', edition: '2024', clause: '393.106(d)', provenance: 'derived', note: 'the same crawler under the rule in force' },
+  source: {
+    document: '49 CFR',
+    edition: '2024',
+    clause: '393.106(d)',
+    provenance: 'derived',
+    note: 'the same crawler under the rule in force',
+  },
   what: 'aggregate of eight direct 1/2 in grade 70 chains',
   printed: 45_200,
   unit: 'lb',
@@ -241,7 +280,13 @@ verify({
 verify({
   id: 'crawler-required',
   domain: 'securement',
-  source: { document: '49 CFR', edition: '2024', clause: '393.106(d)', provenance: 'derived', note: 'the same crawler under the rule in force' },
+  source: {
+    document: '49 CFR',
+    edition: '2024',
+    clause: '393.106(d)',
+    provenance: 'derived',
+    note: 'the same crawler under the rule in force',
+  },
   what: 'aggregate that a crawler of 55,000 lb needs',
   printed: 27_500,
   unit: 'lb',

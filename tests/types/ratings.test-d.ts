@@ -144,7 +144,12 @@ const parts: Part[] = [
   { id: 'e', kind: 'anchor', at: 'vehicle', capacities: { workingLoadLimit: '5000 lb', lashingCapacity: '20 kN' } },
   { id: 'f', kind: 'webbing', width: '2' },
   { id: 'g', kind: 'wire-rope', nominalStrength: '26600 lbf' },
-  { id: 'h', kind: 'parallel', loadSharing: 'equal', legs: [[{ id: 'i', kind: 'shackle' }], [{ id: 'j', kind: 'shackle' }]] },
+  {
+    id: 'h',
+    kind: 'parallel',
+    loadSharing: 'equal',
+    legs: [[{ id: 'i', kind: 'shackle' }], [{ id: 'j', kind: 'shackle' }]],
+  },
 ];
 assemblyRating({ ratings: law, parts, load: '4000 lb' });
 // @ts-expect-error a chain has a size
@@ -166,7 +171,10 @@ export const mistakes = [sizeless, nameless, adrift, unknownKind, heavyRope, jud
 /* Articles and tie-downs. */
 const rules = us49cfr393_2024;
 tieDownsRequired({ rules, article: { kind: 'machinery', mass: '3940 lb', length: '10 ft 6 in' } });
-tieDownsRequired({ rules, article: { id: 'tractor', kind: 'machinery', mass: kg(1800), length: m(3.2), blockedForward: true } });
+tieDownsRequired({
+  rules,
+  article: { id: 'tractor', kind: 'machinery', mass: kg(1800), length: m(3.2), blockedForward: true },
+});
 // @ts-expect-error a mass is not a length
 tieDownsRequired({ rules, article: { kind: 'machinery', mass: '3940 lb', length: '20 lb' } });
 // @ts-expect-error a length is not a mass
@@ -187,7 +195,12 @@ tieDownsRequired({ rules: 'us-49cfr393-2024', article: { kind: 'machinery', mass
 const unnamed: Article = { kind: 'machinery', mass: '3940 lb', length: '10 ft' };
 
 const direct: TieDown = { id: 'a', holds: 'tractor', path: 'vehicle-to-cargo', end: 'front', parts };
-const whole: TieDown = { id: 'b', holds: 'tractor', path: 'over-other-side', capacities: { workingLoadLimit: '4000 lb' } };
+const whole: TieDown = {
+  id: 'b',
+  holds: 'tractor',
+  path: 'over-other-side',
+  capacities: { workingLoadLimit: '4000 lb' },
+};
 // @ts-expect-error parts or capacities
 const neither: TieDown = { id: 'c', holds: 'tractor', path: 'vehicle-to-cargo' };
 // @ts-expect-error parts or capacities, not both
