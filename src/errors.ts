@@ -120,3 +120,17 @@ function describeObject(value: object): string {
   }
   return 'an object';
 }
+
+/** Refuses a value that is not one of a few. */
+export function checkOneOf(value: unknown, allowed: readonly unknown[], path: string): void {
+  if (!allowed.includes(value)) {
+    fail('UNKNOWN_VALUE', path, `one of ${allowed.join(', ')}`, value, 'Give one of these.');
+  }
+}
+
+/** Refuses what is not a list, or one with too few items. */
+export function checkList(list: unknown, path: string, least = 1): void {
+  if (!Array.isArray(list) || list.length < least) {
+    fail('EMPTY_LIST', path, `a list of at least ${least}`, list, 'Add what is missing.');
+  }
+}

@@ -60,11 +60,12 @@ export type {
   ArticleRequirement,
   CountedTieDown,
   CountOption,
+  CountRules,
   DirectionalRequirement,
   InspectionDue,
   RuleSet,
 } from './securement/rule-set.js';
-export { us49cfr393_2024 } from './securement/rules/us-49cfr393-2024/index.js';
+export { us49cfr393_110_2024, us49cfr393_2024 } from './securement/rules/us-49cfr393-2024/index.js';
 export { type TieDownsRequired, tieDownsRequired } from './securement/tie-downs-required.js';
 export type { ChainRows, GradeOf, RatedCell, RatingTable, SizeOf } from './tables/rating-table.js';
 export { us49cfr393_108_2024 } from './tables/us-49cfr393-108-2024.js';

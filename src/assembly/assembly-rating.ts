@@ -149,11 +149,11 @@ export function showSeries(
   });
 }
 
-const UNMARKED_PART = { code: 'UNMARKED_PART', text: '{kind} {part} carries no readable mark: it counts as {as} ({clause}).' };
+const UNMARKED_PART = { code: 'UNMARKED_PART', text: 'Unmarked {kind} {part} counts as {as} ({clause}).' };
 const FITTINGS_AS_CHAIN: Note = {
   code: 'FITTINGS_RATED_AS_CHAIN',
   params: {},
-  text: 'Hooks and links marked with grade and size only are taken as rated like chain of that grade and size. A lower mark on one governs.',
+  text: 'Hooks and links marked with grade and size only count as chain of that grade and size. A lower mark governs.',
 };
 const TAKEN_AS_SOUND: Note = {
   code: 'TAKEN_AS_SOUND',

@@ -1,5 +1,5 @@
 import { CHAIN_GRADES, isTradeSize } from '../chain/trade-size.js';
-import { fail, failAt } from '../errors.js';
+import { checkList, checkOneOf, fail, failAt } from '../errors.js';
 import { compareExactSums } from '../quantities/exact.js';
 import type { QuantityLike } from '../quantities/quantity.js';
 import { readPositive } from '../quantities/read.js';
@@ -69,9 +69,7 @@ export class PartRater {
    * @param each receives every part's own rating, for a caller that shows them
    */
   rateSeries(parts: readonly Part[], each?: PartRating[]): SeriesRating {
-    if (!Array.isArray(parts) || parts.length === 0) {
-      return fail('EMPTY_LIST', 'parts', 'at least one part', parts, 'List every part of the series: chain, hooks, binder, anchors.');
-    }
+    checkList(parts, 'parts');
     checkIds(parts, 'parts');
     let least: QuantityLike | null = null;
     let weakest: string[] = [];
@@ -116,8 +114,8 @@ export class PartRater {
     const { condition, capacities } = part;
     if (condition !== undefined && condition !== 'sound') {
       const state = stateOf(condition);
-      if (state === 'damaged') return DAMAGED;
-      if (state === 'unknown') return unknown(part, CONDITION_UNDETERMINED);
+      if (state === 'damaged' || state === 'remove') return DAMAGED;
+      if (state === 'undetermined') return unknown(part, CONDITION_UNDETERMINED);
     }
     const marked = part.markedWll ?? capacities?.workingLoadLimit;
     if (marked !== undefined) {
@@ -149,20 +147,18 @@ export class PartRater {
       case 'fiber-rope': {
         const material = part.material ?? ratings.unknownFiberRope?.material ?? '';
         const rows = rowOf<RatedRows>(ratings.fiberRope?.rows ?? NO_ROWS, material);
-        if (part.material !== undefined && ratings.fiberRope !== undefined && rows === undefined) {
-          return fail('UNKNOWN_VALUE', 'material', `one of ${Object.keys(ratings.fiberRope.rows).join(', ')}`, material, 'Leave material out for a synthetic rope of unknown composition.');
-        }
+        if (part.material !== undefined && ratings.fiberRope !== undefined) checkOneOf(material, Object.keys(ratings.fiberRope.rows), 'material');
         return this.limitOfRow(part, rows, part.size, part.material === undefined ? 'unmarked default' : 'table');
       }
       case 'anchor':
-        return unknown(part, part.at === 'cargo' ? CARGO_ANCHOR : VEHICLE_ANCHOR);
+        return unknown(part, ANCHOR_NOT_RATED, { at: part.at });
       case 'binder':
       case 'shackle':
       case 'turnbuckle':
       case 'winch':
         return unknown(part, NO_MARK);
       default:
-        return fail('UNKNOWN_VALUE', 'kind', 'a kind of part, such as chain, grab-hook, binder or anchor', (part as Part).kind, 'See the Part type for the kinds.');
+        return fail('UNKNOWN_VALUE', 'kind', 'a kind of part, such as chain, grab-hook, binder or anchor', (part as Part).kind, 'The type Part lists them.');
     }
   }
 
@@ -220,12 +216,8 @@ export class PartRater {
 
   private limitOfLegs(part: Extract<Part, { kind: 'parallel' }>): PartLimit {
     const { legs, loadSharing } = part;
-    if (!Array.isArray(legs) || legs.length < 2) {
-      return fail('EMPTY_LIST', 'legs', 'two legs or more', legs, 'A single leg is a part of the series itself.');
-    }
-    if (loadSharing !== 'equal' && loadSharing !== 'one-leg') {
-      return fail('UNKNOWN_VALUE', 'loadSharing', "'equal' or 'one-leg'", loadSharing, 'Say equal only where something makes the legs share alike.');
-    }
+    checkList(legs, 'legs', 2);
+    checkOneOf(loadSharing, ['equal', 'one-leg'], 'loadSharing');
     let least: QuantityLike | null = null;
     let missing: Note | undefined;
     for (let index = 0; index < legs.length; index++) {
@@ -281,13 +273,10 @@ function secondUseInShort(list: readonly { readonly id: string }[]): number {
   return -1;
 }
 
-function stateOf(condition: unknown): 'sound' | 'damaged' | 'unknown' {
-  if (condition === 'damaged') return 'damaged';
-  const verdict = typeof condition === 'object' && condition !== null && 'verdict' in condition ? condition.verdict : undefined;
-  if (verdict === 'fit') return 'sound';
-  if (verdict === 'remove') return 'damaged';
-  if (verdict === 'undetermined') return 'unknown';
-  return fail('UNKNOWN_VALUE', 'condition', "'sound', 'damaged' or an inspection result", condition, "Leave it out when the part was inspected and is sound, or say 'sound'.");
+function stateOf(condition: unknown): unknown {
+  const state = typeof condition === 'object' && condition !== null && 'verdict' in condition ? condition.verdict : condition;
+  checkOneOf(state, ['sound', 'damaged', 'fit', 'remove', 'undetermined'], 'condition');
+  return state;
 }
 
 function unknown(part: Part, words: Words, params: Readonly<Record<string, string | number>> = {}): PartLimit {
@@ -299,26 +288,26 @@ const NO_ROWS = {};
 const ZERO: QuantityLike = { value: 0, unit: 'lb' };
 const DAMAGED: PartLimit = { workingLoadLimit: ZERO, basis: 'damaged, counts zero' };
 
-const NO_MARK = { code: 'PART_NOT_MARKED', text: 'The working load limit marked on {kind} {part}: no table gives one for it.' };
-const UNMARKED_CHAIN = { code: 'CHAIN_NOT_MARKED', text: 'The grade or working load limit marked on chain {part}: unmarked it counts as nothing.' };
+// Each says what must be known; the place it is told in adds that it is missing.
+const NO_MARK = { code: 'PART_NOT_MARKED', text: 'The working load limit marked on {kind} {part}: no table gives one.' };
+const UNMARKED_CHAIN = { code: 'CHAIN_NOT_MARKED', text: 'The grade or working load limit marked on chain {part}.' };
 const NOT_LISTED = {
   code: 'PAIR_NOT_LISTED',
-  text: 'The working load limit marked on {kind} {part}: {table} has no value for {size} grade {grade}.',
+  text: 'The working load limit marked on {kind} {part}: {table} has none for {size} grade {grade}.',
 };
 const NO_ROW = {
   code: 'SIZE_NOT_LISTED',
-  text: 'The working load limit marked on {kind} {part}: {table} has no row {size} (it lists {listed}).',
+  text: 'The working load limit marked on {kind} {part}: {table} has none for {size}, only for {listed}.',
 };
 const OTHER_SYSTEM = {
   code: 'OTHER_CAPACITY_SYSTEM',
-  text: 'The working load limit of {kind} {part}: it states another capacity, and one is not converted into another.',
+  text: 'The working load limit of {kind} {part}: another capacity is not converted into one.',
 };
 const CONDITION_UNDETERMINED = {
   code: 'CONDITION_UNDETERMINED',
-  text: 'Whether {kind} {part} may stay in service: its inspection came out undetermined.',
+  text: 'Whether {kind} {part} may stay in service: its inspection is undetermined.',
 };
-const VEHICLE_ANCHOR = { code: 'ANCHOR_NOT_RATED', text: 'The rating of vehicle anchor point {part}: an unrated point is unknown, not unlimited.' };
-const CARGO_ANCHOR = {
-  code: 'ATTACHMENT_NOT_RATED',
-  text: 'The rating of attachment point {part} on the cargo: an unrated point is unknown, not unlimited.',
+const ANCHOR_NOT_RATED = {
+  code: 'ANCHOR_NOT_RATED',
+  text: 'The rating of anchor point {part} on the {at}: an unrated point is unknown, not unlimited.',
 };

@@ -64,7 +64,7 @@ export interface CheckSecurementInput extends Plan {
  */
 export function checkSecurement(input: CheckSecurementInput): SecurementCheck {
   const { rules, vehicle, articles, tieDowns, units } = input;
-  checkRules(rules);
+  checkRules(rules, 'judgePlan');
   const working = new Working(input.working !== false);
   const outcome = rules.judgePlan(input, readPlan(input), { working, units: units ?? rules.units });
   const { checks } = outcome;

@@ -1,6 +1,6 @@
 import type { Capacities, Part } from '../assembly/part.js';
 import { checkIds } from '../assembly/rate-part.js';
-import { fail, failAt } from '../errors.js';
+import { checkList, checkOneOf, fail, failAt } from '../errors.js';
 import type { QuantityInput, QuantityLike } from '../quantities/quantity.js';
 import { readPositive } from '../quantities/read.js';
 import type { LengthUnit, MassUnit } from '../quantities/units.js';
@@ -114,17 +114,16 @@ export interface ReadArticle {
   readonly length: QuantityLike<LengthUnit>;
 }
 
+const ENDS = ['front', 'rear'];
 const ARTICLE_KINDS: readonly ArticleKind[] = ['machinery', 'light-vehicle', 'general'];
 
 /** Reads one article; every field that a rule may look at is checked here, once. */
 export function readArticle(article: Article): ReadArticle {
   if (typeof article !== 'object' || article === null) {
-    return fail('MISSING_FIELD', '', 'an article { id, kind, mass, length }', article, 'Give the thing to be held.');
+    return fail('MISSING_FIELD', '', 'an article { id, kind, mass, length }', article, 'Give what is to be held.');
   }
   const { kind, blockedForward, articulated, articulationLocked, specialMethods, accessories } = article;
-  if (!ARTICLE_KINDS.includes(kind)) {
-    fail('UNKNOWN_VALUE', 'kind', ARTICLE_KINDS.join(', '), kind, 'A machine on wheels or tracks is machinery; a detached attachment is general.');
-  }
+  checkOneOf(kind, ARTICLE_KINDS, 'kind');
   readFlag(blockedForward, 'blockedForward');
   readFlag(articulated, 'articulated');
   readFlag(articulationLocked, 'articulationLocked');
@@ -138,7 +137,7 @@ export function readArticle(article: Article): ReadArticle {
 }
 
 function readAccessories(accessories: readonly Accessory[]): void {
-  if (!Array.isArray(accessories)) fail('UNKNOWN_VALUE', 'accessories', 'a list', accessories, 'Leave it out when nothing is mounted.');
+  checkList(accessories, 'accessories', 0);
   checkIds(accessories, 'accessories');
   accessories.forEach(({ lowered, locked }, index) => {
     readFlag(lowered, `accessories[${index}].lowered`);
@@ -147,15 +146,13 @@ function readAccessories(accessories: readonly Accessory[]): void {
 }
 
 function readFlag(value: unknown, path: string): void {
-  if (value !== undefined && typeof value !== 'boolean') {
-    fail('UNKNOWN_VALUE', path, 'true or false', value, 'Leave it out when it is not known.');
-  }
+  if (value !== undefined) checkOneOf(value, [true, false], path);
 }
 
 /** Checks the shape of a plan: lists that are not empty, ids used once, tie-downs that hold something that exists. */
 export function readPlan({ articles, tieDowns }: Plan): readonly ReadArticle[] {
-  requireItems(articles, 'articles', 'at least one article', 'List what is on the deck.');
-  requireItems(tieDowns, 'tieDowns', 'at least one tie-down', 'tieDownsRequired says how many an article needs.');
+  checkList(articles, 'articles');
+  checkList(tieDowns, 'tieDowns');
   checkIds(articles, 'articles');
   checkIds(tieDowns, 'tieDowns');
   const cargo = new Set<string>();
@@ -180,27 +177,19 @@ export function readPlan({ articles, tieDowns }: Plan): readonly ReadArticle[] {
   return read;
 }
 
-function readTieDown({ id, holds, path, end, parts, capacities }: TieDown, cargo: ReadonlySet<string>): void {
-  if (cargo.has(id)) fail('DUPLICATE_ID', 'id', 'an id used once in the plan', id, 'Rename one of the two.');
+function readTieDown({ id, holds, path, end, parts, capacities }: TieDown, cargo: Set<string>): void {
+  if (cargo.has(id)) claim(cargo, id, 'id');
   if (!cargo.has(holds)) {
-    fail('UNKNOWN_REFERENCE', 'holds', `the id of an article or accessory: ${[...cargo].join(', ')}`, holds, 'Name what the tie-down holds.');
+    fail('UNKNOWN_REFERENCE', 'holds', `the id of an article or accessory: ${[...cargo].join(', ')}`, holds, 'Name what it holds.');
   }
-  if (!TIE_DOWN_PATHS.includes(path)) {
-    fail('UNKNOWN_VALUE', 'path', TIE_DOWN_PATHS.join(', '), path, 'Say how the tie-down runs: the credit depends on it.');
-  }
-  if (end !== undefined && end !== 'front' && end !== 'rear') {
-    fail('UNKNOWN_VALUE', 'end', "'front' or 'rear'", end, 'Leave it out for a tie-down in the middle.');
-  }
+  checkOneOf(path, TIE_DOWN_PATHS, 'path');
+  if (end !== undefined) checkOneOf(end, ENDS, 'end');
   if ((parts === undefined) === (capacities === undefined)) {
-    fail('CONFLICTING_FIELDS', '', 'parts or capacities, one of the two', parts === undefined ? 'neither' : 'both', 'List the parts, or state the capacity of the whole tie-down.');
+    fail('CONFLICTING_FIELDS', '', 'parts or capacities', parts === undefined ? 'neither' : 'both', 'List the parts, or state the capacity of the whole.');
   }
 }
 
 function claim(ids: Set<string>, id: string, path: string): void {
   if (ids.has(id)) fail('DUPLICATE_ID', path, 'an id used once in the plan', id, 'Rename one of the two.');
   ids.add(id);
-}
-
-function requireItems(list: unknown, path: string, expected: string, remedy: string): void {
-  if (!Array.isArray(list) || list.length === 0) fail('EMPTY_LIST', path, expected, list, remedy);
 }

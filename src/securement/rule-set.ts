@@ -91,24 +91,34 @@ export interface RuleContext {
   readonly units: UnitSystem;
 }
 
-/**
- * The securement rules of one jurisdiction and edition, as an exported constant that the caller names. Rule
- * sets never import each other, and nothing picks one by default.
- */
-export interface RuleSet {
+/** What a rule set asks of one article: the part of it that {@link tieDownsRequired} needs. */
+export interface CountRules {
   readonly id: string;
   readonly title: string;
   readonly jurisdiction: string;
   readonly asOf: string;
   readonly units: UnitSystem;
-  readonly ratings: RatingTable;
   readonly requirementOf: (article: ReadArticle, context: RuleContext) => ArticleRequirement;
+}
+
+/**
+ * The securement rules of one jurisdiction and edition, as an exported constant that the caller names. Rule
+ * sets never import each other, and nothing picks one by default.
+ */
+export interface RuleSet extends CountRules {
+  readonly ratings: RatingTable;
   readonly judgePlan: (plan: Plan, articles: readonly ReadArticle[], context: RuleContext) => PlanOutcome;
 }
 
-/** Refuses anything that is not a rule set, with the remedy a newcomer needs. */
-export function checkRules(rules: unknown): asserts rules is RuleSet {
-  if (typeof rules !== 'object' || rules === null || !('judgePlan' in rules)) {
-    fail('UNKNOWN_RULE_SET', 'rules', 'a rule set constant', rules, 'Import one, such as us49cfr393_2024; text ids become constants with chain-rigging/registry.');
+/** Refuses anything that is not a rule set able to do what is asked. */
+export function checkRules(rules: unknown, able: 'requirementOf' | 'judgePlan'): void {
+  if (typeof rules !== 'object' || rules === null || !(able in rules)) {
+    fail(
+      'UNKNOWN_RULE_SET',
+      'rules',
+      'a rule set constant',
+      rules,
+      'Import one, such as us49cfr393_2024; chain-rigging/registry turns a text id into one.',
+    );
   }
 }

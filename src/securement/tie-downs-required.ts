@@ -4,7 +4,7 @@ import { FOLLOW_THE_MARK } from '../working/cautions.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
 import { type Article, readArticle } from './plan.js';
-import { type ArticleRequirement, checkRules, type RuleSet } from './rule-set.js';
+import { type ArticleRequirement, checkRules, type CountRules } from './rule-set.js';
 
 export interface TieDownsRequired extends ResultBase<'tieDownsRequired'>, ArticleRequirement {
   readonly rules: string;
@@ -17,7 +17,7 @@ export interface TieDownsRequired extends ResultBase<'tieDownsRequired'>, Articl
  * rule set lets be secured in several ways, `options` lists each way with its count; `minimumCount` is the
  * least of them and `recommendedCount` what the library recommends.
  *
- * @param input.rules the rule set, such as {@link us49cfr393_2024}
+ * @param input.rules a rule set, such as {@link us49cfr393_2024}, or its counting part alone, {@link us49cfr393_110_2024}
  * @param input.article `{ kind, mass, length, blockedForward?, ... }`; the id may be left out
  * @param input.units `'us'` or `'si'`; omitted: the rule set's own
  * @throws RiggingError `UNKNOWN_RULE_SET`, `MISSING_FIELD`, `UNKNOWN_VALUE`, `NOT_POSITIVE`, `WRONG_KIND` and what the parser throws
@@ -31,13 +31,13 @@ export interface TieDownsRequired extends ResultBase<'tieDownsRequired'>, Articl
  * // => 4
  */
 export function tieDownsRequired(input: {
-  readonly rules: RuleSet;
+  readonly rules: CountRules;
   readonly article: Omit<Article, 'id'> & { readonly id?: string };
   readonly units?: UnitSystem;
   readonly working?: boolean;
 }): TieDownsRequired {
   const { rules } = input;
-  checkRules(rules);
+  checkRules(rules, 'requirementOf');
   const working = new Working(input.working !== false);
   let requirement: ArticleRequirement;
   try {

@@ -1,10 +1,10 @@
-import { fail, failAt } from '../../../errors.js';
+import { checkList, checkOneOf, failAt } from '../../../errors.js';
 import { compareExactSums, type ExactTerm } from '../../../quantities/exact.js';
 import { Quantity, type QuantityLike } from '../../../quantities/quantity.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
 import { readPositive } from '../../../quantities/read.js';
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
-import { note } from '../../../working/note.js';
+import { type Note, note, type Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { Vehicle, VehicleUnit } from '../../plan.js';
 import type { Applicability } from '../../rule-set.js';
@@ -23,9 +23,7 @@ export function applicability(vehicle: Vehicle | undefined, working: Working): A
   cite(working, '390.5');
   if (vehicle === undefined) return NOT_STATED;
   const { units } = vehicle;
-  if (!Array.isArray(units) || units.length === 0) {
-    fail('EMPTY_LIST', 'vehicle.units', 'at least one unit', units, 'Give the power unit, and the trailer if there is one.');
-  }
+  checkList(units, 'vehicle.units');
   const read = units.map((unit, index) => {
     try {
       return heaviest(unit);
@@ -53,25 +51,25 @@ export function applicability(vehicle: Vehicle | undefined, working: Working): A
       clause: CLAUSE,
     });
   }
-  if (!heavy && known.length < units.length) return answer('undetermined', UNIT_MASS_NOT_STATED);
-  if (!heavy) return { ...answer('does-not-apply', BELOW_THRESHOLD), because: note(BELOW_THRESHOLD, { total, limit }) };
-  if (vehicle.interstateCommerce === false) return answer('does-not-apply', INTRASTATE);
+  if (!heavy) {
+    return known.length < units.length
+      ? answer('undetermined', UNIT_MASS_NOT_STATED)
+      : answer('does-not-apply', BELOW_THRESHOLD, { total, limit });
+  }
   if (vehicle.interstateCommerce === undefined) return answer('undetermined', COMMERCE_NOT_STATED);
-  return { ...answer('applies', APPLIES), because: note(APPLIES, { limit }) };
+  return vehicle.interstateCommerce ? answer('applies', APPLIES, { limit }) : answer('does-not-apply', INTRASTATE);
 }
 
 function heaviest(unit: VehicleUnit): QuantityLike | undefined {
-  if (typeof unit !== 'object' || unit === null || (unit.kind !== 'power' && unit.kind !== 'towed')) {
-    return fail('UNKNOWN_VALUE', 'kind', "'power' or 'towed'", unit?.kind, 'Say whether the unit pulls or is pulled.');
-  }
+  checkOneOf(unit?.kind, ['power', 'towed'], 'kind');
   const rating = unit.grossWeightRating === undefined ? undefined : readPositive(unit.grossWeightRating, 'mass', 'grossWeightRating');
   const weight = unit.grossWeight === undefined ? undefined : readPositive(unit.grossWeight, 'mass', 'grossWeight');
   if (rating === undefined || weight === undefined) return rating ?? weight;
   return compareExactSums([{ quantity: rating }], [{ quantity: weight }]) >= 0 ? rating : weight;
 }
 
-function answer(verdict: Applicability['verdict'], words: { code: string; text: string }): Applicability {
-  return { verdict, because: note(words), clause: CLAUSE };
+function answer(verdict: Applicability['verdict'], words: Words, params?: Note['params']): Applicability {
+  return { verdict, because: note(words, params), clause: CLAUSE };
 }
 
 const NOT_STATED: Applicability = {
@@ -79,7 +77,7 @@ const NOT_STATED: Applicability = {
   because: {
     code: 'VEHICLE_NOT_STATED',
     params: {},
-    text: 'The vehicle is not stated: whether the federal rule reaches this trip is not decided. The plan is checked as if it did.',
+    text: 'The vehicle is not stated. The plan is checked as if the federal rule reached it.',
   },
   clause: CLAUSE,
 };
@@ -89,14 +87,11 @@ const UNIT_MASS_NOT_STATED = {
 };
 const COMMERCE_NOT_STATED = {
   code: 'COMMERCE_NOT_STATED',
-  text: 'Heavy enough for the federal rule; whether the trip is interstate commerce is not stated. States set their own floors.',
+  text: 'Heavy enough for the federal rule; whether the trip is interstate commerce is not stated.',
 };
 const BELOW_THRESHOLD = {
   code: 'BELOW_WEIGHT_THRESHOLD',
-  text: '{total} is below the federal threshold of {limit}. State law usually asks for the load to be secured anyway: the plan is checked all the same.',
+  text: '{total} is below the federal {limit}. State law usually asks for the load to be secured anyway.',
 };
-const INTRASTATE = {
-  code: 'NOT_INTERSTATE',
-  text: 'Not interstate commerce: state law decides, and most states take over these rules. The plan is checked all the same.',
-};
-const APPLIES = { code: 'COMMERCIAL_VEHICLE', text: 'A commercial motor vehicle by weight: {limit} or more, in interstate commerce.' };
+const INTRASTATE = { code: 'NOT_INTERSTATE', text: 'Not interstate commerce: state law decides, and often takes over these rules.' };
+const APPLIES = { code: 'COMMERCIAL_VEHICLE', text: 'A commercial motor vehicle: {limit} or more, in interstate commerce.' };

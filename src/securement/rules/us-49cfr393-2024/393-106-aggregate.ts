@@ -3,6 +3,7 @@ import type { QuantityLike } from '../../../quantities/quantity.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
 import { type Check, type CheckSubject, ratioCheck, undeterminedCheck } from '../../../working/check.js';
+import { note } from '../../../working/note.js';
 import type { ReadArticle } from '../../plan.js';
 import type { RuleContext } from '../../rule-set.js';
 import type { RatedTieDown } from './393-108-weakest-part.js';
@@ -59,7 +60,7 @@ export function checkAggregate({ article, mass }: ReadArticle, tieDowns: readonl
   if (check.verdict === 'fail' && unknown > 0) {
     const highest = most === Number.POSITIVE_INFINITY ? undefined : judge(most, ({ workingLoadLimit, atMost }) => workingLoadLimit ?? atMost);
     if (highest?.verdict === 'fail') check = highest;
-    else check = undeterminedCheck(about, tieDowns.flatMap(({ missing }) => missing));
+    else check = undeterminedCheck(about, [note(RATING_NOT_KNOWN, { tieDowns: unknownIds(tieDowns) })]);
   }
   const aggregate: QuantityLike | null = unknown === 0 ? { value: known, unit } : null;
   if (working.shown) {
@@ -83,3 +84,9 @@ export function checkAggregate({ article, mass }: ReadArticle, tieDowns: readonl
   }
   return { required, aggregate, check };
 }
+
+function unknownIds(tieDowns: readonly RatedTieDown[]): string {
+  return tieDowns.filter(({ workingLoadLimit }) => workingLoadLimit === null).map(({ tieDown }) => tieDown.id).join(', ');
+}
+
+const RATING_NOT_KNOWN = { code: 'RATING_NOT_KNOWN', text: 'The working load limit of {tieDowns}, see 393.108(a).' };

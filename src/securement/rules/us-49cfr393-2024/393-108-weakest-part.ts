@@ -80,10 +80,12 @@ function missingAnchors(path: TieDownPath, parts: readonly Part[]): readonly Not
     if (part.at === 'cargo') onCargo++;
     else onVehicle++;
   }
-  if (path !== 'vehicle-to-cargo') return onVehicle > 1 ? NONE : [note(TWO_ANCHORS_NOT_LISTED)];
-  if (onVehicle > 0 && onCargo > 0) return NONE;
-  const missing = onVehicle > 0 ? [] : [note(VEHICLE_ANCHOR_NOT_LISTED)];
-  return onCargo > 0 ? missing : [...missing, note(CARGO_ANCHOR_NOT_LISTED)];
+  const direct = path === 'vehicle-to-cargo';
+  if (onVehicle >= (direct ? 1 : 2) && (!direct || onCargo > 0)) return NONE;
+  const missing: Note[] = [];
+  if (onVehicle < (direct ? 1 : 2)) missing.push(note(ANCHOR_NOT_LISTED, { at: 'vehicle' }));
+  if (direct && onCargo === 0) missing.push(note(ANCHOR_NOT_LISTED, { at: 'cargo' }));
+  return missing;
 }
 
 /** 393.108(a) for one article: every tie-down rated, or what is missing, unless the others are enough without it. */
@@ -112,17 +114,9 @@ function inTieDown(tieDown: string, missing: Note): Note {
   return { code: missing.code, params: { tieDown, ...missing.params }, text: `Tie-down ${tieDown}: ${missing.text}` };
 }
 
-const VEHICLE_ANCHOR_NOT_LISTED = {
+const ANCHOR_NOT_LISTED = {
   code: 'ANCHOR_NOT_LISTED',
-  text: 'The vehicle anchor point and its rating: add a part { kind: anchor, at: vehicle } with its marked limit.',
-};
-const CARGO_ANCHOR_NOT_LISTED = {
-  code: 'ATTACHMENT_NOT_LISTED',
-  text: 'The attachment point on the cargo and its rating: add a part { kind: anchor, at: cargo } with its marked limit.',
-};
-const TWO_ANCHORS_NOT_LISTED = {
-  code: 'ANCHORS_NOT_LISTED',
-  text: 'The vehicle anchor points at both ends and their ratings: add two parts { kind: anchor, at: vehicle } with their marked limits.',
+  text: 'Each anchor point on the {at} and its rating: add { kind: anchor, at: {at}, markedWll }.',
 };
 const NO_WORKING_LOAD_LIMIT = {
   code: 'NO_WORKING_LOAD_LIMIT',
@@ -130,12 +124,12 @@ const NO_WORKING_LOAD_LIMIT = {
 };
 const STATED_AS_WHOLE = {
   code: 'STATED_AS_WHOLE',
-  text: 'Tie-down {tieDown} is stated as a whole: {limit} is taken to hold for every part and both anchor points.',
+  text: 'Tie-down {tieDown} is stated as a whole: {limit} holds for every part and anchor point of it.',
 };
 const EVERY_PART_RATED: Note = {
   code: 'EVERY_PART_RATED',
   params: {},
-  text: 'Every part and both anchor points of each tie-down have a rating.',
+  text: 'Every part and anchor point has a rating.',
 };
 const RATING_NOT_NEEDED: Note = {
   code: 'RATING_NOT_NEEDED',

@@ -1,4 +1,4 @@
-import { fail } from '../../../errors.js';
+import { checkOneOf } from '../../../errors.js';
 import { compareExact } from '../../../quantities/exact.js';
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
 import type { Working } from '../../../working/step.js';
@@ -50,15 +50,8 @@ export function openRules(read: ReadArticle, working: Working): OpenRules {
 
 function choose({ securedUnder }: Article, open: OpenRules): OpenRules {
   if (securedUnder === undefined) return open;
-  const options = open.options.filter(({ rule }) => rule === securedUnder);
-  if (options.length > 0) return { ...open, options };
-  return fail(
-    'UNKNOWN_VALUE',
-    'securedUnder',
-    `a rule open for it: ${open.options.map(({ rule }) => rule).join(', ')}`,
-    securedUnder,
-    'Leave it out to be judged under the least demanding one.',
-  );
+  checkOneOf(securedUnder, open.options.map(({ rule }) => rule), 'securedUnder');
+  return { ...open, options: open.options.filter(({ rule }) => rule === securedUnder) };
 }
 
 /** Four for machines and vehicles, two for anything else: practice, never below what the law asks. */
