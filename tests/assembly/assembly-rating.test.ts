@@ -146,7 +146,7 @@ describe('a part whose rating is not known', () => {
       { id: 'ring', kind: 'anchor', at: 'vehicle' },
       { id: 'lug', kind: 'anchor', at: 'cargo' },
     );
-    expect(codes(result.missing)).toEqual(['PART_NOT_MARKED', 'ANCHOR_NOT_RATED', 'ATTACHMENT_NOT_RATED']);
+    expect(codes(result.missing)).toEqual(['PART_NOT_MARKED', 'ANCHOR_NOT_RATED', 'ANCHOR_NOT_RATED']);
   });
 
   it('has no ceiling where nothing is known', () => {

@@ -279,7 +279,7 @@ describe('parts that no table rates', () => {
     });
     expect(one({ kind: 'anchor', at: 'cargo' })).toMatchObject({
       workingLoadLimit: null,
-      missing: { code: 'ATTACHMENT_NOT_RATED' },
+      missing: { code: 'ANCHOR_NOT_RATED' },
     });
   });
   it('an anchor is on the vehicle or on the cargo', () => {

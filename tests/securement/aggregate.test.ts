@@ -257,7 +257,7 @@ describe('a tie-down whose rating is not known', () => {
     // Known 2 × 1,500/2 = 1,500, ceiling of the third 6,600/2 = 3,300: 4,800 at most, 4,000 needed.
     const result = check([machine()], [...several(2, '1500 lb'), unknown]);
     expect(strength(result).verdict).toBe('undetermined');
-    expect(missingIn(strength(result))).toEqual(['PART_NOT_MARKED']);
+    expect(missingIn(strength(result))).toEqual(['RATING_NOT_KNOWN']);
     expect(missingIn(checkOf(result, '393.108(a)/tractor'))).toEqual(['PART_NOT_MARKED']);
     expect(result.verdict).toBe('undetermined');
   });
@@ -273,14 +273,14 @@ describe('a tie-down whose rating is not known', () => {
   it('without a ceiling leaves the answer open', () => {
     const bare = rated('bare', '1 lb', { capacities: {} });
     const result = check([machine()], [...several(2, '100 lb'), bare]);
-    expect(missingIn(strength(result))).toEqual(['NO_WORKING_LOAD_LIMIT']);
+    expect(missingIn(checkOf(result, '393.108(a)/tractor'))).toEqual(['NO_WORKING_LOAD_LIMIT']);
     expect(result.tieDowns[2]).toMatchObject({ workingLoadLimit: null, counted: null, credit: 0.5 });
   });
   it('takes another capacity for none', () => {
     const european = rated('strap', '1 lb', {
       capacities: { lashingCapacity: '5000 daN', maximumSecuringLoad: '50 kN' },
     });
-    expect(missingIn(strength(check([machine()], [european])))).toEqual(['NO_WORKING_LOAD_LIMIT']);
+    expect(missingIn(checkOf(check([machine()], [european]), '393.108(a)/tractor'))).toEqual(['NO_WORKING_LOAD_LIMIT']);
   });
   it('counts in the number', () => {
     expect(check([machine()], [unknown, rated('known', '8000 lb')]).articles[0]?.count).toBe(2);

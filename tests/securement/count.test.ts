@@ -13,11 +13,12 @@ import {
   shortTon,
   t,
   tieDownsRequired,
+  us49cfr393_110_2024,
   yd,
 } from 'chain-rigging';
 import { describe, expect, it, test } from 'vitest';
 import { issueOf } from '../quantities/issue-of.js';
-import { type Length, type Mass, rules, throughJson } from './plans.js';
+import { checkLoosely, crate, type Length, type Mass, rules, several, throughJson } from './plans.js';
 
 type Query = Omit<Article, 'id'>;
 const count = (article: Query) => tieDownsRequired({ rules, article }).minimumCount;
@@ -463,6 +464,33 @@ describe('what is said of the sources', () => {
   it('each is a paragraph of 49 CFR with its edition', () => {
     const { sources } = tieDownsRequired({ rules, article: { kind: 'machinery', mass: '12000 lb', length: '14 ft' } });
     for (const { document, edition } of sources) expect([document, edition]).toEqual(['49 CFR', '2024']);
+  });
+});
+
+describe('the counting part alone', () => {
+  it('says what the whole rule set says, under its own id', () => {
+    for (const kind of ['machinery', 'light-vehicle', 'general'] as const) {
+      for (const mass of ['1100 lb', '9999 lb', '10000 lb', '10001 lb'] as const) {
+        for (const length of ['5 ft', '10 ft', '10 ft 1 in', '34 ft'] as const) {
+          const {
+            rules: id,
+            inputs: _,
+            ...alone
+          } = tieDownsRequired({
+            rules: us49cfr393_110_2024,
+            article: { kind, mass, length },
+          });
+          const { rules: whole, inputs: __, ...full } = tieDownsRequired({ rules, article: { kind, mass, length } });
+          expect([id, whole]).toEqual(['us-49cfr393-110-2024', 'us-49cfr393-2024']);
+          expect(alone).toEqual(full);
+        }
+      }
+    }
+  });
+  it('judges no plan', () => {
+    expect(
+      issueOf(() => checkLoosely({ rules: us49cfr393_110_2024, articles: [crate()], tieDowns: several(2, '9000 lb') })),
+    ).toMatchObject({ code: 'UNKNOWN_RULE_SET', path: 'rules' });
   });
 });
 

@@ -85,10 +85,10 @@ describe('anchor points', () => {
   it('that are not listed are missing, at each end', () => {
     expect(missingIn(checkOf(alone([chain, binder]), '393.108(a)/tractor'))).toEqual([
       'ANCHOR_NOT_LISTED',
-      'ATTACHMENT_NOT_LISTED',
+      'ANCHOR_NOT_LISTED',
     ]);
     expect(missingIn(checkOf(alone([chain, onVehicle('ring', '20000 lb')]), '393.108(a)/tractor'))).toEqual([
-      'ATTACHMENT_NOT_LISTED',
+      'ANCHOR_NOT_LISTED',
     ]);
     expect(missingIn(checkOf(alone([chain, onCargo('lug', '20000 lb')]), '393.108(a)/tractor'))).toEqual([
       'ANCHOR_NOT_LISTED',
@@ -97,18 +97,18 @@ describe('anchor points', () => {
   it('that are listed without a rating are missing', () => {
     expect(
       missingIn(checkOf(alone([chain, onVehicle('ring', undefined), onCargo('lug', undefined)]), '393.108(a)/tractor')),
-    ).toEqual(['ANCHOR_NOT_RATED', 'ATTACHMENT_NOT_RATED']);
+    ).toEqual(['ANCHOR_NOT_RATED', 'ANCHOR_NOT_RATED']);
   });
   test.each(['over-same-side', 'over-other-side'] as const)('%s: two on the vehicle', (path) => {
-    expect(missingIn(checkOf(alone([chain], path), '393.108(a)/tractor'))).toEqual(['ANCHORS_NOT_LISTED']);
+    expect(missingIn(checkOf(alone([chain], path), '393.108(a)/tractor'))).toEqual(['ANCHOR_NOT_LISTED']);
     expect(missingIn(checkOf(alone([chain, onVehicle('a', '20000 lb')], path), '393.108(a)/tractor'))).toEqual([
-      'ANCHORS_NOT_LISTED',
+      'ANCHOR_NOT_LISTED',
     ]);
     expect(
       missingIn(
         checkOf(alone([chain, onVehicle('a', '20000 lb'), onCargo('b', '20000 lb')], path), '393.108(a)/tractor'),
       ),
-    ).toEqual(['ANCHORS_NOT_LISTED']);
+    ).toEqual(['ANCHOR_NOT_LISTED']);
     expect(
       checkOf(alone([chain, onVehicle('a', '20000 lb'), onVehicle('b', '20000 lb')], path), '393.108(a)/tractor')
         .verdict,
