@@ -81,7 +81,8 @@ export class RiggingError extends Error implements RiggingIssue {
 
 /** Throws a {@link RiggingError}; written as an expression so that it can stand after `??`. */
 export function fail(code: RiggingErrorCode, path: string, expected: string, received: unknown, remedy: string): never {
-  throw new RiggingError({ code, path, expected, received: describe(received), remedy });
+  const bounded = expected.length > 400 ? `${expected.slice(0, 400)}…` : expected; // it may list the caller's own ids
+  throw new RiggingError({ code, path, expected: bounded, received: describe(received), remedy });
 }
 
 /**
@@ -133,4 +134,9 @@ export function checkList(list: unknown, path: string, least = 1): void {
   if (!Array.isArray(list) || list.length < least) {
     fail('EMPTY_LIST', path, `a list of at least ${least}`, list, 'Add what is missing.');
   }
+}
+
+/** Refuses what is not an object whose fields can be read. */
+export function checkObject(value: unknown, path: string, expected: string): void {
+  if (typeof value !== 'object' || value === null) fail('MISSING_FIELD', path, expected, value, 'Give the object.');
 }

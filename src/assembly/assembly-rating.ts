@@ -1,8 +1,10 @@
 import { checkRatings } from '../chain/chain-rating.js';
+import { checkObject } from '../errors.js';
 import { compareExactSums, utilizationOf } from '../quantities/exact.js';
 import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/quantity.js';
 import { isForce, ratedLoadIn, STANDARD_GRAVITY } from '../quantities/rated.js';
 import { readPositive } from '../quantities/read.js';
+import { readSystem } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
 import type { RatingTable } from '../tables/rating-table.js';
 import { FOLLOW_THE_MARK, STAND_CLEAR, STRAIGHT_PULL } from '../working/cautions.js';
@@ -11,7 +13,7 @@ import { type Note, note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { type StepValue, Working } from '../working/step.js';
 import type { Part } from './part.js';
-import { PartRater, type PartRating, type SeriesRating } from './rate-part.js';
+import { PartRater, type PartRating, type RatingLog, type SeriesRating } from './rate-part.js';
 
 export interface AssemblyRating extends ResultBase<'assemblyRating'> {
   /**
@@ -70,16 +72,18 @@ export interface AssemblyInput {
  * // => [ 'binder' ]
  */
 export function assemblyRating(input: AssemblyInput): AssemblyRating {
+  checkObject(input, '', '{ ratings, parts }');
   const { ratings, parts } = input;
   checkRatings(ratings);
+  const unit = readSystem(input.units, ratings.units) === 'si' ? 'kg' : 'lb';
   const working = new Working(input.working !== false);
+  const log = newLog();
   const rated: PartRating[] = [];
-  const series = new PartRater(ratings).rateSeries(parts, rated);
-  const unit = (input.units ?? ratings.units) === 'si' ? 'kg' : 'lb';
+  const series = new PartRater(ratings, log).rateSeries(parts, rated);
   const load = input.load === undefined ? undefined : readPositive(input.load, 'ratedLoad', 'load');
   if (working.shown) showSeries(working, series, rated, 'assembly', unit);
-  if (rated.some(({ basis }) => basis === 'table' || basis === 'unmarked default')) working.cite(ratings.chain.source);
-  noteAssumptions(working, ratings, parts, rated);
+  for (const source of log.sources) working.cite(source);
+  noteAssumptions(working, ratings, log);
   working.cautions.push(STRAIGHT_PULL, STAND_CLEAR, FOLLOW_THE_MARK);
 
   const { workingLoadLimit, atMost } = series;
@@ -161,24 +165,19 @@ const TAKEN_AS_SOUND: Note = {
   text: 'Parts whose condition is not stated are taken as inspected and sound.',
 };
 
+/** A log for a {@link PartRater} of a caller that shows its working. */
+export function newLog(): RatingLog {
+  return { sources: [], unmarked: [], fittingsAsChain: false, takenAsSound: false };
+}
+
 /** What the ratings took for granted, each thing once. */
-export function noteAssumptions(working: Working, ratings: RatingTable, parts: readonly Part[], rated: readonly PartRating[], tieDown?: string): void {
-  const { assumptions } = working;
-  for (const { id, kind, basis } of rated) {
-    if (basis === 'as chain of its grade and size') {
-      if (!assumptions.includes(FITTINGS_AS_CHAIN)) assumptions.push(FITTINGS_AS_CHAIN);
-    } else if (basis === 'unmarked default') {
-      const isChain = kind === 'chain';
-      assumptions.push(
-        note(UNMARKED_PART, {
-          kind,
-          part: tieDown === undefined ? id : `${tieDown} ${id}`,
-          as: isChain ? `grade ${ratings.unmarkedChain?.grade}` : String(ratings.unknownFiberRope?.material),
-          clause: String(isChain ? ratings.unmarkedChain?.clause : ratings.unknownFiberRope?.clause),
-        }),
-      );
-    }
+export function noteAssumptions(working: Working, ratings: RatingTable, log: RatingLog): void {
+  for (const { id, kind } of log.unmarked) {
+    const { unmarkedChain, unknownFiberRope } = ratings;
+    const [as, clause] =
+      kind === 'chain' ? [`grade ${unmarkedChain?.grade}`, unmarkedChain?.clause] : [unknownFiberRope?.material, unknownFiberRope?.clause];
+    if (clause !== undefined && as !== undefined) working.assumptions.push(note(UNMARKED_PART, { kind, part: id, as, clause }));
   }
-  if (assumptions.includes(TAKEN_AS_SOUND)) return;
-  if (parts.some((part) => part.kind !== 'parallel' && part.condition === undefined)) assumptions.push(TAKEN_AS_SOUND);
+  if (log.fittingsAsChain) working.assumptions.push(FITTINGS_AS_CHAIN);
+  if (log.takenAsSound) working.assumptions.push(TAKEN_AS_SOUND);
 }

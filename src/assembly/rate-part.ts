@@ -1,12 +1,13 @@
-import { CHAIN_GRADES, isTradeSize } from '../chain/trade-size.js';
-import { checkList, checkOneOf, fail, failAt } from '../errors.js';
-import { compareExactSums } from '../quantities/exact.js';
+import { checkChain } from '../chain/trade-size.js';
+import { checkList, checkObject, checkOneOf, fail, failAt } from '../errors.js';
+import { decimalProduct } from '../quantities/decimal.js';
+import { compareExact } from '../quantities/exact.js';
 import type { QuantityLike } from '../quantities/quantity.js';
 import { readPositive } from '../quantities/read.js';
-import { chainCell, printedRating, type RatedCell, type RatedRows, type RatingTable, rowOf } from '../tables/rating-table.js';
+import { type GeneratedTable, printedRating, type RatedCell, type RatedRows, type RatingTable, rowOf, sourceOfCell } from '../tables/rating-table.js';
 import { type Note, note, type Words } from '../working/note.js';
-import type { Provenance } from '../working/source.js';
-import type { ChainPart, FittingPart, Part, PartKind } from './part.js';
+import type { Provenance, SourceRef } from '../working/source.js';
+import type { Capacities, Part, PartKind } from './part.js';
 
 /** Why a part has the rating it has. */
 export type PartBasis =
@@ -44,9 +45,19 @@ export interface SeriesRating {
   readonly weakest: readonly string[];
   /** The least among the parts that are known: the series carries no more than this. */
   readonly atMost: QuantityLike | null;
+  /** What must be known, in legs too. */
   readonly missing: readonly Note[];
-  /** Ids of the parts that are damaged. */
+  /** Ids of the parts that are damaged, in legs too. */
   readonly damaged: readonly string[];
+}
+
+/** What is worth saying about the parts rated so far, in legs too; kept only for a caller that shows its working. */
+export interface RatingLog {
+  readonly sources: SourceRef[];
+  /** Parts without a mark that count as something all the same. */
+  readonly unmarked: { readonly id: string; readonly kind: 'chain' | 'fiber-rope' }[];
+  fittingsAsChain: boolean;
+  takenAsSound: boolean;
 }
 
 /**
@@ -55,11 +66,13 @@ export interface SeriesRating {
  */
 export class PartRater {
   readonly ratings: RatingTable;
+  readonly log: RatingLog | undefined;
   private lastChain: { size: string; grade: number | undefined; limit: PartLimit } | undefined;
   private lastFitting: { size: string; grade: number; limit: PartLimit } | undefined;
 
-  constructor(ratings: RatingTable) {
+  constructor(ratings: RatingTable, log?: RatingLog) {
     this.ratings = ratings;
+    this.log = log;
   }
 
   /**
@@ -68,183 +81,225 @@ export class PartRater {
    *
    * @param each receives every part's own rating, for a caller that shows them
    */
-  rateSeries(parts: readonly Part[], each?: PartRating[]): SeriesRating {
-    checkList(parts, 'parts');
-    checkIds(parts, 'parts');
+  rateSeries(parts: readonly Part[], each?: PartRating[], name = 'parts'): SeriesRating {
+    checkList(parts, name);
+    checkIds(parts, name);
     let least: QuantityLike | null = null;
     let weakest: string[] = [];
-    let missing: Note[] | undefined;
-    let damaged: string[] | undefined;
+    let unknownParts = false;
+    const found: Findings = { missing: undefined, damaged: undefined };
     for (let index = 0; index < parts.length; index++) {
       try {
         const part = parts[index] as Part;
-        const limit = this.limitOf(part);
+        const limit = part.kind === 'parallel' ? this.limitOfLegs(part, found) : this.limitOf(part, found);
         each?.push({ id: part.id, kind: part.kind, ...limit });
         const { workingLoadLimit } = limit;
         if (workingLoadLimit === null) {
-          missing ??= [];
-          if (limit.missing !== undefined) missing.push(limit.missing);
+          unknownParts = true;
           continue;
         }
-        if (limit.basis === 'damaged, counts zero') {
-          damaged ??= [];
-          damaged.push(part.id);
-        }
-        const order = least === null ? -1 : compareRated(workingLoadLimit, least);
+        const order = least === null ? -1 : compareExact(workingLoadLimit, least);
         if (order < 0) {
           least = workingLoadLimit;
           weakest = [part.id];
         } else if (order === 0) weakest.push(part.id);
       } catch (error) {
-        failAt(`parts[${index}]`, error);
+        failAt(`${name}[${index}]`, error);
       }
     }
-    const known = missing === undefined || (least !== null && least.value === 0);
+    const known = !unknownParts || (least !== null && least.value === 0);
     return {
       workingLoadLimit: known ? least : null,
       weakest: known ? weakest : NONE,
       atMost: least,
-      missing: missing ?? NONE,
-      damaged: damaged ?? NONE,
+      missing: found.missing ?? NONE,
+      damaged: found.damaged ?? NONE,
     };
   }
 
-  private limitOf(part: Part): PartLimit {
-    if (part.kind === 'parallel') return this.limitOfLegs(part);
-    const { condition, capacities } = part;
-    if (condition !== undefined && condition !== 'sound') {
+  private limitOf(part: SinglePart, found: Findings): PartLimit {
+    const { condition, capacities, markedWll } = part;
+    if (condition !== undefined) {
+      checkOneOf(part.kind, KINDS, 'kind');
       const state = stateOf(condition);
-      if (state === 'damaged' || state === 'remove') return DAMAGED;
-      if (state === 'undetermined') return unknown(part, CONDITION_UNDETERMINED);
+      if (state === 'damaged') {
+        found.damaged ??= [];
+        found.damaged.push(part.id);
+        return DAMAGED;
+      }
+      if (state === 'undetermined') return missing(part, CONDITION_UNDETERMINED, found);
+    } else if (this.log !== undefined) this.log.takenAsSound = true;
+    const stated = capacities === undefined ? undefined : readCapacity(capacities);
+    if (markedWll === undefined && stated === undefined) return this.limitOfUnmarked(part, found);
+    checkOneOf(part.kind, KINDS, 'kind');
+    if (part.kind === 'chain') checkChain(part.size, part.grade);
+    else if (part.kind === 'anchor') checkOneOf(part.at, ANCHORED_AT, 'at');
+    const workingLoadLimit = markedWll === undefined ? stated : readPositive(markedWll, 'ratedLoad', 'markedWll');
+    if (stated !== undefined && compareExact(stated, workingLoadLimit as QuantityLike) !== 0) {
+      fail('CONFLICTING_FIELDS', 'capacities.workingLoadLimit', 'the same limit as markedWll', `${stated}`, 'Give the marked limit once.');
     }
-    const marked = part.markedWll ?? capacities?.workingLoadLimit;
-    if (marked !== undefined) {
-      const workingLoadLimit = readPositive(marked, 'ratedLoad', part.markedWll === undefined ? 'capacities.workingLoadLimit' : 'markedWll');
-      return { workingLoadLimit, basis: 'marked' };
-    }
-    if (capacities !== undefined) return unknown(part, OTHER_SYSTEM);
+    return { workingLoadLimit: workingLoadLimit as QuantityLike, basis: 'marked' };
+  }
+
+  private limitOfUnmarked(part: SinglePart, found: Findings): PartLimit {
     const { ratings } = this;
     switch (part.kind) {
       case 'chain':
-        return this.limitOfChain(part);
+        return this.limitOfChain(part, found);
       case 'grab-hook':
       case 'slip-hook':
       case 'connecting-link':
       case 'master-link':
       case 'clevis':
-        return this.limitOfFitting(part);
+        return this.limitOfFitting(part, found);
       case 'webbing':
-        return this.limitOfRow(part, ratings.webbing?.rows, part.width);
-      case 'strapping':
-        return this.limitOfRow(part, rowOf<RatedRows>(ratings.strapping?.rows ?? NO_ROWS, part.width ?? ''), part.thickness);
+        return this.limitOfRow(part, found, ratings.webbing, ratings.webbing?.rows, part.width);
+      case 'strapping': {
+        const rows = part.width === undefined ? undefined : rowOf<RatedRows>(ratings.strapping?.rows ?? NO_ROWS, part.width);
+        return this.limitOfRow(part, found, ratings.strapping, rows, part.thickness);
+      }
       case 'wire-rope': {
-        if (part.nominalStrength === undefined) return this.limitOfRow(part, ratings.wireRope?.rows, part.size);
-        if (ratings.wireRopeByStrength === undefined) return unknown(part, NO_MARK);
+        const { wireRopeByStrength } = ratings;
+        if (part.nominalStrength === undefined || wireRopeByStrength === undefined) {
+          return this.limitOfRow(part, found, ratings.wireRope, ratings.wireRope?.rows, part.size);
+        }
         const { value, unit } = readPositive(part.nominalStrength, 'force', 'nominalStrength');
-        const { fraction } = ratings.wireRopeByStrength.rows['wire-rope'].WLL;
-        return { workingLoadLimit: { value: value * fraction, unit }, basis: 'share of nominal strength' };
+        const { fraction } = wireRopeByStrength.rows['wire-rope'].WLL;
+        this.log?.sources.push(wireRopeByStrength.source);
+        return { workingLoadLimit: { value: decimalProduct(value, fraction), unit }, basis: 'share of nominal strength' };
       }
       case 'fiber-rope': {
-        const material = part.material ?? ratings.unknownFiberRope?.material ?? '';
-        const rows = rowOf<RatedRows>(ratings.fiberRope?.rows ?? NO_ROWS, material);
-        if (part.material !== undefined && ratings.fiberRope !== undefined) checkOneOf(material, Object.keys(ratings.fiberRope.rows), 'material');
-        return this.limitOfRow(part, rows, part.size, part.material === undefined ? 'unmarked default' : 'table');
+        const { fiberRope, unknownFiberRope } = ratings;
+        if (fiberRope === undefined || unknownFiberRope === undefined) return missing(part, NO_MARK, found);
+        const { id, kind, material = unknownFiberRope.material } = part;
+        checkOneOf(material, Object.keys(fiberRope.rows), 'material');
+        if (part.material === undefined) this.log?.unmarked.push({ id, kind });
+        const basis = part.material === undefined ? 'unmarked default' : 'table';
+        return this.limitOfRow(part, found, fiberRope, rowOf(fiberRope.rows, material), part.size, basis);
       }
       case 'anchor':
-        return unknown(part, ANCHOR_NOT_RATED, { at: part.at });
-      case 'binder':
-      case 'shackle':
-      case 'turnbuckle':
-      case 'winch':
-        return unknown(part, NO_MARK);
+        checkOneOf(part.at, ANCHORED_AT, 'at');
+        return missing(part, ANCHOR_NOT_RATED, found, { at: part.at });
       default:
-        return fail('UNKNOWN_VALUE', 'kind', 'a kind of part, such as chain, grab-hook, binder or anchor', (part as Part).kind, 'The type Part lists them.');
+        checkOneOf(part.kind, KINDS, 'kind');
+        return missing(part, NO_MARK, found);
     }
   }
 
-  private limitOfChain(part: ChainPart): PartLimit {
-    const { size, grade } = part;
+  private limitOfChain(part: Extract<Part, { kind: 'chain' }>, found: Findings): PartLimit {
+    const { id, kind, size, grade } = part;
+    if (grade === undefined) this.log?.unmarked.push({ id, kind });
     const last = this.lastChain;
     if (last !== undefined && last.size === size && last.grade === grade) return last.limit;
     const { ratings } = this;
+    checkChain(size, grade);
     const counted = grade ?? ratings.unmarkedChain?.grade;
-    if (counted === undefined) return unknown(part, UNMARKED_CHAIN);
+    if (counted === undefined) return missing(part, UNMARKED_CHAIN, found);
     const cell = rowOf<RatedCell>(rowOf(ratings.chain.rows, size) ?? NO_ROWS, counted);
-    if (cell === undefined) {
-      // A real chain that this table does not list needs its mark; a size or grade nobody makes is a mistake.
-      const exists = isTradeSize(size) && (grade === undefined || CHAIN_GRADES.includes(grade));
-      if (!exists) chainCell(ratings, size, counted);
-      return unknown(part, NOT_LISTED, { size, grade: counted, table: ratings.id });
-    }
-    const limit = this.fromCell(cell, grade === undefined ? 'unmarked default' : 'table');
+    // a real chain that this table does not list needs its mark; a size nobody makes was refused above
+    if (cell === undefined) return missing(part, NOT_LISTED, found, { size, grade: counted, table: ratings.id });
+    const limit = this.fromCell(ratings.chain, cell, grade === undefined ? 'unmarked default' : 'table');
     this.lastChain = { size, grade, limit };
     return limit;
   }
 
   /** ASTM A952 sizes fittings by chain: one marked with grade and size carries that chain's limit. A lower mark governs. */
-  private limitOfFitting(part: FittingPart): PartLimit {
+  private limitOfFitting(part: Extract<Part, { latch?: boolean }>, found: Findings): PartLimit {
     const { size, grade } = part;
-    if (size === undefined || grade === undefined) return unknown(part, NO_MARK);
+    if (size === undefined || grade === undefined) return missing(part, NO_MARK, found);
     const last = this.lastFitting;
     if (last !== undefined && last.size === size && last.grade === grade) return last.limit;
     const { ratings } = this;
+    checkChain(size, grade);
     const cell = rowOf<RatedCell>(rowOf(ratings.chain.rows, size) ?? NO_ROWS, grade);
-    if (cell === undefined) return unknown(part, NOT_LISTED, { size, grade, table: ratings.id });
+    if (cell === undefined) return missing(part, NOT_LISTED, found, { size, grade, table: ratings.id });
     const limit: PartLimit = {
       workingLoadLimit: printedRating(cell, ratings.units),
       basis: 'as chain of its grade and size',
       provenance: 'derived',
     };
+    if (this.log !== undefined) {
+      this.log.fittingsAsChain = true;
+      this.log.sources.push(SIZED_BY_CHAIN, sourceOfCell(ratings.chain, cell, ratings.units));
+    }
     this.lastFitting = { size, grade, limit };
     return limit;
   }
 
-  private limitOfRow(part: Part, rows: RatedRows | undefined, key: string | undefined, basis: PartBasis = 'table'): PartLimit {
-    if (rows === undefined || key === undefined) return unknown(part, NO_MARK);
-    const cell = rowOf(rows, key);
-    if (cell === undefined) {
-      return unknown(part, NO_ROW, { size: key, table: this.ratings.id, listed: Object.keys(rows).join(', ') });
+  private limitOfRow(
+    part: SinglePart,
+    found: Findings,
+    table: GeneratedTable<unknown> | undefined,
+    rows: RatedRows | undefined,
+    key: unknown,
+    basis: PartBasis = 'table',
+  ): PartLimit {
+    if (table === undefined || rows === undefined || key === undefined) return missing(part, NO_MARK, found);
+    if (typeof key !== 'string') {
+      return fail('UNKNOWN_SIZE', '', `one of ${Object.keys(rows).join(', ')}`, key, 'Write the size as text, as the table does.');
     }
-    return this.fromCell(cell, basis);
+    const cell = rowOf(rows, key);
+    return cell === undefined
+      ? missing(part, NO_ROW, found, { size: key, table: this.ratings.id, listed: Object.keys(rows).join(', ') })
+      : this.fromCell(table, cell, basis);
   }
 
-  private fromCell(cell: RatedCell, basis: PartBasis): PartLimit {
-    const { units, chain } = this.ratings;
-    const own = cell.provenance ?? (units === 'us' ? cell.wll_provenance : cell.wll_kg_provenance);
-    return { workingLoadLimit: printedRating(cell, units), basis, provenance: own ?? chain.source.provenance };
+  private fromCell(table: GeneratedTable<unknown>, cell: RatedCell, basis: PartBasis): PartLimit {
+    const { units } = this.ratings;
+    const source = sourceOfCell(table, cell, units);
+    this.log?.sources.push(source);
+    return { workingLoadLimit: printedRating(cell, units), basis, provenance: source.provenance };
   }
 
-  private limitOfLegs(part: Extract<Part, { kind: 'parallel' }>): PartLimit {
-    const { legs, loadSharing } = part;
+  private limitOfLegs({ legs, loadSharing }: Extract<Part, { kind: 'parallel' }>, found: Findings): PartLimit {
     checkList(legs, 'legs', 2);
     checkOneOf(loadSharing, ['equal', 'one-leg'], 'loadSharing');
     let least: QuantityLike | null = null;
-    let missing: Note | undefined;
+    let first: Note | undefined;
     for (let index = 0; index < legs.length; index++) {
-      let leg: SeriesRating;
-      try {
-        leg = this.rateSeries(legs[index] as readonly Part[]);
-      } catch (error) {
-        failAt(`legs[${index}]`, error);
-      }
-      if (leg.workingLoadLimit === null) missing ??= leg.missing[0];
-      else if (least === null || compareRated(leg.workingLoadLimit, least) < 0) least = leg.workingLoadLimit;
+      const leg = this.rateSeries(legs[index] as readonly Part[], undefined, `legs[${index}]`);
+      if (leg.damaged.length > 0) found.damaged = [...(found.damaged ?? []), ...leg.damaged];
+      if (leg.missing.length > 0) found.missing = [...(found.missing ?? []), ...leg.missing];
+      if (leg.workingLoadLimit === null) first ??= leg.missing[0];
+      else if (least === null || compareExact(leg.workingLoadLimit, least) < 0) least = leg.workingLoadLimit;
     }
     const basis = loadSharing === 'equal' ? 'equal legs' : 'weakest leg';
     if (least !== null && least.value === 0) return { workingLoadLimit: ZERO, basis };
-    if (missing !== undefined || least === null) {
-      return { workingLoadLimit: null, basis: 'unknown', ...(missing === undefined ? {} : { missing }) };
+    if (first !== undefined || least === null) {
+      return { workingLoadLimit: null, basis: 'unknown', ...(first === undefined ? {} : { missing: first }) };
     }
     const count = loadSharing === 'equal' ? legs.length : 1;
-    return { workingLoadLimit: { value: least.value * count, unit: least.unit }, basis };
+    return { workingLoadLimit: { value: decimalProduct(least.value, count), unit: least.unit }, basis };
   }
 }
 
-/** Which of two rated loads is larger, exactly, mass or force units alike. */
-export function compareRated(left: QuantityLike, right: QuantityLike): -1 | 0 | 1 {
-  if (left.unit === right.unit) return left.value < right.value ? -1 : left.value > right.value ? 1 : 0;
-  return compareExactSums([{ quantity: left }], [{ quantity: right }]);
+type SinglePart = Exclude<Part, { kind: 'parallel' }>;
+
+/** What a series gathers beside its rating. */
+interface Findings {
+  missing: Note[] | undefined;
+  damaged: string[] | undefined;
 }
+
+const KINDS: readonly PartKind[] = [
+  'binder',
+  'anchor',
+  'shackle',
+  'chain',
+  'grab-hook',
+  'slip-hook',
+  'webbing',
+  'connecting-link',
+  'master-link',
+  'clevis',
+  'turnbuckle',
+  'winch',
+  'wire-rope',
+  'fiber-rope',
+  'strapping',
+  'parallel',
+];
+const ANCHORED_AT = ['vehicle', 'cargo'];
 
 /** Every item of a list is an object with an id, used once in that list. */
 export function checkIds(list: readonly { readonly id: string }[], name: string): void {
@@ -256,7 +311,7 @@ export function checkIds(list: readonly { readonly id: string }[], name: string)
   }
   const twice = list.length > 16 ? secondUse(list) : secondUseInShort(list);
   if (twice >= 0) {
-    fail('DUPLICATE_ID', `${name}[${twice}].id`, 'an id used once in its list', list[twice]?.id, 'Rename one of the two.');
+    fail('DUPLICATE_ID', `${name}[${twice}].id`, 'an id used once', list[twice]?.id, 'Rename one of the two.');
   }
 }
 
@@ -273,20 +328,41 @@ function secondUseInShort(list: readonly { readonly id: string }[]): number {
   return -1;
 }
 
-function stateOf(condition: unknown): unknown {
-  const state = typeof condition === 'object' && condition !== null && 'verdict' in condition ? condition.verdict : condition;
-  checkOneOf(state, ['sound', 'damaged', 'fit', 'remove', 'undetermined'], 'condition');
-  return state;
+/** The working load limit among capacities, if it is there. */
+export function readCapacity(capacities: Capacities): QuantityLike | undefined {
+  checkObject(capacities, 'capacities', '{ workingLoadLimit: ... }');
+  const { workingLoadLimit } = capacities;
+  return workingLoadLimit === undefined ? undefined : readPositive(workingLoadLimit, 'ratedLoad', 'capacities.workingLoadLimit');
 }
 
-function unknown(part: Part, words: Words, params: Readonly<Record<string, string | number>> = {}): PartLimit {
-  return { workingLoadLimit: null, basis: 'unknown', missing: note(words, { part: part.id, kind: part.kind, ...params }) };
+/** `sound`, `damaged` or `undetermined`, from a word or from the verdict of an inspection. */
+function stateOf(condition: unknown): unknown {
+  if (typeof condition === 'object' && condition !== null && 'verdict' in condition) {
+    checkOneOf(condition.verdict, ['fit', 'remove', 'undetermined'], 'condition');
+    return condition.verdict === 'remove' ? 'damaged' : condition.verdict;
+  }
+  checkOneOf(condition, ['sound', 'damaged'], 'condition');
+  return condition;
+}
+
+function missing(part: SinglePart, words: Words, found: Findings, params: Readonly<Record<string, string | number>> = {}): PartLimit {
+  const said = words === NO_MARK && part.capacities !== undefined ? OTHER_SYSTEM : words;
+  const fact = note(said, { part: part.id, kind: part.kind, ...params });
+  found.missing ??= [];
+  found.missing.push(fact);
+  return { workingLoadLimit: null, basis: 'unknown', missing: fact };
 }
 
 const NONE: readonly never[] = [];
 const NO_ROWS = {};
 const ZERO: QuantityLike = { value: 0, unit: 'lb' };
 const DAMAGED: PartLimit = { workingLoadLimit: ZERO, basis: 'damaged, counts zero' };
+const SIZED_BY_CHAIN: SourceRef = {
+  document: 'ASTM A952, forged lifting components',
+  clause: 'sized by chain grade and size',
+  provenance: 'derived',
+  note: 'the loads themselves are those of the chain',
+};
 
 // Each says what must be known; the place it is told in adds that it is missing.
 const NO_MARK = { code: 'PART_NOT_MARKED', text: 'The working load limit marked on {kind} {part}: no table gives one.' };

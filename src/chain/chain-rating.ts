@@ -1,14 +1,15 @@
-import { fail } from '../errors.js';
+import { checkObject, fail } from '../errors.js';
 import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/quantity.js';
 import { isForce, ratedLoadIn, STANDARD_GRAVITY } from '../quantities/rated.js';
 import { readPositive } from '../quantities/read.js';
+import { readSystem } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
 import { chainCell, type GradeOf, printedRating, type RatedCell, type RatingTable, rowOf, type SizeOf, sourceOfCell } from '../tables/rating-table.js';
 import { FOLLOW_THE_MARK, NOT_FOR_LIFTING, STRAIGHT_PULL } from '../working/cautions.js';
 import { note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { type StepValue, Working } from '../working/step.js';
-import { type ChainGrade, isTradeSize, type TradeSize } from './trade-size.js';
+import { type ChainGrade, checkChain, checkGrade, type TradeSize } from './trade-size.js';
 
 /** Where a rating comes from: the maker's mark, the table's row, or the row an unmarked chain counts as. */
 export type ChainRatingBasis = 'marked' | 'table' | 'unmarked';
@@ -82,10 +83,13 @@ interface ChainLimit {
 export function chainRating<const T extends RatingTable, const S extends SizeOf<T>>(input: ListedChain<T, S>): ChainRating;
 export function chainRating(input: MarkedChain): ChainRating;
 export function chainRating(input: ListedChain<RatingTable, string> | MarkedChain): ChainRating {
-  const { ratings, size, grade, units = ratings?.units } = input;
+  checkObject(input, '', '{ ratings, size, grade }');
+  const { ratings, size, grade } = input;
   const markedWll = 'markedWll' in input ? input.markedWll : undefined;
   const working = new Working(input.working !== false);
   checkRatings(ratings);
+  const units = readSystem(input.units, ratings.units);
+  checkGrade(grade);
   const { limit, basis, grade: countedGrade, cell } = chainLimit(ratings, size, grade, markedWll);
 
   const system = units === 'si' ? 'kg' : 'lb';
@@ -127,7 +131,7 @@ const UNMARKED = {
 /** The limit itself, before any result is built around it. */
 function chainLimit(ratings: RatingTable, size: string, grade: number | undefined, markedWll: unknown): ChainLimit {
   if (markedWll !== undefined) {
-    if (!isTradeSize(size)) chainCell(ratings, size, grade ?? 30);
+    checkChain(size, grade);
     const limit = readPositive(markedWll, 'ratedLoad', 'markedWll');
     const cell = grade === undefined ? undefined : rowOf(rowOf(ratings.chain.rows, size) ?? {}, grade);
     return { limit, basis: 'marked', ...(grade === undefined ? {} : { grade }), ...(cell === undefined ? {} : { cell }) };

@@ -346,7 +346,7 @@ function count(
   const grade = marked ?? ratings.unmarkedChain?.grade;
   if (grade === undefined)
     return { countAs: 'no credit', because: note(UNMARKED_NOT_CREDITED, { ratings: ratings.id }) };
-  if (ratings.markedOnlyGrades.includes(grade))
+  if (!Object.values(ratings.chain.rows).some((row) => rowOf(row, grade) !== undefined))
     return { countAs: 'no credit', because: note(NO_DEFAULT_FOR_GRADE, { grade }) };
   if (place === undefined || wire === undefined) return { countAs: 'undetermined', because: note(MEASURE_THE_WIRE) };
   const { band, all } = place;

@@ -43,3 +43,18 @@ export function parseTradeSize(text: string, path = 'size'): TradeSize {
 export function isTradeSize(value: unknown): value is TradeSize {
   return typeof value === 'string' && (INCH_SIZES.includes(value as InchSize) || /^\d{1,2}(?:\.\d)? mm$/.test(value));
 }
+
+/** A size and grade that somebody makes; whether a table lists the pair is asked later. */
+export function checkChain(size: unknown, grade: unknown): void {
+  if (!isTradeSize(size)) {
+    fail('UNKNOWN_SIZE', 'size', "a trade size such as '5/16'", size, 'Free text goes through parseTradeSize first.');
+  }
+  checkGrade(grade);
+}
+
+/** A grade that somebody makes, or none. */
+export function checkGrade(grade: unknown): void {
+  if (grade !== undefined && !CHAIN_GRADES.includes(grade as ChainGrade)) {
+    fail('UNKNOWN_GRADE', 'grade', `one of ${CHAIN_GRADES.join(', ')}`, grade, 'Leave it out where it cannot be read.');
+  }
+}

@@ -25,3 +25,12 @@ export function plainDecimal(value: number): string {
   const figures = digits.replace('-', '');
   return exponent < 0 ? `${sign}0.${figures.padStart(-exponent, '0')}` : sign + figures + '0'.repeat(exponent);
 }
+
+/** The product of two numbers as the decimals they show: 0.7 · 3 is 2.1, not the double beside it. */
+export function decimalProduct(one: number, other: number): number {
+  const product = one * other;
+  if (Number.isSafeInteger(product)) return product;
+  const a = decimalOf(one);
+  const b = decimalOf(other);
+  return Number(`${BigInt(a.digits) * BigInt(b.digits)}e${a.exponent + b.exponent}`);
+}

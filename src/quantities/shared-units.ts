@@ -1,4 +1,4 @@
-import { fail } from '../errors.js';
+import { checkOneOf, fail } from '../errors.js';
 import type { QuantityLike } from './quantity.js';
 import type { Unit, UnitSystem } from './units.js';
 
@@ -20,18 +20,16 @@ const US_UNITS: readonly Unit[] = [
   'lb/ft3',
 ];
 
+/** The units of a result that has a system of its own, unless the caller asks for the other. */
+export function readSystem(asked: UnitSystem | undefined, own: UnitSystem): UnitSystem {
+  if (asked === undefined) return own;
+  checkOneOf(asked, ['us', 'si'], 'units');
+  return asked;
+}
+
 /** The units of a result: as asked, else the system that all inputs share, else a typed error. */
 export function sharedUnits(asked: UnitSystem | undefined, inputs: readonly (QuantityLike | undefined)[]): UnitSystem {
-  if (asked !== undefined) {
-    if (asked === 'us' || asked === 'si') return asked;
-    return fail(
-      'UNKNOWN_VALUE',
-      'units',
-      "'us' or 'si'",
-      asked,
-      'Name one of the two, or leave it out where the inputs share a system.',
-    );
-  }
+  if (asked !== undefined) return readSystem(asked, asked);
   const given = inputs.filter((input) => input !== undefined);
   const us = given.filter(({ unit }) => US_UNITS.includes(unit)).length;
   if (us === given.length) return 'us';

@@ -127,8 +127,11 @@ export function list<Item extends z.ZodType>(
   more?: (value: unknown) => readonly Fault[],
 ) {
   const items = least === 0 ? z.array(item) : z.array(item).min(least);
-  const code = least === 0 ? 'UNKNOWN_VALUE' : 'EMPTY_LIST';
-  return withFaults(items, (value) => [fault(code, expected, value, 'Give a list with everything in it.')], more);
+  return withFaults(
+    items,
+    (value) => [fault('EMPTY_LIST', expected, value, 'Give a list with everything in it.')],
+    more,
+  );
 }
 
 /** Claims ids one by one and says which was taken before. */

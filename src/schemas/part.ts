@@ -44,19 +44,15 @@ export const capacities = /* @__PURE__ */ build(() =>
 );
 
 /** In words, or the result of an inspection, of which only the verdict is taken over. */
-const condition = /* @__PURE__ */ build(() =>
-  withFaults(
-    z.union([z.enum(['sound', 'damaged']), z.object({ verdict: z.enum(['fit', 'remove', 'undetermined']) })]),
-    (value) => [
-      fault(
-        'UNKNOWN_VALUE',
-        "'sound', 'damaged' or an inspection result",
-        value,
-        'Leave it out when the part was inspected and is sound.',
-      ),
-    ],
-  ),
-);
+const condition = /* @__PURE__ */ build(() => {
+  const result = z.object({ verdict: z.enum(['fit', 'remove', 'undetermined']) });
+  return withFaults(z.union([z.enum(['sound', 'damaged']), result]), (value) => {
+    const remedy = 'Leave it out when the part was inspected and is sound.';
+    return typeof value === 'object' && value !== null && 'verdict' in value
+      ? [fault('UNKNOWN_VALUE', 'fit, remove, undetermined', value.verdict, remedy, ['verdict'])]
+      : [fault('UNKNOWN_VALUE', "'sound', 'damaged' or an inspection result", value, remedy)];
+  });
+});
 
 /**
  * A part of an assembly, for every kind of part; `parallel` holds legs that are lists of parts themselves.
@@ -108,15 +104,28 @@ export const partSchema = /* @__PURE__ */ build(() => {
       loadSharing: word(['equal', 'one-leg']),
     }),
   ] as const;
-  return withFaults(z.discriminatedUnion('kind', parts), (value, issue) =>
-    issue.code === 'invalid_union'
-      ? [
-          {
-            ...wrongWord((issue.options as string[]).join(', '), 'UNKNOWN_VALUE', fieldOf(value, 'kind')),
-            at: ['kind'],
-          },
-        ]
-      : [fault('MISSING_FIELD', 'a part { id, kind, ... }', value, 'Give the part with its fields.')],
+  return withFaults(
+    z.discriminatedUnion('kind', parts),
+    (value, issue) =>
+      issue.code === 'invalid_union'
+        ? [
+            {
+              ...wrongWord((issue.options as string[]).join(', '), 'UNKNOWN_VALUE', fieldOf(value, 'kind')),
+              at: ['kind'],
+            },
+          ]
+        : [fault('MISSING_FIELD', 'a part { id, kind, ... }', value, 'Give the part with its fields.')],
+    (part) =>
+      fieldOf(part, 'markedWll') === undefined || fieldOf(fieldOf(part, 'capacities'), 'workingLoadLimit') === undefined
+        ? []
+        : [
+            {
+              code: 'CONFLICTING_FIELDS',
+              expected: 'markedWll or capacities.workingLoadLimit',
+              received: 'both',
+              remedy: 'Give the marked limit once.',
+            },
+          ],
   );
 });
 

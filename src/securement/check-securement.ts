@@ -1,3 +1,5 @@
+import { checkObject } from '../errors.js';
+import { readSystem } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
 import { FOLLOW_THE_MARK, STAND_CLEAR, STRAIGHT_PULL } from '../working/cautions.js';
 import { type Check, governingCheck, overallVerdict, type Verdict } from '../working/check.js';
@@ -39,7 +41,7 @@ export interface CheckSecurementInput extends Plan {
  *
  * Aggregate = sum(credit of the path · WLL of the tie-down), WLL = least of its parts and anchor points.
  * The verdict is `fail` when a requirement fails, else `undetermined` when a fact is missing, else `pass`.
- * A missing fact (an unrated anchor, an unmarked binder) never becomes a pass.
+ * A missing fact (an unrated anchor, an unmarked binder) never becomes a pass, unless the rest is enough without it.
  *
  * @param input.rules the rule set, such as {@link us49cfr393_2024}
  * @param input.vehicle units and ratings; only says whether the rule applies
@@ -63,10 +65,12 @@ export interface CheckSecurementInput extends Plan {
  * // => 'pass'
  */
 export function checkSecurement(input: CheckSecurementInput): SecurementCheck {
+  checkObject(input, '', '{ rules, articles, tieDowns }');
   const { rules, vehicle, articles, tieDowns, units } = input;
   checkRules(rules, 'judgePlan');
   const working = new Working(input.working !== false);
-  const outcome = rules.judgePlan(input, readPlan(input), { working, units: units ?? rules.units });
+  const context = { working, units: readSystem(units, rules.units) };
+  const outcome = rules.judgePlan(input, readPlan(input), context);
   const { checks } = outcome;
   const verdict = overallVerdict(checks);
   working.cautions.push(STRAIGHT_PULL, STAND_CLEAR, FOLLOW_THE_MARK);

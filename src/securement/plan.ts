@@ -1,6 +1,6 @@
 import type { Capacities, Part } from '../assembly/part.js';
 import { checkIds } from '../assembly/rate-part.js';
-import { checkList, checkOneOf, fail, failAt } from '../errors.js';
+import { checkList, checkObject, checkOneOf, fail, failAt } from '../errors.js';
 import type { QuantityInput, QuantityLike } from '../quantities/quantity.js';
 import { readPositive } from '../quantities/read.js';
 import type { LengthUnit, MassUnit } from '../quantities/units.js';
@@ -119,9 +119,7 @@ const ARTICLE_KINDS: readonly ArticleKind[] = ['machinery', 'light-vehicle', 'ge
 
 /** Reads one article; every field that a rule may look at is checked here, once. */
 export function readArticle(article: Article): ReadArticle {
-  if (typeof article !== 'object' || article === null) {
-    return fail('MISSING_FIELD', '', 'an article { id, kind, mass, length }', article, 'Give what is to be held.');
-  }
+  checkObject(article, '', 'an article { id, kind, mass, length }');
   const { kind, blockedForward, articulated, articulationLocked, specialMethods, accessories } = article;
   checkOneOf(kind, ARTICLE_KINDS, 'kind');
   readFlag(blockedForward, 'blockedForward');

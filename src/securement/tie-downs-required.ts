@@ -1,4 +1,5 @@
-import { failAt } from '../errors.js';
+import { checkObject, fail, failAt } from '../errors.js';
+import { readSystem } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
 import { FOLLOW_THE_MARK } from '../working/cautions.js';
 import { makeResult, type ResultBase } from '../working/result.js';
@@ -36,13 +37,17 @@ export function tieDownsRequired(input: {
   readonly units?: UnitSystem;
   readonly working?: boolean;
 }): TieDownsRequired {
-  const { rules } = input;
+  checkObject(input, '', '{ rules, article }');
+  const { rules, article } = input;
   checkRules(rules, 'requirementOf');
+  const units = readSystem(input.units, rules.units);
   const working = new Working(input.working !== false);
   let requirement: ArticleRequirement;
   try {
-    const article = readArticle(typeof input.article === 'object' ? ({ id: 'article', ...input.article } as Article) : input.article);
-    requirement = rules.requirementOf(article, { working, units: input.units ?? rules.units });
+    checkObject(article, '', '{ kind, mass, length }');
+    const named = { ...article, id: article.id === undefined ? 'article' : article.id } as Article;
+    if (typeof named.id !== 'string' || named.id === '') fail('MISSING_FIELD', 'id', 'a name, or no id', named.id, 'Leave it out here.');
+    requirement = rules.requirementOf(readArticle(named), { working, units });
   } catch (error) {
     failAt('article', error);
   }

@@ -38,8 +38,6 @@ export interface RatingTable<Chain extends ChainRows = ChainRows> {
   /** Which column decides. */
   readonly units: UnitSystem;
   readonly chain: GeneratedTable<Chain>;
-  /** Grades the document knows only by a marked working load limit. */
-  readonly markedOnlyGrades: readonly number[];
   /** The grade an unmarked chain counts as under this document; null where it counts as nothing. */
   readonly unmarkedChain: { readonly grade: number; readonly clause: string } | null;
   readonly marks: GeneratedTable<MarkRows>;
@@ -61,9 +59,9 @@ export type GradeOf<T extends RatingTable, Size> = Size extends keyof T['chain']
   ? keyof T['chain']['rows'][Size] & number
   : never;
 
-/** A row of a table by its key, or undefined; inherited names such as `constructor` are not keys. */
+/** A row of a table by its key, or undefined; inherited names such as `constructor` are not keys, nor is anything but text and numbers. */
 export function rowOf<Row>(rows: { readonly [key: string | number]: Row }, key: string | number): Row | undefined {
-  return Object.hasOwn(rows, key) ? rows[key] : undefined;
+  return (typeof key === 'string' || typeof key === 'number') && Object.hasOwn(rows, key) ? rows[key] : undefined;
 }
 
 /** The printed value of a cell in the column of a unit system. */
@@ -79,17 +77,14 @@ export function sourceOfCell(table: GeneratedTable<unknown>, cell: RatedCell, un
 
 /** The chain cell of a size and grade, or a typed error that says what the table does have. */
 export function chainCell(ratings: RatingTable, size: string, grade: number): RatedCell {
-  const grades = rowOf(ratings.chain.rows, size);
+  const { id, chain } = ratings;
+  const grades = rowOf(chain.rows, size);
+  const remedy = 'Nothing is interpolated: give the limit marked on the chain or its tag as markedWll.';
   if (grades === undefined) {
-    return fail('UNKNOWN_SIZE', 'size', `a size of ${ratings.id}: ${Object.keys(ratings.chain.rows).join(', ')}`, size, 'This table has no such size: give the marked working load limit, or name a table that has it.');
+    return fail('UNKNOWN_SIZE', 'size', `a size of ${id}: ${Object.keys(chain.rows).join(', ')}`, size, remedy);
   }
-  const cell = rowOf(grades, grade);
-  if (cell !== undefined) return cell;
-  if (ratings.markedOnlyGrades.includes(grade)) {
-    return fail('NO_VALUE_IN_TABLE', 'grade', `a marked working load limit for grade ${grade}`, 'none', 'No public table is confirmed for this grade: read the limit marked on the chain or its tag and give it as markedWll.');
-  }
-  const known = Object.values(ratings.chain.rows).some((row) => Object.hasOwn(row, grade));
-  return known
-    ? fail('NO_VALUE_IN_TABLE', 'grade', `a grade that ${ratings.id} lists for size ${size}: ${Object.keys(grades).join(', ')}`, grade, 'The table has no value for this pair and nothing is interpolated: give the marked working load limit as markedWll.')
-    : fail('UNKNOWN_GRADE', 'grade', `a grade of ${ratings.id}`, grade, 'US grades are the numbers 30, 43, 70, 80, 100 and 120.');
+  return (
+    rowOf(grades, grade) ??
+    fail('NO_VALUE_IN_TABLE', 'grade', `a grade that ${id} lists for ${size}: ${Object.keys(grades).join(', ')}`, grade, remedy)
+  );
 }

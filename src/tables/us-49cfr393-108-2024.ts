@@ -21,7 +21,6 @@ export const us49cfr393_108_2024 = {
   asOf: '2024',
   units: 'us',
   chain: us49cfr393108Chain,
-  markedOnlyGrades: [120],
   unmarkedChain: { grade: 30, clause: '49 CFR 393.108(d)' },
   marks: us49cfr393108ChainMarks,
   webbing: us49cfr393108Webbing,

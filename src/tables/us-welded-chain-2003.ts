@@ -17,7 +17,6 @@ export const usWeldedChain_2003 = {
   asOf: '2003',
   units: 'us',
   chain: usWeldedChainRating,
-  markedOnlyGrades: [120],
   unmarkedChain: null,
   marks: us49cfr393108ChainMarks,
 } as const satisfies RatingTable;

@@ -32,6 +32,6 @@ export function note<Code extends string>(
 }
 
 function sayValue(value: NoteParam): string {
-  if (typeof value === 'object') return `${formatNumber(value.value)} ${value.unit}`;
+  if (typeof value === 'object') return `${formatNumber(value.value, 10)} ${value.unit}`;
   return typeof value === 'number' ? formatNumber(value) : value;
 }

@@ -231,7 +231,7 @@ describe('a bad body', () => {
       'accessories that are no list',
       'checkSecurement',
       (b) => (b.articles[0].accessories = 'loader'),
-      'UNKNOWN_VALUE',
+      'EMPTY_LIST',
       'articles[0].accessories',
     ],
     [
@@ -415,7 +415,7 @@ describe('a bad body', () => {
       'assemblyRating',
       (b) => (b.parts[1].condition.verdict = 'ok'),
       'UNKNOWN_VALUE',
-      'parts[1].condition',
+      'parts[1].condition.verdict',
     ],
     ['a load of zero', 'assemblyRating', (b) => (b.load = '0 lb'), 'NOT_POSITIVE', 'load'],
     [
@@ -424,6 +424,64 @@ describe('a bad body', () => {
       (b) => (b.parts[1] = { id: 'legs', kind: 'parallel', loadSharing: 'equal', legs: [[b.parts[0]]] }),
       'EMPTY_LIST',
       'parts[1].legs',
+    ],
+    ['null for a vehicle', 'checkSecurement', (b) => (b.vehicle = null), 'MISSING_FIELD', 'vehicle'],
+    [
+      'null for a mat',
+      'checkSecurement',
+      (b) => (b.articles[0].frictionMat = null),
+      'MISSING_FIELD',
+      'articles[0].frictionMat',
+    ],
+    [
+      'null for a grade',
+      'checkSecurement',
+      (b) => (b.tieDowns[0].parts[0].grade = null),
+      'UNKNOWN_GRADE',
+      'tieDowns[0].parts[0].grade',
+    ],
+    ['units nobody uses', 'checkSecurement', (b) => (b.units = 'metric'), 'UNKNOWN_VALUE', 'units'],
+    [
+      'yes for interstate commerce',
+      'checkSecurement',
+      (b) => (b.vehicle.interstateCommerce = 'yes'),
+      'UNKNOWN_VALUE',
+      'vehicle.interstateCommerce',
+    ],
+    [
+      'a size nobody makes in a leg',
+      'assemblyRating',
+      (b) =>
+        (b.parts[1] = {
+          id: 'legs',
+          kind: 'parallel',
+          loadSharing: 'equal',
+          legs: [[b.parts[0]], [b.parts[0], { id: 'more', kind: 'chain', size: '5/17' }]],
+        }),
+      'UNKNOWN_SIZE',
+      'parts[1].legs[1][1].size',
+    ],
+    [
+      'an anchor nowhere',
+      'assemblyRating',
+      (b) => (b.parts[1] = { id: 'ring', kind: 'anchor', at: 'Cargo', markedWll: '5000 lb' }),
+      'UNKNOWN_VALUE',
+      'parts[1].at',
+    ],
+    [
+      'an unknown kind of part with a mark',
+      'assemblyRating',
+      (b) => (b.parts[1] = { id: 'strap', kind: 'strap', markedWll: '5000 lb' }),
+      'UNKNOWN_VALUE',
+      'parts[1].kind',
+    ],
+    [
+      'two marked limits',
+      'assemblyRating',
+      (b) =>
+        (b.parts[1] = { id: 'binder', kind: 'binder', markedWll: '1 lb', capacities: { workingLoadLimit: '2 lb' } }),
+      'CONFLICTING_FIELDS',
+      'parts[1]',
     ],
     [
       'an unknown sharing',

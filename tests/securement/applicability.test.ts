@@ -87,7 +87,7 @@ describe('a combination', () => {
     const { steps } = check([machine()], several(2, '8000 lb'), {
       vehicle: interstate(power({ grossWeightRating: '7300 lb' }), trailer({ grossWeightRating: '5000 lb' })),
     });
-    expect(steps.find(({ symbol }) => symbol === 'G')).toMatchObject({
+    expect(steps.find(({ symbol }) => symbol === 'gross')).toMatchObject({
       result: { value: 12300, unit: 'lb' },
       clause: '49 CFR 390.5',
     });

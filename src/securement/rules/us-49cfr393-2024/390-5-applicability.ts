@@ -1,4 +1,5 @@
-import { checkList, checkOneOf, failAt } from '../../../errors.js';
+import { checkIds } from '../../../assembly/rate-part.js';
+import { checkList, checkObject, checkOneOf, failAt } from '../../../errors.js';
 import { compareExactSums, type ExactTerm } from '../../../quantities/exact.js';
 import { Quantity, type QuantityLike } from '../../../quantities/quantity.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
@@ -18,12 +19,16 @@ const CLAUSE = '49 CFR 390.5';
  *
  * The combination rating is the greater of the power unit's label and the sum over the units of rating or
  * weight, taken unit by unit so that the total is greatest; the label counts only while something is towed.
+ * Pounds decide: the 4,536 kg printed beside them are 10,000.17 lb.
  */
 export function applicability(vehicle: Vehicle | undefined, working: Working): Applicability {
   cite(working, '390.5');
   if (vehicle === undefined) return NOT_STATED;
-  const { units } = vehicle;
+  checkObject(vehicle, 'vehicle', '{ units }');
+  const { units, interstateCommerce } = vehicle;
   checkList(units, 'vehicle.units');
+  checkIds(units, 'vehicle.units');
+  if (interstateCommerce !== undefined) checkOneOf(interstateCommerce, [true, false], 'vehicle.interstateCommerce');
   const read = units.map((unit, index) => {
     try {
       return heaviest(unit);
@@ -44,24 +49,22 @@ export function applicability(vehicle: Vehicle | undefined, working: Working): A
   if (working.shown) {
     working.step({
       subject: 'vehicle',
-      symbol: 'G',
+      symbol: 'gross',
       expression: label === undefined ? 'sum over units of max(rating, weight)' : 'max(label, sum over units of max(rating, weight))',
       values: [...units.map(({ id }, index) => [id, read[index] ?? null] as const), ['label', label ?? 'none']],
       result: label !== undefined && compareExactSums(sum, [{ quantity: label }]) < 0 ? label : total,
       clause: CLAUSE,
     });
   }
-  if (!heavy) {
-    return known.length < units.length
-      ? answer('undetermined', UNIT_MASS_NOT_STATED)
-      : answer('does-not-apply', BELOW_THRESHOLD, { total, limit });
-  }
-  if (vehicle.interstateCommerce === undefined) return answer('undetermined', COMMERCE_NOT_STATED);
-  return vehicle.interstateCommerce ? answer('applies', APPLIES, { limit }) : answer('does-not-apply', INTRASTATE);
+  if (interstateCommerce === false) return answer('does-not-apply', INTRASTATE);
+  if (heavy) return interstateCommerce ? answer('applies', APPLIES, { limit }) : answer('undetermined', COMMERCE_NOT_STATED);
+  return known.length < units.length
+    ? answer('undetermined', UNIT_MASS_NOT_STATED)
+    : answer('does-not-apply', BELOW_THRESHOLD, { total, limit });
 }
 
 function heaviest(unit: VehicleUnit): QuantityLike | undefined {
-  checkOneOf(unit?.kind, ['power', 'towed'], 'kind');
+  checkOneOf(unit.kind, ['power', 'towed'], 'kind');
   const rating = unit.grossWeightRating === undefined ? undefined : readPositive(unit.grossWeightRating, 'mass', 'grossWeightRating');
   const weight = unit.grossWeight === undefined ? undefined : readPositive(unit.grossWeight, 'mass', 'grossWeight');
   if (rating === undefined || weight === undefined) return rating ?? weight;

@@ -1,3 +1,4 @@
+import { fail } from '../../../errors.js';
 import { compareExactSums, type ExactTerm, ratioOf } from '../../../quantities/exact.js';
 import type { QuantityLike } from '../../../quantities/quantity.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
@@ -38,6 +39,7 @@ export function checkAggregate({ article, mass }: ReadArticle, tieDowns: readonl
     if (workingLoadLimit === null) unknown++;
     else known += counted;
   }
+  if (known === Number.POSITIVE_INFINITY) fail('NOT_FINITE', '', 'limits of a possible size', known, 'Check the numbers given.');
   const about: CheckSubject = {
     id: `393.106(d)/${article.id}`,
     title: 'Aggregate working load limit',

@@ -1,3 +1,5 @@
+import { checkObject, fail } from '../../../errors.js';
+import { compareExact } from '../../../quantities/exact.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
 import { readPositive } from '../../../quantities/read.js';
 import { us49cfr393108Unmarked } from '../../../tables/generated/us-49cfr393-108-unmarked.js';
@@ -10,23 +12,28 @@ import { cite } from './cite.js';
  * 393.108(g): a friction mat without a rating of its own resists horizontal movement with half of the weight
  * that rests **on the mat**. Shown for the reader; the aggregate of 393.106(d) does not count it.
  */
-export function showFrictionMat({ article }: ReadArticle, { working, units }: RuleContext): void {
+export function showFrictionMat({ article, mass }: ReadArticle, { working, units }: RuleContext): void {
   const mat = article.frictionMat;
   if (mat === undefined) return;
-  const onMat = ratedLoadIn(readPositive(mat.massOnMat, 'mass', 'frictionMat.massOnMat'), units === 'si' ? 'kg' : 'lb');
+  checkObject(mat, 'frictionMat', '{ massOnMat }');
+  const onMat = readPositive(mat.massOnMat, 'mass', 'frictionMat.massOnMat');
+  if (compareExact(onMat, mass) > 0) {
+    fail('CONFLICTING_FIELDS', 'frictionMat.massOnMat', 'at most the mass of the article', `${onMat}`, 'Give the part of it that rests on the mat.');
+  }
   const rated = mat.ratedResistance === undefined ? undefined : readPositive(mat.ratedResistance, 'ratedLoad', 'frictionMat.ratedResistance');
+  working.cautions.push(note(MAT_NOT_COUNTED, { article: article.id }));
   if (!working.shown) return;
   cite(working, '393.108(g)');
   const { fraction } = us49cfr393108Unmarked.rows['friction-mat'].rating;
+  const weight = ratedLoadIn(onMat, units === 'si' ? 'kg' : 'lb');
   working.step({
     subject: article.id,
     symbol: 'mat resistance',
     expression: rated === undefined ? `${fraction} · weight on the mat` : 'as marked',
-    values: [['weight on the mat', onMat]],
-    result: rated ?? { value: onMat.value * fraction, unit: onMat.unit },
+    values: { 'weight on the mat': weight },
+    result: rated ?? { value: weight.value * fraction, unit: weight.unit },
     clause: '49 CFR 393.108(g)',
   });
-  working.cautions.push(note(MAT_NOT_COUNTED, { article: article.id }));
 }
 
 const MAT_NOT_COUNTED = {

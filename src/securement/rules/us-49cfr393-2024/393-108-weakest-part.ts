@@ -1,8 +1,7 @@
-import { noteAssumptions, showSeries } from '../../../assembly/assembly-rating.js';
-import type { Part } from '../../../assembly/part.js';
-import type { PartRater, PartRating } from '../../../assembly/rate-part.js';
+import { showSeries } from '../../../assembly/assembly-rating.js';
+import type { Capacities, Part } from '../../../assembly/part.js';
+import { type PartRater, type PartRating, readCapacity } from '../../../assembly/rate-part.js';
 import type { QuantityLike } from '../../../quantities/quantity.js';
-import { readPositive } from '../../../quantities/read.js';
 import { us49cfr393106Credit } from '../../../tables/generated/us-49cfr393-106-credit.js';
 import { type Check, type CheckSubject, conditionCheck, notApplicableCheck, undeterminedCheck } from '../../../working/check.js';
 import { type Note, note } from '../../../working/note.js';
@@ -47,7 +46,6 @@ export function rateTieDown(rater: PartRater, tieDown: TieDown, { working, units
   if (rated !== undefined) {
     cite(working, '393.108(a)-(f)');
     showSeries(working, series, rated, `tie-down ${tieDown.id}`, units === 'si' ? 'kg' : 'lb', '49 CFR 393.108(a)');
-    noteAssumptions(working, rater.ratings, parts, rated, tieDown.id);
   }
   return {
     tieDown,
@@ -61,31 +59,34 @@ export function rateTieDown(rater: PartRater, tieDown: TieDown, { working, units
 }
 
 function rateAsWhole(tieDown: TieDown, working: Working): RatedTieDown {
-  const credit = creditOf(tieDown.path);
-  const stated = tieDown.capacities?.workingLoadLimit;
-  if (stated === undefined) {
-    const missing = [note(NO_WORKING_LOAD_LIMIT, { tieDown: tieDown.id })];
-    return { tieDown, credit, workingLoadLimit: null, atMost: null, weakest: NONE, missing, damaged: NONE };
+  const workingLoadLimit = readCapacity(tieDown.capacities as Capacities) ?? null;
+  const missing = workingLoadLimit === null ? [note(NO_WORKING_LOAD_LIMIT, { tieDown: tieDown.id })] : NONE;
+  if (working.shown && workingLoadLimit !== null) {
+    working.assumptions.push(note(STATED_AS_WHOLE, { tieDown: tieDown.id, limit: workingLoadLimit }));
   }
-  const workingLoadLimit = readPositive(stated, 'ratedLoad', 'capacities.workingLoadLimit');
-  if (working.shown) working.assumptions.push(note(STATED_AS_WHOLE, { tieDown: tieDown.id, limit: workingLoadLimit }));
-  return { tieDown, credit, workingLoadLimit, atMost: workingLoadLimit, weakest: NONE, missing: NONE, damaged: NONE };
+  return { tieDown, credit: creditOf(tieDown.path), workingLoadLimit, atMost: workingLoadLimit, weakest: NONE, missing, damaged: NONE };
 }
 
 function missingAnchors(path: TieDownPath, parts: readonly Part[]): readonly Note[] {
-  let onVehicle = 0;
-  let onCargo = 0;
-  for (const part of parts) {
-    if (part.kind !== 'anchor') continue;
-    if (part.at === 'cargo') onCargo++;
-    else onVehicle++;
-  }
-  const direct = path === 'vehicle-to-cargo';
-  if (onVehicle >= (direct ? 1 : 2) && (!direct || onCargo > 0)) return NONE;
+  const onVehicle = path === 'vehicle-to-cargo' ? 1 : 2;
+  const onCargo = 2 - onVehicle;
+  const vehicle = anchorsAt('vehicle', parts) >= onVehicle;
+  const cargo = anchorsAt('cargo', parts) >= onCargo;
+  if (vehicle && cargo) return NONE;
   const missing: Note[] = [];
-  if (onVehicle < (direct ? 1 : 2)) missing.push(note(ANCHOR_NOT_LISTED, { at: 'vehicle' }));
-  if (direct && onCargo === 0) missing.push(note(ANCHOR_NOT_LISTED, { at: 'cargo' }));
+  if (!vehicle) missing.push(note(ANCHOR_NOT_LISTED, { at: 'vehicle' }));
+  if (!cargo) missing.push(note(ANCHOR_NOT_LISTED, { at: 'cargo' }));
   return missing;
+}
+
+/** Anchor points of a series; of legs side by side, those that every leg has. */
+function anchorsAt(place: 'vehicle' | 'cargo', parts: readonly Part[]): number {
+  let count = 0;
+  for (const part of parts) {
+    if (part.kind === 'anchor') count += part.at === place ? 1 : 0;
+    else if (part.kind === 'parallel') count += Math.min(...part.legs.map((leg) => anchorsAt(place, leg)));
+  }
+  return count;
 }
 
 /** 393.108(a) for one article: every tie-down rated, or what is missing, unless the others are enough without it. */

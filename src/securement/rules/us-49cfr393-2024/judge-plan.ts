@@ -1,3 +1,4 @@
+import { newLog, noteAssumptions } from '../../../assembly/assembly-rating.js';
 import { PartRater } from '../../../assembly/rate-part.js';
 import { failAt } from '../../../errors.js';
 import type { QuantityLike } from '../../../quantities/quantity.js';
@@ -22,7 +23,8 @@ import { addPracticeChecks } from './practice.js';
 /** Holds a plan against 49 CFR 390.5, 392.9 and 393.102 to 393.130, article by article. */
 export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context: RuleContext): PlanOutcome {
   const { working, units } = context;
-  const rater = new PartRater(us49cfr393_108_2024);
+  const log = working.shown ? newLog() : undefined;
+  const rater = new PartRater(us49cfr393_108_2024, log);
   const rated: RatedTieDown[] = [];
   for (let index = 0; index < plan.tieDowns.length; index++) {
     try {
@@ -31,11 +33,16 @@ export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context:
       failAt(`tieDowns[${index}]`, error);
     }
   }
-  const checks: Check[] = [checkCondition(rated, working)];
+  if (log !== undefined) {
+    for (const source of log.sources) working.cite(source);
+    noteAssumptions(working, us49cfr393_108_2024, log);
+  }
+  const condition = checkCondition(rated, working);
+  const checks: Check[] = [condition];
   const outcomes: ArticleOutcome[] = [];
   for (let index = 0; index < articles.length; index++) {
     try {
-      outcomes.push(judgeArticle(articles[index] as ReadArticle, rated, checks, context));
+      outcomes.push(judgeArticle(articles[index] as ReadArticle, rated, condition, checks, context));
     } catch (error) {
       failAt(`articles[${index}]`, error);
     }
@@ -47,7 +54,7 @@ export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context:
     tieDowns.push(countedTieDown(each, articles, units === 'si' ? 'kg' : 'lb'));
   }
   if (direct) working.cautions.push(HALF_CREDIT);
-  working.cautions.push(DIRECTION_NOT_CHECKED);
+  working.cautions.push(DIRECTION_NOT_CHECKED, NOT_LOOKED_AT);
   return {
     applicability: applicability(plan.vehicle, working),
     articles: outcomes,
@@ -58,7 +65,13 @@ export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context:
 }
 
 /** Judges one article and adds its checks to the list. */
-function judgeArticle(read: ReadArticle, rated: readonly RatedTieDown[], checks: Check[], context: RuleContext): ArticleOutcome {
+function judgeArticle(
+  read: ReadArticle,
+  rated: readonly RatedTieDown[],
+  condition: Check,
+  checks: Check[],
+  context: RuleContext,
+): ArticleOutcome {
   const { working } = context;
   const { article } = read;
   const { heavy, byLength, options } = openRules(read, working);
@@ -72,15 +85,16 @@ function judgeArticle(read: ReadArticle, rated: readonly RatedTieDown[], checks:
   const { required, aggregate, check: strength } = checkAggregate(read, holding, context);
   const { option, checks: optionChecks } = chooseOption(read, options, counted, context);
   const own: Check[] = [strength, checkRated(article.id, holding, strength), ...optionChecks];
+  const strict = option.rule === '393.130'; // by weight, or because the caller chose it
   if (article.accessories !== undefined) {
     for (const accessory of article.accessories) {
       const ties = rated.filter(({ tieDown, damaged }) => tieDown.holds === accessory.id && damaged.length === 0);
-      own.push(checkAccessory(accessory, heavy, ties.length, working));
+      own.push(checkAccessory(accessory, article.kind, strict, ties.length, working));
     }
   }
-  const articulation = checkArticulation(read, heavy, working);
+  const articulation = checkArticulation(read, strict, working);
   if (articulation !== undefined) own.push(articulation);
-  own.push(deemedPerformance(article.id, own, working));
+  own.push(deemedPerformance(article.id, [condition, ...own], working));
   showFrictionMat(read, context);
   const recommended = recommendedCount(read, option.minimumCount);
   addPracticeChecks(own, read, { heavy, byLength, rule: option.rule, recommended }, counted, working);
@@ -110,7 +124,7 @@ function chooseOption(read: ReadArticle, options: readonly CountOption[], counte
 
 function checksOfOption(read: ReadArticle, { rule, minimumCount }: CountOption, counted: readonly RatedTieDown[], { working }: RuleContext): Check[] {
   const paragraph = rule === '393.130' ? '393.130(c)' : rule === '393.128' ? '393.128(b)' : '393.110';
-  cite(working, paragraph);
+  cite(working, paragraph, rule === '393.128' ? 'memory' : 'read');
   const count = countCheck(
     {
       id: `${rule}/count/${read.article.id}`,
@@ -122,7 +136,7 @@ function checksOfOption(read: ReadArticle, { rule, minimumCount }: CountOption, 
     minimumCount,
     counted.length,
   );
-  return rule === '393.110' ? [count] : [count, checkBothEnds(rule, read, counted, working)];
+  return rule === '393.110' ? [count] : [count, checkBothEnds(rule, read, counted)];
 }
 
 /** A tie-down that holds an accessory is shown with its rating; it counts in no article's number or aggregate. */
@@ -149,4 +163,9 @@ const DIRECTION_NOT_CHECKED: Note = {
   code: 'DIRECTION_NOT_CHECKED',
   params: {},
   text: 'Counts and ratings do not look at direction: of four direct chains only two resist forward movement.',
+};
+const NOT_LOOKED_AT: Note = {
+  code: 'NOT_LOOKED_AT',
+  params: {},
+  text: 'Not looked at: chocks and parking brake, edge protection, cargo side by side, the front-end structure, adjustability.',
 };

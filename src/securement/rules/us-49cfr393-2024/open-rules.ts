@@ -39,7 +39,7 @@ export function openRules(read: ReadArticle, working: Working): OpenRules {
   cite(working, isMachine || heavy ? '393.130(a)' : '393.128(a)');
   if (heavy) {
     if (byLength > thresholds.rows['heavy-machinery-count'].value) {
-      cite(working, '393.130(c) with 393.110', 'interpretation', 'max(4, count by length)');
+      cite(working, '393.130(c) with 393.110: max(4, count by length)', 'interpretation');
     }
     return choose(article, { heavy, byLength, options: [machine] });
   }

@@ -1,4 +1,3 @@
-import { compareRated } from '../../../assembly/rate-part.js';
 import { compareExact, ratioOf } from '../../../quantities/exact.js';
 import type { QuantityLike } from '../../../quantities/quantity.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
@@ -77,7 +76,7 @@ function checkGrade(subject: string, counted: readonly RatedTieDown[]): Check | 
 function checkHandbookFloor(subject: string, weakest: QuantityLike, working: Working): Check {
   const { value, unit, clause } = thresholds.rows['handbook-tie-down-wll'];
   const floor = { value, unit };
-  cite(working, `Driver's Handbook on Cargo Securement, ${clause}`, 'read', 'a handbook of the agency, not the regulation');
+  cite(working, clause, 'read', "FMCSA Driver's Handbook on Cargo Securement, no part of the regulation");
   const { fits, utilization } = ratioOf(value, ratedLoadIn(weakest, unit).value, () => compareExact(floor, weakest));
   const about: CheckSubject = {
     id: `practice/handbook/${subject}`,
@@ -93,7 +92,7 @@ function leastOf(tieDowns: readonly RatedTieDown[]): QuantityLike | undefined {
   let least: QuantityLike | undefined;
   for (const { workingLoadLimit } of tieDowns) {
     if (workingLoadLimit === null) return undefined;
-    if (least === undefined || compareRated(workingLoadLimit, least) < 0) least = workingLoadLimit;
+    if (least === undefined || compareExact(workingLoadLimit, least) < 0) least = workingLoadLimit;
   }
   return least;
 }

@@ -1,6 +1,7 @@
 import { convert } from '../../../quantities/convert.js';
 import { Quantity } from '../../../quantities/quantity.js';
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
+import { note } from '../../../working/note.js';
 import type { ReadArticle } from '../../plan.js';
 import type { ArticleRequirement, RuleContext } from '../../rule-set.js';
 import { performance } from './393-102-performance.js';
@@ -9,7 +10,7 @@ import { cite } from './cite.js';
 
 /** What 49 CFR 393 asks of one article: how many tie-downs, how strong together, how much each way. */
 export function requirementOf(read: ReadArticle, { working, units }: RuleContext): ArticleRequirement {
-  const { options } = openRules(read, working);
+  const { options, byLength } = openRules(read, working);
   const minimumCount = Math.min(...options.map(({ minimumCount: count }) => count));
   const mass = convert(read.mass, units === 'si' ? 'kg' : 'lb');
   const fraction = thresholds.rows['aggregate-fraction'].value;
@@ -25,6 +26,7 @@ export function requirementOf(read: ReadArticle, { working, units }: RuleContext
       clause: '49 CFR 393.106(d)',
     });
   }
+  if (byLength > minimumCount) working.cautions.push(note(LENGTH_COUNT_LARGER, { count: byLength }));
   return {
     minimumCount,
     recommendedCount: recommendedCount(read, minimumCount),
@@ -33,3 +35,8 @@ export function requirementOf(read: ReadArticle, { working, units }: RuleContext
     perDirection: performance(read.mass, units, working),
   };
 }
+
+const LENGTH_COUNT_LARGER = {
+  code: 'LENGTH_COUNT_LARGER',
+  text: 'By its length alone it would need {count} (393.110). Whether that binds cargo secured under 393.128 is read both ways.',
+};
