@@ -55,21 +55,17 @@ export interface RiggingIssue {
  * // => 'AMBIGUOUS_NUMBER'
  */
 export class RiggingError extends Error implements RiggingIssue {
-  readonly code: RiggingErrorCode;
-  readonly path: string;
-  readonly expected: string;
-  readonly received: string;
-  readonly remedy: string;
+  declare readonly code: RiggingErrorCode;
+  declare readonly path: string;
+  declare readonly expected: string;
+  declare readonly received: string;
+  declare readonly remedy: string;
 
   constructor(issue: RiggingIssue) {
-    const where = issue.path === '' ? '' : `${issue.path}: `;
-    super(`${where}expected ${issue.expected}, got ${issue.received}. ${issue.remedy}`);
+    const { path, expected, received, remedy } = issue;
+    super(`${path && `${path}: `}expected ${expected}, got ${received}. ${remedy}`);
     this.name = 'RiggingError';
-    this.code = issue.code;
-    this.path = issue.path;
-    this.expected = issue.expected;
-    this.received = issue.received;
-    this.remedy = issue.remedy;
+    Object.assign(this, issue);
   }
 
   /** The five fields of {@link RiggingIssue}, for logs and for answers to a web form. */
@@ -81,8 +77,8 @@ export class RiggingError extends Error implements RiggingIssue {
 
 /** Throws a {@link RiggingError}; written as an expression so that it can stand after `??`. */
 export function fail(code: RiggingErrorCode, path: string, expected: string, received: unknown, remedy: string): never {
-  const bounded = expected.length > 400 ? `${expected.slice(0, 400)}…` : expected; // it may list the caller's own ids
-  throw new RiggingError({ code, path, expected: bounded, received: describe(received), remedy });
+  // what was expected may list the caller's own ids
+  throw new RiggingError({ code, path, expected: clip(expected, 400), received: describe(received), remedy });
 }
 
 /**
@@ -97,29 +93,21 @@ export function failAt(place: string, error: unknown): never {
 
 /** A short, safe description of any value: never throws, bounded in length, no control characters. */
 export function describe(value: unknown): string {
-  switch (typeof value) {
-    case 'string': {
-      const visible = value.slice(0, 60).replace(/[\p{C}\p{Zl}\p{Zp}]/gu, '\uFFFD');
-      return value.length > 60 ? `'${visible}…'` : `'${visible}'`;
-    }
-    case 'number':
-    case 'boolean':
-    case 'undefined':
-      return String(value);
-    case 'object':
-      return value === null ? 'null' : describeObject(value);
-    default:
-      return `a ${typeof value}`;
-  }
-}
-
-function describeObject(value: object): string {
+  if (typeof value === 'string') return `'${clip(value, 60)}'`;
+  if (value === null || ['number', 'boolean', 'undefined'].includes(typeof value)) return String(value);
+  if (typeof value !== 'object') return `a ${typeof value}`;
   try {
     if (Array.isArray(value)) return value.length === 0 ? 'an empty list' : 'a list';
   } catch {
     // a proxy that refuses to be looked at
   }
   return 'an object';
+}
+
+/** Any text in one line: at most so long, no control characters. */
+export function clip(text: string, most: number): string {
+  const line = text.slice(0, most).replace(/[\p{C}\p{Zl}\p{Zp}]/gu, '\uFFFD');
+  return text.length > most ? `${line}…` : line;
 }
 
 /** Refuses a value that is not one of a few. */

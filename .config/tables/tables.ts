@@ -82,9 +82,20 @@ export const sourceSchema = z.strictObject({
   rowsSha256: z.string().regex(/^[0-9a-f]{64}$/),
   spotCells: z.array(z.strictObject({ row: rowKey, column: text, printed: z.string() })).min(1),
   invariants: z.array(invariant),
+  /** The modules of the table; without it, one of all its columns. */
   modules: z
-    .array(z.strictObject({ file: text, columns: z.array(text).min(1), provenance: provenanceWord.optional() }))
+    .array(
+      z.strictObject({
+        file: text,
+        columns: z.array(text).min(1),
+        provenance: provenanceWord.optional(),
+        /** Where the note is about some columns only. */
+        note: text.optional(),
+      }),
+    )
     .optional(),
+  /** Columns that nothing computes with: they stay out of every module. */
+  leftOut: z.array(text).default([]),
 });
 export type Source = z.infer<typeof sourceSchema>;
 
@@ -142,8 +153,9 @@ function renderTree(tree: Tree, indent: string): string {
 /** File name (without .ts) and text of each module of a table. */
 export function renderModules(table: Table): { file: string; code: string }[] {
   const { source, header, rows } = table;
-  const valueColumns = header.filter((name) => !source.key.includes(name));
-  return (source.modules ?? [{ file: source.id, columns: valueColumns, provenance: undefined }]).map((module) => {
+  const columns = header.filter((name) => !source.key.includes(name) && !source.leftOut.includes(name));
+  const modules: NonNullable<Source['modules']> = source.modules ?? [{ file: source.id, columns }];
+  return modules.map((module) => {
     const provenance = module.provenance ?? source.provenance;
     const literal = (name: string, cell: string): string =>
       source.columns[name]?.type === 'number' ? String(Number(cell)) : quote(cell);
@@ -170,7 +182,8 @@ export function renderModules(table: Table): { file: string; code: string }[] {
     }
 
     const fields = { document: source.document, edition: source.edition, clause: source.clause, provenance };
-    const sourceLines = Object.entries(source.note ? { ...fields, note: source.note } : fields).map(
+    const note = module.note ?? source.note;
+    const sourceLines = Object.entries(note ? { ...fields, note } : fields).map(
       ([name, value]) => `    ${name}: ${quote(value)},\n`,
     );
     const ofColumns = module.columns.flatMap((name) => {

@@ -49,6 +49,9 @@ export interface SeriesRating {
   readonly missing: readonly Note[];
   /** Ids of the parts that are damaged, in legs too. */
   readonly damaged: readonly string[];
+  /** Anchor points among the parts; of legs side by side, those that every leg has. */
+  readonly vehicleAnchors: number;
+  readonly cargoAnchors: number;
 }
 
 /** What is worth saying about the parts rated so far, in legs too; kept only for a caller that shows its working. */
@@ -83,13 +86,14 @@ export class PartRater {
    */
   rateSeries(parts: readonly Part[], each?: PartRating[], name = 'parts'): SeriesRating {
     checkList(parts, name);
-    checkIds(parts, name);
     let least: QuantityLike | null = null;
     let weakest: string[] = [];
     let unknownParts = false;
-    const found: Findings = { missing: undefined, damaged: undefined };
+    const seen = seenIds(parts);
+    const found: Findings = { missing: NONE, damaged: NONE, vehicleAnchors: 0, cargoAnchors: 0 };
     for (let index = 0; index < parts.length; index++) {
       try {
+        checkId(parts, index, seen);
         const part = parts[index] as Part;
         const limit = part.kind === 'parallel' ? this.limitOfLegs(part, found) : this.limitOf(part, found);
         each?.push({ id: part.id, kind: part.kind, ...limit });
@@ -108,23 +112,30 @@ export class PartRater {
       }
     }
     const known = !unknownParts || (least !== null && least.value === 0);
+    const { missing, damaged, vehicleAnchors, cargoAnchors } = found;
     return {
       workingLoadLimit: known ? least : null,
       weakest: known ? weakest : NONE,
       atMost: least,
-      missing: found.missing ?? NONE,
-      damaged: found.damaged ?? NONE,
+      missing,
+      damaged,
+      vehicleAnchors,
+      cargoAnchors,
     };
   }
 
   private limitOf(part: SinglePart, found: Findings): PartLimit {
     const { condition, capacities, markedWll } = part;
+    if (part.kind === 'anchor') {
+      if (part.at === 'cargo') found.cargoAnchors++;
+      else if (part.at === 'vehicle') found.vehicleAnchors++;
+      else checkOneOf(part.at, ['vehicle', 'cargo'], 'at');
+    }
     if (condition !== undefined) {
       checkOneOf(part.kind, KINDS, 'kind');
       const state = stateOf(condition);
       if (state === 'damaged') {
-        found.damaged ??= [];
-        found.damaged.push(part.id);
+        found.damaged = [...found.damaged, part.id];
         return DAMAGED;
       }
       if (state === 'undetermined') return missing(part, CONDITION_UNDETERMINED, found);
@@ -133,7 +144,6 @@ export class PartRater {
     if (markedWll === undefined && stated === undefined) return this.limitOfUnmarked(part, found);
     checkOneOf(part.kind, KINDS, 'kind');
     if (part.kind === 'chain') checkChain(part.size, part.grade);
-    else if (part.kind === 'anchor') checkOneOf(part.at, ANCHORED_AT, 'at');
     const workingLoadLimit = markedWll === undefined ? stated : readPositive(markedWll, 'ratedLoad', 'markedWll');
     if (stated !== undefined && compareExact(stated, workingLoadLimit as QuantityLike) !== 0) {
       fail('CONFLICTING_FIELDS', 'capacities.workingLoadLimit', 'the same limit as markedWll', `${stated}`, 'Give the marked limit once.');
@@ -178,7 +188,6 @@ export class PartRater {
         return this.limitOfRow(part, found, fiberRope, rowOf(fiberRope.rows, material), part.size, basis);
       }
       case 'anchor':
-        checkOneOf(part.at, ANCHORED_AT, 'at');
         return missing(part, ANCHOR_NOT_RATED, found, { at: part.at });
       default:
         checkOneOf(part.kind, KINDS, 'kind');
@@ -256,13 +265,19 @@ export class PartRater {
     checkOneOf(loadSharing, ['equal', 'one-leg'], 'loadSharing');
     let least: QuantityLike | null = null;
     let first: Note | undefined;
+    let vehicleAnchors = Number.POSITIVE_INFINITY;
+    let cargoAnchors = Number.POSITIVE_INFINITY;
     for (let index = 0; index < legs.length; index++) {
       const leg = this.rateSeries(legs[index] as readonly Part[], undefined, `legs[${index}]`);
-      if (leg.damaged.length > 0) found.damaged = [...(found.damaged ?? []), ...leg.damaged];
-      if (leg.missing.length > 0) found.missing = [...(found.missing ?? []), ...leg.missing];
+      found.damaged = [...found.damaged, ...leg.damaged];
+      found.missing = [...found.missing, ...leg.missing];
+      vehicleAnchors = Math.min(vehicleAnchors, leg.vehicleAnchors);
+      cargoAnchors = Math.min(cargoAnchors, leg.cargoAnchors);
       if (leg.workingLoadLimit === null) first ??= leg.missing[0];
       else if (least === null || compareExact(leg.workingLoadLimit, least) < 0) least = leg.workingLoadLimit;
     }
+    found.vehicleAnchors += vehicleAnchors;
+    found.cargoAnchors += cargoAnchors;
     const basis = loadSharing === 'equal' ? 'equal legs' : 'weakest leg';
     if (least !== null && least.value === 0) return { workingLoadLimit: ZERO, basis };
     if (first !== undefined || least === null) {
@@ -277,8 +292,10 @@ type SinglePart = Exclude<Part, { kind: 'parallel' }>;
 
 /** What a series gathers beside its rating. */
 interface Findings {
-  missing: Note[] | undefined;
-  damaged: string[] | undefined;
+  missing: readonly Note[];
+  damaged: readonly string[];
+  vehicleAnchors: number;
+  cargoAnchors: number;
 }
 
 const KINDS: readonly PartKind[] = [
@@ -299,33 +316,31 @@ const KINDS: readonly PartKind[] = [
   'strapping',
   'parallel',
 ];
-const ANCHORED_AT = ['vehicle', 'cargo'];
 
 /** Every item of a list is an object with an id, used once in that list. */
 export function checkIds(list: readonly { readonly id: string }[], name: string): void {
+  const seen = seenIds(list);
   for (let index = 0; index < list.length; index++) {
-    const id = list[index]?.id;
-    if (typeof id !== 'string' || id === '') {
-      fail('MISSING_FIELD', `${name}[${index}].id`, 'a name', id, 'Give it an id; results name it by that.');
+    try {
+      checkId(list, index, seen);
+    } catch (error) {
+      failAt(`${name}[${index}]`, error);
     }
   }
-  const twice = list.length > 16 ? secondUse(list) : secondUseInShort(list);
-  if (twice >= 0) {
-    fail('DUPLICATE_ID', `${name}[${twice}].id`, 'an id used once', list[twice]?.id, 'Rename one of the two.');
-  }
 }
 
-function secondUse(list: readonly { readonly id: string }[]): number {
-  const seen = new Set<string>();
-  return list.findIndex(({ id }) => seen.size === seen.add(id).size);
+/** A short list is compared item by item; a long one keeps a set. */
+function seenIds(list: readonly unknown[]): Set<string> | undefined {
+  return list.length > 16 ? new Set() : undefined;
 }
 
-function secondUseInShort(list: readonly { readonly id: string }[]): number {
-  for (let index = 1; index < list.length; index++) {
-    const id = list[index]?.id;
-    for (let earlier = 0; earlier < index; earlier++) if (list[earlier]?.id === id) return index;
-  }
-  return -1;
+function checkId(list: readonly { readonly id: string }[], index: number, seen: Set<string> | undefined): void {
+  const id = list[index]?.id;
+  if (typeof id !== 'string' || id === '') fail('MISSING_FIELD', 'id', 'a name', id, 'Give it an id; results name it by that.');
+  let twice = seen?.has(id) === true;
+  seen?.add(id);
+  for (let earlier = seen === undefined ? index - 1 : -1; earlier >= 0; earlier--) twice ||= list[earlier]?.id === id;
+  if (twice) fail('DUPLICATE_ID', 'id', 'an id used once', id, 'Rename one of the two.');
 }
 
 /** The working load limit among capacities, if it is there. */
@@ -348,8 +363,7 @@ function stateOf(condition: unknown): unknown {
 function missing(part: SinglePart, words: Words, found: Findings, params: Readonly<Record<string, string | number>> = {}): PartLimit {
   const said = words === NO_MARK && part.capacities !== undefined ? OTHER_SYSTEM : words;
   const fact = note(said, { part: part.id, kind: part.kind, ...params });
-  found.missing ??= [];
-  found.missing.push(fact);
+  found.missing = [...found.missing, fact];
   return { workingLoadLimit: null, basis: 'unknown', missing: fact };
 }
 

@@ -1,8 +1,9 @@
 import { fail } from '../errors.js';
-import { valueIn } from '../quantities/convert.js';
+import { inUnit } from '../quantities/convert.js';
 import { compareExact, compareExactSums } from '../quantities/exact.js';
-import { type Quantity, type QuantityInput, type QuantityLike, quantity } from '../quantities/quantity.js';
+import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/quantity.js';
 import { readPositive } from '../quantities/read.js';
+import { readSystem, sharedUnits } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
 import { usWeldedChainLinks } from '../tables/generated/us-welded-chain-links.js';
 import { rowOf } from '../tables/rating-table.js';
@@ -10,14 +11,13 @@ import { note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import type { Provenance, SourceRef } from '../working/source.js';
 import { Working } from '../working/step.js';
-import { sharedUnits } from '../quantities/shared-units.js';
-import { CHAIN_GRADES, type ChainGrade, isTradeSize, type TradeSize } from './trade-size.js';
+import { type ChainGrade, checkGrade, type TradeSize } from './trade-size.js';
 
 /** Density of carbon and alloy steel in kg/m³: EN 1993-1-2:2005, 3.2.2(1), from memory. */
 export const STEEL_DENSITY = 7850;
 
-/** Real chain is heavier than its geometry by the flash of its welds: 1 to 3 percent, common practice. */
-const MOST_WELD_FLASH = 0.03;
+/** Real chain is heavier than its geometry by the flash of its welds, 1 to 3 percent: common practice. */
+const MOST_WELD_FLASH = 1.03;
 
 /** A mass of chain, and what it is per length. */
 interface MassAnswer {
@@ -86,150 +86,97 @@ export function chainMass(
 ): ChainMass {
   const { size, grade } = input;
   const working = new Working(input.working !== false);
+  const { assumptions, cautions } = working;
+  checkGrade(grade);
+  if (grade === 120) {
+    fail('NO_VALUE_IN_TABLE', 'grade', 'a grade of round wire', grade, 'Weigh it: the link of grade 120 is often not round.');
+  }
   const length = readPositive(input.length, 'length', 'length');
-  const { link, lightest, source } = linkOf(size, grade, working);
-  const units = input.units ?? (isMetric(size) ? 'si' : 'us');
+  const metric = isMetric(size);
+  const units = readSystem(input.units, metric ? 'si' : 'us');
+  const rows = metric ? [{ wire_mm: Number.parseFloat(size) }] : rowsOf(size, grade);
+  const row = rows.reduce((heaviest, each) => (each.wire_mm > heaviest.wire_mm ? each : heaviest));
 
-  const subject = grade === undefined ? `chain ${size}` : `chain ${size} grade ${grade}`;
-  const answer = massOf(link, STEEL_DENSITY, length, units, working, subject);
-  const lightestPerMeter = Math.min(...lightest.map((other) => kgPerMeter(other, STEEL_DENSITY)));
-  const least = massIn(lightestPerMeter * valueIn(length, 'm'), units);
-  const most = quantity(answer.mass.value * (1 + MOST_WELD_FLASH), answer.mass.unit);
+  const subject = `chain ${size}`;
+  const answer = massOf(shortLink(row.wire_mm), STEEL_DENSITY, length, units, working, subject);
+  const leastPerMeter = Math.min(...rows.map((each) => kgPerMeter(longestLink(each), STEEL_DENSITY)));
+  const least = massIn(units, leastPerMeter, length);
+  const { value, unit } = answer.mass;
   if (working.shown) {
     working.step({
       subject,
       symbol: 'least m',
-      expression: 'L · m/L at the greatest inside length',
-      values: { L: length, 'm/L': { value: lightestPerMeter, unit: 'kg/m' } },
+      expression: 'L · m/L of the longest link',
+      values: { L: length, 'm/L': { value: leastPerMeter, unit: 'kg/m' } },
       result: least,
     });
   }
-  working.cite(source);
+  const { source } = usWeldedChainLinks;
+  working.cite(metric ? METRIC_WIRE : { ...source, provenance: row.wire_provenance ?? source.provenance });
   working.cite(STADIUM);
-  working.assumptions.push(note(STEEL, { density: STEEL_DENSITY }));
-  working.cautions.push(note(WELD_FLASH));
-  if ((grade === undefined || grade === 43 || grade === 70) && (size === '1/4' || size === '3/8' || size === '1/2'))
-    working.cautions.push(note(THICKER_WIRE));
+  assumptions.push(note(STEEL, { density: STEEL_DENSITY }));
+  if (grade === undefined) assumptions.push(note(HEAVIEST_WIRE, { wire: { value: row.wire_mm, unit: 'mm' } }));
+  if (rows.every((each) => each.inside_length_max_in === undefined)) assumptions.push(note(SHORT_LINK));
+  cautions.push(note(WELD_FLASH));
+  if ([undefined, 43, 70].includes(grade) && ['1/4', '3/8', '1/2'].includes(size)) cautions.push(note(THICKER_WIRE));
   return makeResult(
     'chainMass',
     {
       ...answer,
-      range: { least, most },
+      range: { least, most: new Quantity(value * MOST_WELD_FLASH, unit) },
       size,
       ...(grade === undefined ? {} : { grade }),
-      wireDiameter: quantity(link.d, 'mm'),
+      wireDiameter: new Quantity(row.wire_mm, 'mm'),
     },
     input,
     working,
   );
 }
 
-const STADIUM: SourceRef = {
-  document: 'Geometry of a link of two straight legs and two half circles',
-  provenance: 'derived',
-};
-const STEEL = { code: 'STEEL_DENSITY', text: 'The chain is steel of {density} kg/m3.' };
+const STADIUM: SourceRef = { document: 'Geometry of a link: two straight legs, two half circles', provenance: 'derived' };
+const STEEL = { code: 'STEEL_DENSITY', text: 'Steel of {density} kg/m3.' };
 const WELD_FLASH = {
   code: 'WELD_FLASH',
-  text: 'Real chain weighs 1 to 3 percent more than its wire, from the flash of the welds; hooks and fittings are not counted.',
+  text: 'Real chain weighs 1 to 3 percent more, from the flash of its welds; fittings are not counted.',
 };
-const HEAVIEST_WIRE = {
-  code: 'HEAVIEST_WIRE',
-  text: 'No grade was given: the heaviest wire of {size} chain is taken, {wire}.',
-};
-const SHORT_LINK = {
-  code: 'SHORT_LINK',
-  text: 'No greatest inside length is tabulated: the least mass is that of a narrow short link.',
-};
+const HEAVIEST_WIRE = { code: 'HEAVIEST_WIRE', text: 'No grade: the heaviest wire of the size is taken, {wire}.' };
+const SHORT_LINK = { code: 'SHORT_LINK', text: 'No longest link is tabulated: the least mass is that of a narrow short link.' };
 const THICKER_WIRE = {
   code: 'THICKER_WIRE',
-  text: 'Grades 43 and 70 also come in wire 1/32 in over this trade size, 4 to 8 percent heavier.',
+  text: 'Grades 43 and 70 also come in wire 1/32 in thicker, 4 to 8 percent heavier.',
 };
 
-/** The link to weigh, the links that may be lighter, and where the wire stands. */
-function linkOf(
-  size: string,
-  grade: number | undefined,
-  working: Working,
-): { link: Link; lightest: Link[]; source: SourceRef } {
-  if (grade === 120) {
-    return fail(
-      'NO_VALUE_IN_TABLE',
-      'grade',
-      'a grade of round wire',
-      grade,
-      "The link of grade 120 chain is often not round: weigh it, or take the maker's mass per length.",
-    );
-  }
-  if (grade !== undefined && !CHAIN_GRADES.includes(grade as ChainGrade)) {
-    return fail('UNKNOWN_GRADE', 'grade', 'one of 30, 43, 70, 80, 100', grade, 'Leave it out where it cannot be read.');
-  }
-  if (isMetric(size)) {
-    const wire_mm = Number.parseFloat(size);
-    return { link: shortLink(wire_mm, USUAL_WIDTH), lightest: [lighter({ wire_mm }, working)], source: METRIC_WIRE };
-  }
+/** The rows that may be meant: one, or without a grade all of the size. */
+function rowsOf(size: string, grade: number | undefined): readonly LinkRow[] {
   const table: { readonly [size: string]: { readonly [grade: number]: LinkRow } } = usWeldedChainLinks.rows;
   const rows = rowOf(table, size);
   if (rows === undefined) {
-    return fail(
-      'UNKNOWN_SIZE',
-      'size',
-      `${Object.keys(table).join(', ')}, or millimeters such as '8 mm'`,
-      size,
-      'Free text goes through parseTradeSize first.',
-    );
+    return fail('UNKNOWN_SIZE', 'size', `${Object.keys(table).join(', ')}, or such as '8 mm'`, size, 'Free text goes through parseTradeSize.');
   }
-  const all = Object.values(rows);
-  const heaviest = all.reduce((one, other) => (other.wire_mm > one.wire_mm ? other : one));
-  const row = grade === undefined ? heaviest : rowOf(rows, grade);
-  if (row === undefined) {
-    return fail(
-      'NO_VALUE_IN_TABLE',
-      'grade',
-      `a grade that ${size} is made in: ${Object.keys(rows).join(', ')}`,
-      grade,
-      'Alloy chain is 7/32 and 9/32 where other chain is 3/16 and 1/4.',
-    );
-  }
-  if (grade === undefined)
-    working.assumptions.push(note(HEAVIEST_WIRE, { size, wire: { value: row.wire_mm, unit: 'mm' } }));
-  // without a grade the lightest may be any row of the size that has an inside length
-  const lightest = grade === undefined ? all.filter((other) => other.inside_length_max_in !== undefined) : [row];
-  const { source } = usWeldedChainLinks;
-  return {
-    link: shortLink(row.wire_mm, USUAL_WIDTH),
-    lightest: lightest.map((other) => lighter(other, working)),
-    source: { ...source, provenance: row.wire_provenance ?? source.provenance },
-  };
+  if (grade === undefined) return Object.values(rows);
+  const row = rowOf(rows, grade);
+  if (row !== undefined) return [row];
+  return fail('NO_VALUE_IN_TABLE', 'grade', `a grade that ${size} is made in: ${Object.keys(rows).join(', ')}`, grade, 'Alloy chain is 7/32 and 9/32 where other chain is 3/16 and 1/4.');
 }
 
 // The rows `short-link` and `short-link-minimum-width` of reference-tables/chain-link-patterns, kept equal by a test;
 // written out so that the whole table does not travel with this function.
-const SHORT_PITCH = 3;
-const USUAL_WIDTH = 1.4;
-const LEAST_WIDTH = 1.3;
+const shortLink = (d: number): Link => ({ d, p: 3 * d, w: 1.4 * d });
 
-function shortLink(d: number, width: number): Link {
-  return { d, p: SHORT_PITCH * d, w: width * d };
-}
-
-/** The lightest link a row allows: longest and narrowest. */
-function lighter({ wire_mm: d, inside_length_max_in: p, inside_width_min_in: w }: LinkRow, working: Working): Link {
-  if (p !== undefined && w !== undefined) return { d, p: p * 25.4, w: w * 25.4 };
-  working.assumptions.push(note(SHORT_LINK));
-  return shortLink(d, LEAST_WIDTH);
+/** The lightest link a row allows: the longest and narrowest. */
+function longestLink({ wire_mm: d, inside_length_max_in: p, inside_width_min_in: w }: LinkRow): Link {
+  return p === undefined || w === undefined ? { d, p: 3 * d, w: 1.3 * d } : { d, p: p * 25.4, w: w * 25.4 };
 }
 
 const METRIC_WIRE: SourceRef = {
   document: 'EN 818, short link chain for lifting purposes',
-  clause: 'inside length 3 d, inside width at least 1.3 d',
   provenance: 'read',
   note: 'read in a page quoting it',
 };
 
 /** A metric size above zero. */
-function isMetric(size: unknown): boolean {
-  return isTradeSize(size) && size.endsWith(' mm') && Number.parseFloat(size) > 0;
+function isMetric(size: string): boolean {
+  return /^\d{1,2}(\.\d)? mm$/.test(size) && Number.parseFloat(size) > 0;
 }
 
 /**
@@ -267,37 +214,19 @@ export function chainMassFromLink(
   const width = readPositive(input.insideWidth, 'length', 'insideWidth');
   const density = input.density === undefined ? undefined : readPositive(input.density, 'density', 'density');
   const units = sharedUnits(input.units, [length, wire, pitch, width, density]);
-  const link = { d: valueIn(wire, 'mm'), p: valueIn(pitch, 'mm'), w: valueIn(width, 'mm') };
   if (compareExact(width, wire) <= 0) {
-    fail(
-      'IMPOSSIBLE_GEOMETRY',
-      'insideWidth',
-      `more than the wire, ${wire.value} ${wire.unit}`,
-      `${width.value} ${width.unit}`,
-      'The next link must pass through: give the inside width, and the wire without its weld.',
-    );
+    fail('IMPOSSIBLE_GEOMETRY', 'insideWidth', `more than the wire, ${wire}`, `${width}`, 'The next link must pass through.');
   }
   if (compareExact(pitch, width) < 0) {
-    fail(
-      'IMPOSSIBLE_GEOMETRY',
-      'pitch',
-      `at least the inside width, ${width.value} ${width.unit}`,
-      `${pitch.value} ${pitch.unit}`,
-      'The pitch is the inside length of a link, its longer way.',
-    );
+    fail('IMPOSSIBLE_GEOMETRY', 'pitch', `at least the inside width, ${width}`, `${pitch}`, 'It is the longer way inside a link.');
   }
   if (compareExactSums([{ quantity: pitch }], [{ quantity: wire, times: [2] }]) <= 0) {
-    fail(
-      'IMPOSSIBLE_GEOMETRY',
-      'pitch',
-      `more than twice the wire, ${wire.value} ${wire.unit}`,
-      `${pitch.value} ${pitch.unit}`,
-      'Both neighbors must find room inside the link.',
-    );
+    fail('IMPOSSIBLE_GEOMETRY', 'pitch', `more than twice the wire, ${wire}`, `${pitch}`, 'Both neighbors need room in the link.');
   }
-  const rho = density === undefined ? STEEL_DENSITY : valueIn(density, 'kg/m3');
+  const link = { d: inUnit(wire, 'mm').value, p: inUnit(pitch, 'mm').value, w: inUnit(width, 'mm').value };
+  const rho = density === undefined ? STEEL_DENSITY : inUnit(density, 'kg/m3').value;
   const answer = massOf(link, rho, length, units, working, 'chain');
-  const linkMass = massIn((kgPerMeter(link, rho) * link.p) / 1000, units);
+  const linkMass = massIn(units, kgPerMeter(link, rho), { value: link.p, unit: 'mm' });
   if (density === undefined) working.assumptions.push(note(STEEL, { density: STEEL_DENSITY }));
   working.cite(STADIUM);
   working.cautions.push(note(WELD_FLASH));
@@ -313,30 +242,19 @@ function massOf(
   subject: string,
 ): MassAnswer {
   const perMeter = kgPerMeter(link, density);
-  const unit = units === 'us' ? 'lb/ft' : 'kg/m';
-  const massPerLength = quantity(valueIn({ value: perMeter, unit: 'kg/m' }, unit), unit);
-  const mass = massIn(perMeter * valueIn(length, 'm'), units);
+  const massPerLength = inUnit({ value: perMeter, unit: 'kg/m' }, units === 'us' ? 'lb/ft' : 'kg/m');
+  const mass = massIn(units, perMeter, length);
   if (working.shown) {
     const { d, p, w } = link;
+    const inMm = (value: number) => ({ value, unit: 'mm' }) as const;
     working.step({
       subject,
       symbol: 'm/L',
       expression: 'ρ · (π/4) · d² · (2(p − w) + π(w + d)) / p',
-      values: {
-        ρ: { value: density, unit: 'kg/m3' },
-        d: { value: d, unit: 'mm' },
-        p: { value: p, unit: 'mm' },
-        w: { value: w, unit: 'mm' },
-      },
+      values: { ρ: { value: density, unit: 'kg/m3' }, d: inMm(d), p: inMm(p), w: inMm(w) },
       result: massPerLength,
     });
-    working.step({
-      subject,
-      symbol: 'm',
-      expression: 'L · m/L',
-      values: { L: length, 'm/L': massPerLength },
-      result: mass,
-    });
+    working.step({ subject, symbol: 'm', expression: 'L · m/L', values: { L: length, 'm/L': massPerLength }, result: mass });
   }
   return { mass, massPerLength };
 }
@@ -346,7 +264,6 @@ function kgPerMeter({ d, p, w }: Link, density: number): number {
   return (density * 1e-6 * (Math.PI / 4) * d * d * centerline) / p;
 }
 
-function massIn(kilograms: number, units: UnitSystem): Quantity<'lb' | 'kg'> {
-  const unit = units === 'us' ? 'lb' : 'kg';
-  return quantity(valueIn({ value: kilograms, unit: 'kg' }, unit), unit);
+function massIn(units: UnitSystem, perMeter: number, length: QuantityLike): Quantity<'lb' | 'kg'> {
+  return inUnit({ value: perMeter * inUnit(length, 'm').value, unit: 'kg' }, units === 'us' ? 'lb' : 'kg');
 }

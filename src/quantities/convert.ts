@@ -1,31 +1,34 @@
 import { fail } from '../errors.js';
-import { Quantity, type QuantityLike } from './quantity.js';
+import { knownUnit, Quantity, type QuantityLike } from './quantity.js';
 import { readAny } from './read.js';
-import { isUnit, UNITS, type Unit, unitsOfKind } from './units.js';
+import { UNITS, type Unit } from './units.js';
 
 /**
- * The number of a quantity in another unit of the same dimension.
+ * A quantity in another unit whose factor is a whole number of the same base step: not an angle, not a temperature.
  *
- * value · from / to, with both factors whole numbers of the same base step, so nothing is rounded but the last digit.
+ * value · from / to, so nothing is rounded but the last digit.
  */
-export function valueIn(quantity: QuantityLike, unit: Unit): number {
-  const { value, unit: from } = quantity;
+export function inUnit<U extends Unit>({ value, unit: from }: QuantityLike, unit: U): Quantity<U> {
+  return new Quantity(from === (unit as Unit) ? value : (value * UNITS[from].steps) / UNITS[unit].steps, unit);
+}
+
+/** The number of a quantity in any other unit of the same dimension. */
+export function valueIn({ value, unit: from }: QuantityLike, unit: Unit): number {
   if (from === unit) return value;
-  const source = UNITS[from];
-  const target = UNITS[unit];
-  if (source.dimension !== target.dimension) {
+  const { dimension } = UNITS[from];
+  if (dimension !== UNITS[unit].dimension) {
     return fail(
       'WRONG_KIND',
       '',
-      target.dimension,
+      UNITS[unit].dimension,
       `${value} ${from}`,
-      `A unit of ${source.dimension} does not convert to ${unit}; mass becomes force with weightOf(mass).`,
+      `A unit of ${dimension} does not convert to ${unit}; mass becomes force with weightOf(mass).`,
     );
   }
   if (from === 'C') return (value * 9) / 5 + 32;
   if (from === 'F') return ((value - 32) * 5) / 9;
-  if (source.dimension === 'angle') return angleIn(value, from, unit);
-  return (value * source.steps) / target.steps;
+  if (dimension === 'angle') return angleIn(value, from, unit);
+  return inUnit({ value, unit: from }, unit).value;
 }
 
 /** One degree in radians: pi / 180. */
@@ -61,7 +64,5 @@ function angleIn(value: number, from: Unit, to: Unit): number {
  * // => 1428.8159655 kg
  */
 export function convert<U extends Unit>(from: QuantityLike, unit: U): Quantity<U> {
-  if (!isUnit(unit))
-    return fail('UNKNOWN_UNIT', 'unit', 'a unit of this library', unit, `Write one of: ${unitsOfKind()}.`);
-  return new Quantity(valueIn(readAny(from, 'from'), unit), unit);
+  return new Quantity(valueIn(readAny(from, 'from'), knownUnit(unit)), unit);
 }

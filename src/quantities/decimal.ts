@@ -10,20 +10,18 @@ export interface Decimal {
 /** The shortest decimal that names a number, which is what its text shows: 3.048, not the binary fraction beside it. */
 export function decimalOf(value: number): Decimal {
   if (!Number.isFinite(value)) return fail('NOT_FINITE', '', 'a finite number', value, 'Check the numbers given.');
-  const [mantissa, power = '0'] = String(value).split('e') as [string, string?];
-  const point = mantissa.indexOf('.');
-  const decimals = point < 0 ? 0 : mantissa.length - point - 1;
-  return { digits: mantissa.replace('.', ''), exponent: Number(power) - decimals };
+  const [whole, decimals = ''] = plainDecimal(value).split('.') as [string, string?];
+  return { digits: whole + decimals, exponent: -decimals.length };
 }
 
 /** The same decimal written out, without an exponent: 0.0000001, where JavaScript writes 1e-7. */
 export function plainDecimal(value: number): string {
   const text = String(value);
-  if (!text.includes('e')) return text;
-  const { digits, exponent } = decimalOf(value);
-  const sign = value < 0 ? '-' : '';
-  const figures = digits.replace('-', '');
-  return exponent < 0 ? `${sign}0.${figures.padStart(-exponent, '0')}` : sign + figures + '0'.repeat(exponent);
+  const [, sign, first, rest = '', power] = /^(-?)(\d)(?:\.(\d+))?e(.+)$/.exec(text) ?? [];
+  if (power === undefined) return text;
+  const digits = `${first}${rest}`;
+  const zeros = Number(power) - rest.length;
+  return sign + (zeros < 0 ? `0.${digits.padStart(-zeros, '0')}` : digits + '0'.repeat(zeros));
 }
 
 /** The product of two numbers as the decimals they show: 0.7 · 3 is 2.1, not the double beside it. */

@@ -14,19 +14,19 @@ import { readAny } from './read.js';
  * formatQuantity(convert(lb(3150), 'kg'))
  * // => '1428.8 kg'
  */
-export function formatQuantity(quantity: QuantityLike, options: { readonly digits?: number } = {}): string {
+export function formatQuantity(quantity: QuantityLike, { digits = 5 }: { readonly digits?: number } = {}): string {
   const { value, unit } = readAny(quantity, 'quantity');
-  return String(new Quantity(round(value, options.digits), unit));
-}
-
-/** A number to so many significant digits, without trailing zeros; whole numbers up to 15 digits stay whole. */
-export function formatNumber(value: number, digits?: number): string {
-  return plainDecimal(round(value, digits));
-}
-
-function round(value: number, digits = 5): number {
   if (!Number.isInteger(digits) || digits < 1 || digits > 15) {
     fail('NOT_A_WHOLE_NUMBER', 'digits', 'a whole number from 1 to 15', digits, 'Leave digits out for 5.');
   }
+  return String(new Quantity(round(value, digits), unit));
+}
+
+/** A number to so many significant digits, without trailing zeros; whole numbers up to 15 digits stay whole. */
+export function formatNumber(value: number, digits = 5): string {
+  return plainDecimal(round(value, digits));
+}
+
+function round(value: number, digits: number): number {
   return Number.isInteger(value) && Math.abs(value) < 1e15 ? value : Number(value.toPrecision(digits));
 }

@@ -1,16 +1,7 @@
-import { fail } from '../errors.js';
-import { decimalOf } from './decimal.js';
+import { fail, type RiggingErrorCode } from '../errors.js';
+import { plainDecimal } from './decimal.js';
 import { Quantity } from './quantity.js';
-import {
-  EXAMPLE_UNIT,
-  isUnit,
-  type Kind,
-  UNITS,
-  type Unit,
-  type UnitOfKind,
-  unitFitsKind,
-  unitsOfKind,
-} from './units.js';
+import { isUnit, type Kind, UNITS, type Unit, type UnitOfKind, unitFitsKind, unitsOfKind } from './units.js';
 
 /** Longest text that is looked at: the longest that a quantity of sensible size prints. */
 const MAX_LENGTH = 64;
@@ -44,38 +35,25 @@ const MAX_LENGTH = 64;
  * // => 198 in
  */
 export function parseQuantity<K extends Kind>(text: string, kind: K, path = ''): Quantity<UnitOfKind[K]> {
-  if (typeof text !== 'string') return refuse(text, kind, path);
-  if (text.length > MAX_LENGTH) {
-    return fail('TEXT_TOO_LONG', path, `at most ${MAX_LENGTH} characters`, text, 'Write one number and one unit.');
-  }
+  if (typeof text !== 'string') return refuse('NOT_A_QUANTITY', path, kind, text);
+  if (text.length > MAX_LENGTH) return refuse('TEXT_TOO_LONG', path, kind, text, `At most ${MAX_LENGTH} characters.`);
   // Nearly all text is "decimal unit": read it in one pass, and leave the rest to the full grammar. Up to 15
   // digits, both numbers of the division below are exact, so the quotient is the number that was written.
   const start = text.charCodeAt(0) === 45 ? 1 : 0;
-  let at = start;
   let number = 0;
-  let scale = 1;
-  let code = text.charCodeAt(at);
-  while (code >= 48 && code <= 57) {
-    number = number * 10 + (code - 48);
-    code = text.charCodeAt(++at);
-  }
-  let digits = at - start;
-  if (code === 46 && digits > 0) {
-    code = text.charCodeAt(++at);
-    const point = at;
-    while (code >= 48 && code <= 57) {
+  let scale = 0; // beyond the decimal point a power of ten
+  let at = start;
+  for (let code = text.charCodeAt(at); code !== 32; code = text.charCodeAt(++at)) {
+    if (code >= 48 && code <= 57) {
       number = number * 10 + (code - 48);
       scale *= 10;
-      code = text.charCodeAt(++at);
-    }
-    if (at === point) return refuse(text, kind, path);
-    digits += at - point;
+    } else if (code === 46 && scale === 0 && at > start) scale = 1;
+    else return parseFraction(text, kind, path);
   }
-  if (digits === 0 || code !== 32) return parseFraction(text, kind, path);
   const unit = text.slice(at + 1);
-  if (!isUnit(unit)) return parseFraction(text, kind, path);
-  const size = digits > 15 ? longNumber(text.slice(start, at), path) : number / scale;
-  return finish(start === 0 ? size : -size, unit, kind, path);
+  if (at === start || scale === 1 || !isUnit(unit)) return parseFraction(text, kind, path);
+  const size = at - start > 15 ? longNumber(text.slice(start, at), path) : number / (scale || 1);
+  return quantityOfKind(start === 0 ? size : -size, unit, kind, path);
 }
 
 /** The kinds whose values cannot be below zero. Lengths can: a coordinate is a length. */
@@ -84,151 +62,97 @@ const NEVER_NEGATIVE: readonly Kind[] = ['mass', 'ratedLoad', 'duration', 'massP
 /** Refuses values below zero in the kinds that have none. */
 export function checkSign(value: number, kind: Kind, path: string): void {
   if (value < 0 && NEVER_NEGATIVE.includes(kind)) {
-    fail('NEGATIVE', path, `${kind} of zero or more`, value, 'Check the sign.');
+    refuse('NEGATIVE', path, kind, value, 'Check the sign.');
   }
 }
 
-/** Refuses a quantity whose unit measures something else. */
-export function wrongKind(value: number, unit: Unit, kind: Kind, path: string): never {
-  checkKind(kind);
-  const { dimension } = UNITS[unit];
-  const massForForce = (dimension === 'mass' && kind === 'force') || (dimension === 'force' && kind === 'mass');
-  const remedy = massForForce
-    ? 'lb, kg and t are masses; lbf, kgf, N and kN are forces; weightOf(mass) gives the force of a mass.'
-    : 'Give the quantity this field asks for.';
-  return fail('WRONG_KIND', path, `${kind} (${unitsOfKind(kind)})`, `${value} ${unit}`, remedy);
+/** A quantity from its two parts, if the unit and the sign are ones that the kind has. */
+export function quantityOfKind<K extends Kind>(value: number, unit: string, kind: K, path: string): Quantity<UnitOfKind[K]> {
+  if (!unitFitsKind(unit as Unit, kind)) return refuseUnit(value, unit, kind, path);
+  const quantity = new Quantity(value, unit as UnitOfKind[K], path);
+  checkSign(value, kind, path);
+  return quantity;
 }
 
-function checkKind(kind: unknown): asserts kind is Kind {
-  if (typeof kind !== 'string' || !Object.hasOwn(EXAMPLE_UNIT, kind)) {
-    fail(
-      'UNKNOWN_VALUE',
-      'kind',
-      `one of ${Object.keys(EXAMPLE_UNIT).join(', ')}`,
-      kind,
-      'Name the kind of quantity wanted.',
-    );
-  }
-}
-
-const FRACTION = /^(?:(\d{1,9}) )?(\d{1,9})\/(2|4|8|16|32|64) (\S+)$/;
-const FEET_AND_INCHES = /^(\d{1,9}) ft (?:(\d{1,2})(\.\d+)?|(?:(\d{1,2}) )?(\d{1,9})\/(2|4|8|16|32|64)) in$/;
+/** A fraction, or feet and inches. A decimal without feet has an unknown unit when it comes here. */
+const FRACTION_OR_FEET = /^(?:(\d{1,9}) ft )?(?:(?:(\d{1,9}) )?(\d{1,9})\/(2|4|8|16|32|64)|(\d{1,9})(\.\d+)?) (\S+)$/;
 
 function parseFraction<K extends Kind>(text: string, kind: K, path: string): Quantity<UnitOfKind[K]> {
-  const fraction = FRACTION.exec(text);
-  if (fraction !== null) {
-    const [, whole, numerator, denominator, unit] = fraction;
-    const part = Number(numerator) / Number(denominator);
-    if (!isUnit(unit) || (whole !== undefined && part >= 1)) return refuse(text, kind, path);
-    return finish(Number(whole ?? 0) + part, unit, kind, path);
-  }
-  const compound = FEET_AND_INCHES.exec(text);
-  if (compound !== null) {
-    const [, feet, inches, decimals, whole, numerator, denominator] = compound;
-    const part = numerator === undefined ? 0 : Number(numerator) / Number(denominator);
-    const wholeInches = Number(inches ?? whole ?? 0);
-    if (wholeInches + part >= 12 || (whole !== undefined && part >= 1)) return refuse(text, kind, path);
-    const total = Number(feet) * 12 + wholeInches;
-    return finish(decimals === undefined ? total + part : longNumber(total + decimals, path), 'in', kind, path);
-  }
-  return refuse(text, kind, path);
-}
-
-function finish<K extends Kind>(value: number, unit: Unit, kind: K, path: string): Quantity<UnitOfKind[K]> {
-  if (!unitFitsKind(unit, kind)) return wrongKind(value, unit, kind, path);
-  checkSign(value, kind, path);
-  return new Quantity(value, unit as UnitOfKind[K]);
+  const [, feet, whole, numerator = 0, denominator = 1, inches = 0, decimals, unit] = FRACTION_OR_FEET.exec(text) ?? [];
+  const part = Number(numerator) / Number(denominator);
+  const size = Number(whole ?? inches) + part;
+  const mixed = (whole === undefined || part < 1) && (feet === undefined || (unit === 'in' && size < 12));
+  if (!mixed || !isUnit(unit)) return refuseText(text, kind, path);
+  const total = Number(feet ?? 0) * 12 + size;
+  return quantityOfKind(decimals === undefined ? total : longNumber(total + decimals, path), unit, kind, path);
 }
 
 /**
- * Up to 15 significant digits a number holds exactly what was written. Longer text is accepted only where it
- * is the number's own shortest form, as when a program wrote it; otherwise text and number would differ.
+ * Any text of up to 15 significant digits is its number's own shortest form. Longer text is accepted where it is,
+ * as when a program wrote it; otherwise text and number would differ.
  */
 function longNumber(written: string, path: string): number {
-  const value = +written;
-  const digits = significant(written.replace('.', ''));
-  if (digits.length > 15 && digits !== significant(decimalOf(value).digits)) {
-    fail('TEXT_TOO_PRECISE', path, 'at most 15 significant digits', written, 'Round the number as it was measured.');
-  }
-  return value;
+  const value = Number(written);
+  if (significant(written) === significant(plainDecimal(value))) return value;
+  return fail('TEXT_TOO_PRECISE', path, 'at most 15 significant digits', written, 'Round it as measured.');
 }
 
-const significant = (digits: string) => digits.replace(/^0+/, '').replace(/0+$/, '');
+const significant = (decimal: string) => decimal.replace('.', '').replace(/^0+|0+$/g, '');
 
-/** What people often write, in lower case and without a plural s, for a unit of this library. */
-const ALSO_WRITTEN: { readonly [U in Unit]?: string } = {
-  lb: 'pound #',
-  kg: 'kilogram',
-  t: 'tonne',
-  in: 'inch inche " ”',
-  ft: "foot feet ' ’",
-  yd: 'yard',
-  m: 'meter',
-  'km/h': 'kph',
-  deg: 'degree °',
-  'percent-grade': '%',
+/** What people often write for a unit of this library, without a plural s. */
+const ALSO_WRITTEN: { readonly [name: string]: Unit } = {
+  pound: 'lb',
+  '#': 'lb',
+  inch: 'in',
+  inche: 'in',
+  '"': 'in',
+  '”': 'in',
+  foot: 'ft',
+  feet: 'ft',
+  "'": 'ft',
+  '’': 'ft',
+  tonne: 't',
 };
 
 /** Thousands or decimals written with a comma, apostrophe, underscore or space. */
 const SEPARATORS = /\d[,_]\d|\d\.\d+\.\d|\d['’\s]\d{3}(?![\d/])/;
-const CONTAINS_TON = /(?:^|[\s\d])tons?(?:[\s-]|$)/i;
-const CAPITAL_T = /\d ?T$/;
-const NUMBER_THEN_NAME = /^-?\d+(?:\.\d+)?(?:(?: \d+)?\/\d+)? ?((?!['"’”′″].)[^\d\s.,/+-]\S*)$/;
-
-/** What to do about a mistake of form; the first that applies is said. */
-const HINTS: readonly (readonly [mistake: RegExp, remedy: string])[] = [
-  [/^$/, 'Leave the field out when the value is not known.'],
-  [/ ft | ?['"’”]/, 'Write feet and inches as 16 ft 6 in, with the inches below 12.'],
-  [/\d\/\d|[¼-¾⅐-⅞]/, 'Write fractions as halves to sixty-fourths below one: 5/16 in, 3 3/8 in.'],
-];
+const WHICH_TON = /(?<![a-z-])(?:[Tt]ons?|TONS?|T)(?![a-z/])/;
+const NUMBER_THEN_NAME = /^-?[\d./ ]*\d ?([^\d\s./][^\d\s]*)$/;
 
 /** Says what is wrong with text that is no quantity; speed does not matter here. */
-function refuse(text: unknown, kind: Kind, path: string): never {
-  checkKind(kind);
-  const units = `Units for a ${kind}: ${unitsOfKind(kind)}.`;
-  const example = EXAMPLE_UNIT[kind];
-  if (typeof text !== 'string') return fail('NOT_A_QUANTITY', path, 'text', text, units);
+function refuseText(text: string, kind: Kind, path: string): never {
   if (SEPARATORS.test(text)) {
-    return fail(
-      'AMBIGUOUS_NUMBER',
-      path,
-      'a number without separators',
-      text,
-      `Write 1000 ${example}, not 1,000 ${example}; decimals take a point: 2.5 ${example}.`,
-    );
+    refuse('AMBIGUOUS_NUMBER', path, kind, text, 'Write 1000, not 1,000; decimals take a point: 2.5.');
   }
-  if (CONTAINS_TON.test(text) || CAPITAL_T.test(text)) {
-    return fail(
-      'AMBIGUOUS_UNIT',
-      path,
-      'short-ton, long-ton or t',
-      text,
-      'Say which ton: short-ton (2000 lb), long-ton (2240 lb) or t (1000 kg).',
-    );
+  if (WHICH_TON.test(text)) {
+    refuse('AMBIGUOUS_UNIT', path, kind, text, 'Say which ton: short-ton (2000 lb), long-ton (2240 lb) or t (1000 kg).');
   }
-  const hint = HINTS.find(([mistake]) => mistake.test(text))?.[1];
   const name = NUMBER_THEN_NAME.exec(text)?.[1];
   if (name !== undefined && !isUnit(name)) {
-    const better = betterUnit(name);
-    return fail(
-      'UNKNOWN_UNIT',
-      path,
-      `a unit of kind ${kind}`,
-      text,
-      better === undefined ? `Write one of: ${unitsOfKind(kind)}.` : `Write ${better}, not ${name}.`,
-    );
+    const written = name.toLowerCase().replace(/s?\.?$/, '');
+    const known = [...Object.keys(UNITS), ...Object.keys(ALSO_WRITTEN)].find((each) => each.toLowerCase() === written);
+    refuse('UNKNOWN_UNIT', path, kind, text, known && `Write ${ALSO_WRITTEN[known] ?? known}, not ${name}.`);
   }
-  return fail(
-    'TEXT_NOT_A_QUANTITY',
-    path,
-    `one number, one space, one unit, such as '3 ${example}'`,
-    text,
-    hint ?? units,
-  );
+  let remedy: string | undefined;
+  if (text === '') remedy = 'Leave the field out when the value is not known.';
+  else if (/ ft |['"”]/.test(text)) remedy = 'Write 16 ft 6 in, with the inches below 12.';
+  else if (/[/¼-¾⅐-⅞]/.test(text)) remedy = 'Write fractions as 5/16 in or 3 3/8 in, halves to sixty-fourths.';
+  refuse('TEXT_NOT_A_QUANTITY', path, kind, text, remedy);
 }
 
-function betterUnit(name: string): string | undefined {
-  const written = name.toLowerCase().replace(/s?\.?$/, '');
-  const sameLetters = Object.keys(UNITS).find((unit) => unit.toLowerCase() === written);
-  return sameLetters ?? Object.entries(ALSO_WRITTEN).find(([, names]) => names.split(' ').includes(written))?.[0];
+function refuseUnit(value: number, unit: string, kind: Kind, path: string): never {
+  const dimension = UNITS[unit as Unit]?.dimension;
+  if (dimension === undefined) refuse('UNKNOWN_UNIT', path, kind, unit);
+  const crossed = [kind, dimension].every((each) => each === 'mass' || each === 'force');
+  const remedy = crossed ? 'lb is a mass, lbf a force; weightOf(mass) gives the force.' : undefined;
+  refuse('WRONG_KIND', path, kind, `${value} ${unit}`, remedy);
+}
+
+/** Refuses an input for a kind; without a better remedy the message lists its units. */
+export function refuse(code: RiggingErrorCode, path: string, kind: Kind, received: unknown, remedy?: string): never {
+  const units = unitsOfKind(kind);
+  const [unit] = units;
+  if (unit === undefined) fail('UNKNOWN_VALUE', 'kind', 'a kind such as length or mass', kind, 'Name the kind wanted.');
+  const expected = `${kind} such as '3 ${unit}' or { value: 3, unit: '${unit}' }`;
+  return fail(code, path, expected, received, remedy ?? `Write a number, one space and a unit: ${units.join(', ')}.`);
 }

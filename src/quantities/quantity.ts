@@ -1,6 +1,6 @@
 import { fail } from '../errors.js';
 import { plainDecimal } from './decimal.js';
-import { isUnit, type Kind, type Unit, type UnitOfKind, unitsOfKind } from './units.js';
+import { isUnit, type Kind, UNITS, type Unit, type UnitOfKind } from './units.js';
 
 /** A number with its unit: `{ value: 3150, unit: 'lb' }`. Its JSON is exactly these two fields. */
 export interface QuantityLike<U extends string = Unit> {
@@ -24,42 +24,46 @@ export interface Quantity<U extends Unit = Unit> extends QuantityLike<U> {
 }
 
 /** The class, made by a call marked pure: the name of its last method is itself a call, which would keep it in every bundle. */
-export const Quantity: new <U extends Unit>(value: number, unit: U) => Quantity<U> = /* @__PURE__ */ (() => {
-  class Quantity<U extends Unit> implements QuantityLike<U> {
-    readonly value: number;
-    readonly unit: U;
+export const Quantity: new <U extends Unit>(value: number, unit: U, path?: string) => Quantity<U> =
+  /* @__PURE__ */ (() => {
+    class Quantity<U extends Unit> implements QuantityLike<U> {
+      readonly value: number;
+      readonly unit: U;
 
-    /** @throws RiggingError `NOT_FINITE`, so that no calculation can hand on NaN or an overflow */
-    constructor(value: number, unit: U) {
-      if (!Number.isFinite(value)) {
-        fail('NOT_FINITE', 'value', 'a finite number', value, 'Check the numbers given; leave out what is not known.');
+      /**
+       * @param path where the value came from; goes into the error
+       * @throws RiggingError `NOT_FINITE`, so that no calculation can hand on NaN or an overflow
+       */
+      constructor(value: number, unit: U, path = 'value') {
+        if (!Number.isFinite(value)) {
+          fail('NOT_FINITE', path, 'a finite number', value, 'Leave the field out when the value is not known.');
+        }
+        this.value = value === 0 ? 0 : value; // minus zero is zero
+        this.unit = unit;
       }
-      this.value = value === 0 ? 0 : value; // minus zero is zero
-      this.unit = unit;
+
+      toString(): string {
+        return `${plainDecimal(this.value)} ${this.unit}`;
+      }
+
+      [Symbol.toPrimitive](hint: string): string {
+        if (hint === 'string') return this.toString();
+        return fail(
+          'OPERATOR_ON_QUANTITY',
+          '',
+          'compare, add, subtract or scale',
+          `an operator on ${this}`,
+          'Operators do not know units; in text write String(quantity).',
+        );
+      }
+
+      [Symbol.for('nodejs.util.inspect.custom')](): string {
+        return this.toString();
+      }
     }
 
-    toString(): string {
-      return `${plainDecimal(this.value)} ${this.unit}`;
-    }
-
-    [Symbol.toPrimitive](hint: string): string {
-      if (hint === 'string') return this.toString();
-      return fail(
-        'OPERATOR_ON_QUANTITY',
-        '',
-        'compare(a, b), add(a, b), subtract(a, b) or scale(a, factor)',
-        `an operator on ${this.toString()}`,
-        'Operators do not know units. Use compare, add, subtract or scale; in text, String(quantity) or a template.',
-      );
-    }
-
-    [Symbol.for('nodejs.util.inspect.custom')](): string {
-      return this.toString();
-    }
-  }
-
-  return Quantity;
-})();
+    return Quantity;
+  })();
 
 type Fraction = `${number}/${number}` | `${number} ${number}/${number}`;
 type FeetAndInches = `${number} ft ${number} in` | `${number} ft ${Fraction} in`;
@@ -83,7 +87,11 @@ export type QuantityInput<K extends Kind> = QuantityLike<UnitOfKind[K]> | Quanti
  * // => 2.5 kg/m
  */
 export function quantity<U extends Unit>(value: number, unit: U): Quantity<U> {
-  if (!isUnit(unit))
-    return fail('UNKNOWN_UNIT', 'unit', 'a unit of this library', unit, `Write one of: ${unitsOfKind()}.`);
-  return new Quantity(value, unit);
+  return new Quantity(value, knownUnit(unit));
+}
+
+/** A unit of any kind, or a typed error that lists them. */
+export function knownUnit<U extends Unit>(unit: U, path = 'unit'): U {
+  if (isUnit(unit)) return unit;
+  return fail('UNKNOWN_UNIT', path, 'a unit of this library', unit, `Write one of: ${Object.keys(UNITS).join(', ')}.`);
 }

@@ -1,5 +1,5 @@
-import { valueIn } from './convert.js';
-import { Quantity, type QuantityLike } from './quantity.js';
+import { inUnit } from './convert.js';
+import type { Quantity, QuantityLike } from './quantity.js';
 import { UNITS } from './units.js';
 
 /** Standard gravity in m/s², exact (CGPM 1901). Crossing between a load's mass and its force uses this and nothing else. */
@@ -20,8 +20,8 @@ export function ratedLoadIn<U extends 'lb' | 'kg' | 'lbf' | 'N' | 'kN' | 'daN'>(
   unit: U,
 ): Quantity<U> {
   const toForce = UNITS[unit].dimension === 'force';
-  if (isForce(rated) === toForce) return new Quantity(valueIn(rated, unit), unit);
+  if (isForce(rated) === toForce) return inUnit(rated, unit);
   const [mass, force] = unit === 'lb' || unit === 'lbf' ? (['lb', 'lbf'] as const) : (['kg', 'kgf'] as const);
   const [before, after] = toForce ? [mass, force] : [force, mass];
-  return new Quantity(valueIn({ value: valueIn(rated, before), unit: after }, unit), unit);
+  return inUnit({ value: inUnit(rated, before).value, unit: after }, unit);
 }

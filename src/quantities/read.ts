@@ -1,7 +1,7 @@
 import { fail } from '../errors.js';
-import { checkSign, parseQuantity, wrongKind } from './parse.js';
-import { Quantity } from './quantity.js';
-import { isUnit, type Kind, type Unit, type UnitOfKind, unitFitsKind, unitsOfKind } from './units.js';
+import { parseQuantity, quantityOfKind, refuse } from './parse.js';
+import { knownUnit, Quantity } from './quantity.js';
+import type { Kind, Unit, UnitOfKind } from './units.js';
 
 /**
  * Reads a field of a kind: text through the parser, objects after a check. Each field of an object is read
@@ -9,59 +9,37 @@ import { isUnit, type Kind, type Unit, type UnitOfKind, unitFitsKind, unitsOfKin
  */
 export function readQuantity<K extends Kind>(input: unknown, kind: K, path: string): Quantity<UnitOfKind[K]> {
   if (typeof input === 'string') return parseQuantity(input, kind, path);
-  if (input === undefined) {
-    return fail('MISSING_FIELD', path, `a quantity of kind ${kind}`, input, giveQuantity(kind));
-  }
-  const quantity = readAny(input, path, kind);
-  if (!unitFitsKind(quantity.unit, kind)) return wrongKind(quantity.value, quantity.unit, kind, path);
-  checkSign(quantity.value, kind, path);
-  return quantity as Quantity<UnitOfKind[K]>;
+  const { value, unit } = fieldsOf(input);
+  if (typeof value === 'number' && typeof unit === 'string') return quantityOfKind(value, unit, kind, path);
+  return refuse(input === undefined ? 'MISSING_FIELD' : 'NOT_A_QUANTITY', path, kind, input);
 }
 
 /** Reads a field whose value must be above zero. */
 export function readPositive<K extends Kind>(input: unknown, kind: K, path: string): Quantity<UnitOfKind[K]> {
   const quantity = readQuantity(input, kind, path);
-  if (!(quantity.value > 0)) {
-    fail(
-      'NOT_POSITIVE',
-      path,
-      `${kind} above zero`,
-      `${quantity}`,
-      'Give the real value, or leave the field out if it is optional.',
-    );
-  }
-  return quantity;
+  if (quantity.value > 0) return quantity;
+  return refuse('NOT_POSITIVE', path, kind, `${quantity}`, 'Give a value above zero.');
 }
 
-/** Reads a quantity object of any kind; `kind` only helps the message. */
-export function readAny<U extends Unit = Unit>(input: unknown, path: string, kind?: Kind): Quantity<U> {
-  let value: unknown;
-  let unit: unknown;
+/** Reads a quantity object of any kind. */
+export function readAny<U extends Unit = Unit>(input: unknown, path: string): Quantity<U> {
+  const { value, unit } = fieldsOf(input);
+  if (typeof value === 'number' && typeof unit === 'string') return new Quantity(value, knownUnit(unit as U, path), path);
+  return fail(
+    'NOT_A_QUANTITY',
+    path,
+    '{ value: number, unit: text }',
+    input,
+    'Give { value, unit }; text goes through parseQuantity(text, kind) first.',
+  );
+}
+
+/** Null, and an object whose fields cannot be read, have none. */
+function fieldsOf(input: unknown): { readonly value?: unknown; readonly unit?: unknown } {
   try {
-    ({ value, unit } = input as { value: unknown; unit: unknown });
+    const { value, unit } = input as { value: unknown; unit: unknown };
+    return { value, unit };
   } catch {
-    // null, undefined, or an object whose fields cannot be read: refused below
+    return {};
   }
-  if (typeof value !== 'number' || typeof unit !== 'string') {
-    return fail('NOT_A_QUANTITY', path, '{ value: number, unit: text }', input, giveQuantity(kind));
-  }
-  if (!isUnit(unit)) {
-    return fail(
-      'UNKNOWN_UNIT',
-      path,
-      kind === undefined ? 'a unit of this library' : `a unit of kind ${kind}`,
-      unit,
-      `Write one of: ${unitsOfKind(kind)}.`,
-    );
-  }
-  if (!Number.isFinite(value)) {
-    return fail('NOT_FINITE', path, 'a finite number', value, 'Leave the field out when the value is not known.');
-  }
-  return new Quantity(value, unit as U);
-}
-
-function giveQuantity(kind?: Kind): string {
-  return kind === undefined
-    ? 'Give { value, unit }; text goes through parseQuantity(text, kind) first.'
-    : `Give { value, unit } or text with a unit: ${unitsOfKind(kind)}.`;
 }

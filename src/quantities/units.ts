@@ -21,38 +21,38 @@ export type Dimension =
   | 'massPerLength'
   | 'density';
 
-/** The exact size of every unit in base steps of its dimension. */
+/** The exact size of every unit in base steps of its dimension; messages write the first of each as an example. */
 const STEPS = {
   length: {
+    ft: 3_048_000,
+    in: 254_000,
+    yd: 9_144_000,
+    mi: 16_093_440_000,
     mm: 1e4,
     cm: 1e5,
     m: 1e7,
-    in: 254_000,
-    ft: 3_048_000,
-    yd: 9_144_000,
     km: 1e10,
-    mi: 16_093_440_000,
   },
-  mass: { kg: 1e8, t: 1e11, lb: 45_359_237, 'short-ton': 90_718_474_000, 'long-ton': 101_604_690_880 },
+  mass: { lb: 45_359_237, 'short-ton': 90_718_474_000, 'long-ton': 101_604_690_880, kg: 1e8, t: 1e11 },
   force: {
+    lbf: 44_482_216_152_605,
+    kip: 44_482_216_152_605_000,
     N: 1e13,
     daN: 1e14,
     kN: 1e16,
     kgf: 98_066_500_000_000,
-    lbf: 44_482_216_152_605,
-    kip: 44_482_216_152_605_000,
   },
-  speed: { 'm/s': 1_800_000, 'km/h': 500_000, mph: 804_672, 'ft/s': 548_640 },
-  acceleration: { 'm/s2': 100_000, g: 980_665 },
+  speed: { mph: 804_672, 'ft/s': 548_640, 'm/s': 1_800_000, 'km/h': 500_000 },
+  acceleration: { g: 980_665, 'm/s2': 100_000 },
   // 0: not a whole number of degrees (see convert)
   angle: { deg: 1, rad: 0, 'percent-grade': 0 },
   // the size of one degree; the scales start 32 F apart (see convert)
-  temperature: { C: 9, F: 5 },
-  duration: { s: 1, min: 60, h: 3600 },
+  temperature: { F: 5, C: 9 },
+  duration: { min: 60, s: 1, h: 3600 },
   // pound per foot = 0.453 592 37 / 0.3048 kg/m
-  massPerLength: { 'kg/m': 30_480_000, 'lb/ft': 45_359_237 },
+  massPerLength: { 'lb/ft': 45_359_237, 'kg/m': 30_480_000 },
   // pound per cubic foot = 0.453 592 37 / 0.3048³ kg/m³
-  density: { 'kg/m3': 28_316_846_592, 'lb/ft3': 453_592_370_000 },
+  density: { 'lb/ft3': 453_592_370_000, 'kg/m3': 28_316_846_592 },
 } as const satisfies Readonly<Record<Dimension, Readonly<Record<string, number>>>>;
 
 type UnitsOf<D extends Dimension> = keyof (typeof STEPS)[D];
@@ -60,13 +60,15 @@ type UnitsOf<D extends Dimension> = keyof (typeof STEPS)[D];
 /** Any unit the library knows. */
 export type Unit = { [D in Dimension]: UnitsOf<D> }[Dimension];
 
-/** Every unit by its name: its dimension and its exact size in base steps. */
+/** Every unit by its name: its dimension and its exact size in base steps. It inherits nothing, so any text may be looked up. */
 export const UNITS: Readonly<Record<Unit, { readonly dimension: Dimension; readonly steps: number }>> =
-  /* @__PURE__ */ Object.fromEntries(
-    /* @__PURE__ */ Object.entries(STEPS).flatMap(([dimension, units]) =>
-      Object.entries(units).map(([unit, steps]) => [unit, { dimension, steps }]),
-    ),
-  ) as never;
+  /* @__PURE__ */ (() => {
+    const all = Object.create(null);
+    for (const [dimension, units] of Object.entries(STEPS)) {
+      for (const [unit, steps] of Object.entries(units)) all[unit] = { dimension, steps };
+    }
+    return all;
+  })();
 
 export type LengthUnit = UnitsOf<'length'>;
 export type MassUnit = UnitsOf<'mass'>;
@@ -110,24 +112,18 @@ export const EXAMPLE_UNIT = {
 /** A system of units for results: `us` (in, ft, lb, lbf, mph) or `si` (mm, m, kg, N, m/s). */
 export type UnitSystem = 'us' | 'si';
 
-/** The dimension of each unit by its name: a Map knows no inherited names and is quick to ask. */
-const DIMENSION_OF: ReadonlyMap<unknown, Dimension> = /* @__PURE__ */ new Map(
-  /* @__PURE__ */ Object.entries(UNITS).map(([unit, { dimension }]) => [unit, dimension]),
-);
-
 /** True when a unit measures quantities of a kind. */
 export function unitFitsKind(unit: Unit, kind: Kind): boolean {
-  const dimension = DIMENSION_OF.get(unit);
+  const dimension = UNITS[unit]?.dimension;
   return dimension === kind || (kind === 'ratedLoad' && (dimension === 'mass' || dimension === 'force'));
 }
 
-/** True when a value names a unit; safe on any value, the text `__proto__` included. */
+/** True when a value names a unit; safe on any value. */
 export function isUnit(value: unknown): value is Unit {
-  return DIMENSION_OF.has(value);
+  return typeof value === 'string' && value in UNITS;
 }
 
-/** The units of a kind, or all units, as a list for messages. */
-export function unitsOfKind(kind?: Kind): string {
-  const units = Object.keys(UNITS) as Unit[];
-  return units.filter((unit) => kind === undefined || unitFitsKind(unit, kind)).join(', ');
+/** The units of a kind; none for a kind that does not exist. */
+export function unitsOfKind(kind: Kind): Unit[] {
+  return (Object.keys(UNITS) as Unit[]).filter((unit) => unitFitsKind(unit, kind));
 }

@@ -32,6 +32,9 @@ export function fault(
   return { code, expected, received: describe(received), remedy, ...(at === undefined ? {} : { at }) };
 }
 
+/** Nobody reads more, and a hostile list could have any number. */
+const MOST_ISSUES = 1000;
+
 /**
  * A schema that says its faults in the library's own codes.
  *
@@ -50,8 +53,9 @@ export function withFaults<S extends z.ZodType>(
         const said = own && !isFault(issue) ? say(value, issue) : undefined;
         return said === undefined ? [issue] : said.map((each) => issueOf(value, each));
       });
-      told.push(...more(value).map((each) => issueOf(value, each)));
-      issues.splice(0, issues.length, ...told);
+      for (const each of more(value)) told.push(issueOf(value, each));
+      issues.length = 0;
+      for (const issue of told.slice(0, MOST_ISSUES)) issues.push(issue);
     },
     { when: () => true },
   );

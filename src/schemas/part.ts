@@ -44,15 +44,19 @@ export const capacities = /* @__PURE__ */ build(() =>
 );
 
 /** In words, or the result of an inspection, of which only the verdict is taken over. */
-const condition = /* @__PURE__ */ build(() => {
-  const result = z.object({ verdict: z.enum(['fit', 'remove', 'undetermined']) });
-  return withFaults(z.union([z.enum(['sound', 'damaged']), result]), (value) => {
-    const remedy = 'Leave it out when the part was inspected and is sound.';
-    return typeof value === 'object' && value !== null && 'verdict' in value
-      ? [fault('UNKNOWN_VALUE', 'fit, remove, undetermined', value.verdict, remedy, ['verdict'])]
-      : [fault('UNKNOWN_VALUE', "'sound', 'damaged' or an inspection result", value, remedy)];
-  });
-});
+const condition = /* @__PURE__ */ build(() =>
+  withFaults(
+    z.union([z.enum(['sound', 'damaged']), z.object({ verdict: z.enum(['fit', 'remove', 'undetermined']) })]),
+    (value) => [
+      fault(
+        'UNKNOWN_VALUE',
+        "'sound', 'damaged' or an inspection result",
+        value,
+        'Leave it out when the part was inspected and is sound.',
+      ),
+    ],
+  ),
+);
 
 /**
  * A part of an assembly, for every kind of part; `parallel` holds legs that are lists of parts themselves.
@@ -124,6 +128,7 @@ export const partSchema = /* @__PURE__ */ build(() => {
               expected: 'markedWll or capacities.workingLoadLimit',
               received: 'both',
               remedy: 'Give the marked limit once.',
+              at: ['capacities', 'workingLoadLimit'],
             },
           ],
   );

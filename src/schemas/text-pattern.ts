@@ -25,7 +25,7 @@ const BELOW_TWELVE = {
   64: '[1-9]?[0-9]|[1-6][0-9]{2}|7[0-5][0-9]|76[0-7]',
 };
 
-const INCHES = '(?:0?[0-9]|1[01])';
+const INCHES = '(?=[0-9]{1,9}[. ])0*(?:[0-9]|1[01])';
 
 /**
  * The grammar of `parseQuantity` as one pattern, for validators that know only JSON Schema. What it cannot say

@@ -37,12 +37,10 @@ export function makeResult<Name extends string, Answer extends object>(
   input: object,
   working: Working,
 ): ResultBase<Name> & Answer {
-  const { working: _, ...inputs } = input as Record<string, unknown> & {
-    rules?: { id: string };
-    ratings?: { id: string };
-  };
-  if (inputs.rules !== undefined) inputs.rules = inputs.rules.id as never;
-  if (inputs.ratings !== undefined) inputs.ratings = inputs.ratings.id as never;
+  const { working: _, ...inputs } = input as Record<string, unknown>;
+  for (const key of ['rules', 'ratings']) {
+    if (key in inputs) inputs[key] = (inputs[key] as { readonly id: string }).id;
+  }
   const { steps, sources, assumptions, cautions } = working;
   return asResult({ result: name, ...answer, inputs, steps, sources, assumptions, cautions });
 }

@@ -20,10 +20,6 @@ export interface Step {
 /** A line as code writes it down. Names that come from the caller go into the list form, where any text is safe. */
 type StepDraft = Omit<Step, 'values'> & { readonly values: Step['values'] | Readonly<Record<string, StepValue>> };
 
-function isNamedList(values: StepDraft['values']): values is Step['values'] {
-  return Array.isArray(values);
-}
-
 /**
  * Collects the working while a calculation runs. With `shown` false nothing is recorded, and code that would
  * build a step or a sentence only for show asks `shown` first.
@@ -42,18 +38,18 @@ export class Working {
   /** Records a line. The values may be written as an object where the code itself chose their names. */
   step(line: StepDraft): void {
     const { values } = line;
-    this.steps.push(isNamedList(values) ? (line as Step) : { ...line, values: Object.entries(values) });
+    this.steps.push(Array.isArray(values) ? (line as Step) : { ...line, values: Object.entries(values) });
   }
 
   /** Adds a source once. */
   cite(source: SourceRef): void {
+    const { document, clause, provenance, note } = source;
     for (const known of this.sources) {
-      if (known === source) return;
       if (
-        known.document === source.document &&
-        known.clause === source.clause &&
-        known.provenance === source.provenance &&
-        known.note === source.note
+        known.document === document &&
+        known.clause === clause &&
+        known.provenance === provenance &&
+        known.note === note
       ) {
         return;
       }

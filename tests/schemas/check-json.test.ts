@@ -168,7 +168,7 @@ describe('whatever comes', () => {
     ),
     ['a date', new Date(0)],
     ['a map', new Map([['articles', []]])],
-    ['a list of a million holes', new Array(2_000_000)],
+    ['a list of two million holes', new Array(2_000_000)],
     ['a circle', circle],
     ['a list in itself', Object.assign([], { 0: circle, 1: deepList })],
     ['parts nested 10,000 deep', nested(10_000)],
@@ -241,6 +241,18 @@ describe('whatever comes', () => {
     expect(wrong(checkSecurementRequestSchema, within(22))).toEqual([expect.stringMatching(/: UNKNOWN_VALUE$/)]);
     const check = checkJson(partSchema, circle);
     expect(check.ok ? '' : check.issues[0].expected).toBe('data nested at most 64 deep');
+  });
+
+  it('may be wrong in twenty thousand places: a thousand are said', () => {
+    for (const item of [{}, null, { id: 'a' }, { kind: 5 }]) {
+      expect(
+        wrong(planSchema, { articles: new Array(20_000).fill(item), tieDowns: [front] }).length,
+      ).toBeLessThanOrEqual(1000);
+      expect(wrong(planSchema, { articles: [tractor], tieDowns: new Array(20_000).fill(item) }).length).toBe(1000);
+    }
+    const keys = Object.fromEntries(Array.from({ length: 90_000 }, (_, index) => [`key${index}`, 1]));
+    expect(wrong(articleSchema, { ...tractor, ...keys }).length).toBe(1000);
+    expect(wrong(planSchema, { ...plan, articles: [{ ...tractor, ...keys }] }).length).toBe(1000);
   });
 
   it('takes a long text in time that grows with its length', () => {

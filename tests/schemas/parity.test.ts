@@ -415,7 +415,7 @@ describe('a bad body', () => {
       'assemblyRating',
       (b) => (b.parts[1].condition.verdict = 'ok'),
       'UNKNOWN_VALUE',
-      'parts[1].condition.verdict',
+      'parts[1].condition',
     ],
     ['a load of zero', 'assemblyRating', (b) => (b.load = '0 lb'), 'NOT_POSITIVE', 'load'],
     [
@@ -481,7 +481,7 @@ describe('a bad body', () => {
       (b) =>
         (b.parts[1] = { id: 'binder', kind: 'binder', markedWll: '1 lb', capacities: { workingLoadLimit: '2 lb' } }),
       'CONFLICTING_FIELDS',
-      'parts[1]',
+      'parts[1].capacities.workingLoadLimit',
     ],
     [
       'an unknown sharing',

@@ -10,13 +10,13 @@ export const chainFinishPractice = {
     note: 'a finish is never evidence of a grade; only a mark is',
   },
   rows: {
-    'yellow-chromate': { grades: '70', note: 'usual for grade 70 in North America' },
+    'yellow-chromate': { grades: '70' },
     'plain': { grades: '30 43' },
     'bright-zinc': { grades: '30 43' },
     'galvanized': { grades: '30 43' },
     'black': { grades: '80' },
     'gray': { grades: '80' },
-    'painted': { grades: '80 100 120', note: 'no common rule' },
-    'blue': { grades: '100', note: 'no common rule' },
+    'painted': { grades: '80 100 120' },
+    'blue': { grades: '100' },
   },
 } as const;

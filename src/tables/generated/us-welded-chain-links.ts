@@ -3,11 +3,10 @@ export const usWeldedChainLinks = {
   id: 'us-welded-chain',
   asOf: '2003',
   source: {
-    document: 'Welded Steel Chain Specifications; for grades 80 and 100 the working load limits of the OSHA guidance on safe sling use, tables 1 and 2',
+    document: 'Welded Steel Chain Specifications; grades 80 and 100: OSHA guidance on safe sling use, tables 1 and 2',
     edition: 'adopted 2003',
     clause: 'tables by grade',
     provenance: 'memory',
-    note: 'minimum breaking force is derived: design factor times working load limit; grade 120 has no public table and is rated by its marked working load limit only',
   },
   rows: {
     '1/8': {
@@ -17,7 +16,7 @@ export const usWeldedChainLinks = {
       30: { wire_mm: 5.5, inside_length_max_in: 0.98, inside_width_min_in: 0.3 },
     },
     '7/32': {
-      80: { wire_mm: 5.5, inside_length_max_in: 0.69, inside_width_min_in: 0.281, inside_width_max_in: 0.325, wire_provenance: 'read' },
+      80: { wire_mm: 5.5, inside_length_max_in: 0.69, inside_width_min_in: 0.281, wire_provenance: 'read' },
       100: { wire_mm: 5.5, wire_provenance: 'read' },
     },
     '1/4': {
@@ -26,21 +25,21 @@ export const usWeldedChainLinks = {
       70: { wire_mm: 7, inside_length_max_in: 1.24, inside_width_min_in: 0.38 },
     },
     '9/32': {
-      80: { wire_mm: 7, inside_length_max_in: 0.9, inside_width_min_in: 0.375, inside_width_max_in: 0.43, wire_provenance: 'read' },
+      80: { wire_mm: 7, inside_length_max_in: 0.9, inside_width_min_in: 0.375, wire_provenance: 'read' },
       100: { wire_mm: 7, wire_provenance: 'read' },
     },
     '5/16': {
       30: { wire_mm: 8, inside_length_max_in: 1.29, inside_width_min_in: 0.44 },
       43: { wire_mm: 8.7, inside_length_max_in: 1.29, inside_width_min_in: 0.44 },
       70: { wire_mm: 8.7, inside_length_max_in: 1.29, inside_width_min_in: 0.44 },
-      80: { wire_mm: 8, inside_length_max_in: 1.04, inside_width_min_in: 0.43, inside_width_max_in: 0.5, wire_provenance: 'read' },
+      80: { wire_mm: 8, inside_length_max_in: 1.04, inside_width_min_in: 0.43, wire_provenance: 'read' },
       100: { wire_mm: 8, wire_provenance: 'read' },
     },
     '3/8': {
       30: { wire_mm: 10, inside_length_max_in: 1.38, inside_width_min_in: 0.55 },
       43: { wire_mm: 10, inside_length_max_in: 1.38, inside_width_min_in: 0.55 },
       70: { wire_mm: 10, inside_length_max_in: 1.38, inside_width_min_in: 0.55 },
-      80: { wire_mm: 10, inside_length_max_in: 1.26, inside_width_min_in: 0.512, inside_width_max_in: 0.6, wire_provenance: 'read' },
+      80: { wire_mm: 10, inside_length_max_in: 1.26, inside_width_min_in: 0.512, wire_provenance: 'read' },
       100: { wire_mm: 10, wire_provenance: 'read' },
     },
     '7/16': {
@@ -52,35 +51,35 @@ export const usWeldedChainLinks = {
       30: { wire_mm: 13, inside_length_max_in: 1.79, inside_width_min_in: 0.72 },
       43: { wire_mm: 13, inside_length_max_in: 1.79, inside_width_min_in: 0.72 },
       70: { wire_mm: 13, inside_length_max_in: 1.79, inside_width_min_in: 0.72 },
-      80: { wire_mm: 13, inside_length_max_in: 1.64, inside_width_min_in: 0.64, inside_width_max_in: 0.768, wire_provenance: 'read' },
+      80: { wire_mm: 13, inside_length_max_in: 1.64, inside_width_min_in: 0.64, wire_provenance: 'read' },
       100: { wire_mm: 13, wire_provenance: 'read' },
     },
     '5/8': {
       30: { wire_mm: 16, inside_length_max_in: 2.2, inside_width_min_in: 0.79 },
       43: { wire_mm: 16, inside_length_max_in: 2.2, inside_width_min_in: 0.79 },
       70: { wire_mm: 16, inside_length_max_in: 2.2, inside_width_min_in: 0.79 },
-      80: { wire_mm: 16, inside_length_max_in: 2.02, inside_width_min_in: 0.79, inside_width_max_in: 0.945, wire_provenance: 'read' },
+      80: { wire_mm: 16, inside_length_max_in: 2.02, inside_width_min_in: 0.79, wire_provenance: 'read' },
       100: { wire_mm: 16, wire_provenance: 'read' },
     },
     '3/4': {
       30: { wire_mm: 20, inside_length_max_in: 2.76, inside_width_min_in: 0.98 },
       43: { wire_mm: 20, inside_length_max_in: 2.76, inside_width_min_in: 0.98 },
       70: { wire_mm: 20, inside_length_max_in: 2.76, inside_width_min_in: 0.98 },
-      80: { wire_mm: 20, inside_length_max_in: 2.52, inside_width_min_in: 0.984, inside_width_max_in: 1.18, wire_provenance: 'read' },
+      80: { wire_mm: 20, inside_length_max_in: 2.52, inside_width_min_in: 0.984, wire_provenance: 'read' },
       100: { wire_mm: 20, wire_provenance: 'read' },
     },
     '7/8': {
       30: { wire_mm: 22, inside_length_max_in: 3.03, inside_width_min_in: 1.08 },
       43: { wire_mm: 22, inside_length_max_in: 3.03, inside_width_min_in: 1.08 },
-      80: { wire_mm: 22, inside_length_max_in: 2.77, inside_width_min_in: 1.08, inside_width_max_in: 1.28, wire_provenance: 'read' },
+      80: { wire_mm: 22, inside_length_max_in: 2.77, inside_width_min_in: 1.08, wire_provenance: 'read' },
       100: { wire_mm: 22, wire_provenance: 'read' },
     },
     '1': {
       30: { wire_mm: 26, inside_length_max_in: 3.58, inside_width_min_in: 1.28 },
-      80: { wire_mm: 26, inside_length_max_in: 3.28, inside_width_min_in: 1.28, inside_width_max_in: 1.54, wire_provenance: 'read' },
+      80: { wire_mm: 26, inside_length_max_in: 3.28, inside_width_min_in: 1.28, wire_provenance: 'read' },
     },
     '1-1/4': {
-      80: { wire_mm: 32, inside_length_max_in: 4.03, inside_width_min_in: 1.58, inside_width_max_in: 1.89, wire_provenance: 'read' },
+      80: { wire_mm: 32, inside_length_max_in: 4.03, inside_width_min_in: 1.58, wire_provenance: 'read' },
     },
   },
 } as const;

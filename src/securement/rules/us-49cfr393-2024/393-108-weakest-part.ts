@@ -1,6 +1,6 @@
 import { showSeries } from '../../../assembly/assembly-rating.js';
-import type { Capacities, Part } from '../../../assembly/part.js';
-import { type PartRater, type PartRating, readCapacity } from '../../../assembly/rate-part.js';
+import type { Capacities } from '../../../assembly/part.js';
+import { type PartRater, type PartRating, readCapacity, type SeriesRating } from '../../../assembly/rate-part.js';
 import type { QuantityLike } from '../../../quantities/quantity.js';
 import { us49cfr393106Credit } from '../../../tables/generated/us-49cfr393-106-credit.js';
 import { type Check, type CheckSubject, conditionCheck, notApplicableCheck, undeterminedCheck } from '../../../working/check.js';
@@ -41,7 +41,7 @@ export function rateTieDown(rater: PartRater, tieDown: TieDown, { working, units
   if (parts === undefined) return rateAsWhole(tieDown, working);
   const rated: PartRating[] | undefined = working.shown ? [] : undefined;
   const series = rater.rateSeries(parts, rated);
-  const anchors = missingAnchors(tieDown.path, parts);
+  const anchors = missingAnchors(tieDown.path, series);
   const known = anchors.length === 0 || series.workingLoadLimit?.value === 0;
   if (rated !== undefined) {
     cite(working, '393.108(a)-(f)');
@@ -67,26 +67,16 @@ function rateAsWhole(tieDown: TieDown, working: Working): RatedTieDown {
   return { tieDown, credit: creditOf(tieDown.path), workingLoadLimit, atMost: workingLoadLimit, weakest: NONE, missing, damaged: NONE };
 }
 
-function missingAnchors(path: TieDownPath, parts: readonly Part[]): readonly Note[] {
-  const onVehicle = path === 'vehicle-to-cargo' ? 1 : 2;
-  const onCargo = 2 - onVehicle;
-  const vehicle = anchorsAt('vehicle', parts) >= onVehicle;
-  const cargo = anchorsAt('cargo', parts) >= onCargo;
+/** Each end of a tie-down has an anchor point: on the vehicle, and for a direct one on the cargo. */
+function missingAnchors(path: TieDownPath, { vehicleAnchors, cargoAnchors }: SeriesRating): readonly Note[] {
+  const direct = path === 'vehicle-to-cargo';
+  const vehicle = vehicleAnchors >= (direct ? 1 : 2);
+  const cargo = !direct || cargoAnchors >= 1;
   if (vehicle && cargo) return NONE;
   const missing: Note[] = [];
   if (!vehicle) missing.push(note(ANCHOR_NOT_LISTED, { at: 'vehicle' }));
   if (!cargo) missing.push(note(ANCHOR_NOT_LISTED, { at: 'cargo' }));
   return missing;
-}
-
-/** Anchor points of a series; of legs side by side, those that every leg has. */
-function anchorsAt(place: 'vehicle' | 'cargo', parts: readonly Part[]): number {
-  let count = 0;
-  for (const part of parts) {
-    if (part.kind === 'anchor') count += part.at === place ? 1 : 0;
-    else if (part.kind === 'parallel') count += Math.min(...part.legs.map((leg) => anchorsAt(place, leg)));
-  }
-  return count;
 }
 
 /** 393.108(a) for one article: every tie-down rated, or what is missing, unless the others are enough without it. */

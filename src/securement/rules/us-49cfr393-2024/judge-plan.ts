@@ -65,13 +65,7 @@ export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context:
 }
 
 /** Judges one article and adds its checks to the list. */
-function judgeArticle(
-  read: ReadArticle,
-  rated: readonly RatedTieDown[],
-  condition: Check,
-  checks: Check[],
-  context: RuleContext,
-): ArticleOutcome {
+function judgeArticle(read: ReadArticle, rated: readonly RatedTieDown[], condition: Check, checks: Check[], context: RuleContext): ArticleOutcome {
   const { working } = context;
   const { article } = read;
   const { heavy, byLength, options } = openRules(read, working);
@@ -84,7 +78,8 @@ function judgeArticle(
   }
   const { required, aggregate, check: strength } = checkAggregate(read, holding, context);
   const { option, checks: optionChecks } = chooseOption(read, options, counted, context);
-  const own: Check[] = [strength, checkRated(article.id, holding, strength), ...optionChecks];
+  const own: Check[] = [condition, strength, checkRated(article.id, holding, strength)];
+  for (const check of optionChecks) own.push(check);
   const strict = option.rule === '393.130'; // by weight, or because the caller chose it
   if (article.accessories !== undefined) {
     for (const accessory of article.accessories) {
@@ -94,11 +89,11 @@ function judgeArticle(
   }
   const articulation = checkArticulation(read, strict, working);
   if (articulation !== undefined) own.push(articulation);
-  own.push(deemedPerformance(article.id, [condition, ...own], working));
+  own.push(deemedPerformance(article.id, own, working));
   showFrictionMat(read, context);
   const recommended = recommendedCount(read, option.minimumCount);
   addPracticeChecks(own, read, { heavy, byLength, rule: option.rule, recommended }, counted, working);
-  for (const check of own) checks.push(check);
+  for (let index = 1; index < own.length; index++) checks.push(own[index] as Check); // the condition stands there once
   return {
     id: article.id,
     rule: option.rule,
@@ -141,7 +136,8 @@ function checksOfOption(read: ReadArticle, { rule, minimumCount }: CountOption, 
 
 /** A tie-down that holds an accessory is shown with its rating; it counts in no article's number or aggregate. */
 function countedTieDown({ tieDown, workingLoadLimit, weakest, credit }: RatedTieDown, articles: readonly ReadArticle[], unit: 'lb' | 'kg'): CountedTieDown {
-  const counts = articles.some(({ article }) => article.id === tieDown.holds);
+  let counts = false;
+  for (const { article } of articles) counts ||= article.id === tieDown.holds;
   const limit: QuantityLike | null = workingLoadLimit === null || workingLoadLimit.unit === unit ? workingLoadLimit : ratedLoadIn(workingLoadLimit, unit);
   return {
     id: tieDown.id,
