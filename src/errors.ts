@@ -33,6 +33,7 @@ export type RiggingErrorCode =
   | 'UNKNOWN_RATING_TABLE'
   | 'EMPTY_LIST'
   | 'DUPLICATE_ID'
+  | 'TOO_LARGE'
   | 'CONFLICTING_FIELDS'
   | 'IMPOSSIBLE_GEOMETRY';
 
@@ -91,6 +92,18 @@ export function failAt(place: string, error: unknown): never {
   throw new RiggingError({ ...error.toJSON(), path: path.replace('.[', '[') });
 }
 
+/** Reads a list item by item; an error says which item it came from. */
+export function mapAt<Item, Read>(list: readonly Item[], name: string, read: (item: Item, index: number) => Read): Read[] {
+  const all = new Array<Read>(list.length);
+  let index = 0;
+  try {
+    for (; index < list.length; index++) all[index] = read(list[index] as Item, index);
+  } catch (error) {
+    failAt(`${name}[${index}]`, error);
+  }
+  return all;
+}
+
 /** A short, safe description of any value: never throws, bounded in length, no control characters. */
 export function describe(value: unknown): string {
   if (typeof value === 'string') return `'${clip(value, 60)}'`;
@@ -113,7 +126,7 @@ export function clip(text: string, most: number): string {
 /** Refuses a value that is not one of a few. */
 export function checkOneOf(value: unknown, allowed: readonly unknown[], path: string): void {
   if (!allowed.includes(value)) {
-    fail('UNKNOWN_VALUE', path, `one of ${allowed.join(', ')}`, value, 'Give one of these.');
+    fail(value === undefined ? 'MISSING_FIELD' : 'UNKNOWN_VALUE', path, `one of ${allowed.join(', ')}`, value, 'Give one of these.');
   }
 }
 

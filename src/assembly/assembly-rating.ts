@@ -13,7 +13,7 @@ import { type Note, note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { type StepValue, Working } from '../working/step.js';
 import type { Part } from './part.js';
-import { PartRater, type PartRating, type RatingLog, type SeriesRating } from './rate-part.js';
+import { type PartLimit, PartRater, type PartRating, type RatingLog, type SeriesRating } from './rate-part.js';
 
 export interface AssemblyRating extends ResultBase<'assemblyRating'> {
   /**
@@ -78,10 +78,9 @@ export function assemblyRating(input: AssemblyInput): AssemblyRating {
   const unit = readSystem(input.units, ratings.units) === 'si' ? 'kg' : 'lb';
   const working = new Working(input.working !== false);
   const log = newLog();
-  const rated: PartRating[] = [];
-  const series = new PartRater(ratings, log).rateSeries(parts, rated);
+  const series = new PartRater(ratings, log).rateSeries(parts);
   const load = input.load === undefined ? undefined : readPositive(input.load, 'ratedLoad', 'load');
-  if (working.shown) showSeries(working, series, rated, 'assembly', unit);
+  if (working.shown) showSeries(working, series, parts, 'assembly', unit);
   for (const source of log.sources) working.cite(source);
   noteAssumptions(working, ratings, log);
   working.cautions.push(STRAIGHT_PULL, STAND_CLEAR, FOLLOW_THE_MARK);
@@ -97,7 +96,7 @@ export function assemblyRating(input: AssemblyInput): AssemblyRating {
       ...(load === undefined || workingLoadLimit === null
         ? {}
         : { utilization: utilizationOf([{ quantity: load }], [{ quantity: workingLoadLimit }]) }),
-      parts: rated,
+      parts: parts.map(({ id, kind }, index): PartRating => ({ id, kind, ...(series.limits[index] as PartLimit) })),
       missing: series.missing,
       ratings: ratings.id,
     },
@@ -122,13 +121,15 @@ function inUnit(limit: QuantityLike, unit: 'lb' | 'kg'): Quantity<'lb' | 'kg'> {
 export function showSeries(
   working: Working,
   series: SeriesRating,
-  parts: readonly PartRating[],
+  parts: readonly Part[],
   subject: string,
   unit: 'lb' | 'kg',
   clause?: string,
 ): void {
   const values: (readonly [string, StepValue])[] = [];
-  for (const { id, workingLoadLimit } of parts) {
+  for (let index = 0; index < parts.length; index++) {
+    const { id } = parts[index] as Part;
+    const { workingLoadLimit } = series.limits[index] as PartLimit;
     values.push([id, workingLoadLimit]);
     if (workingLoadLimit !== null && isForce(workingLoadLimit)) {
       working.step({

@@ -7,7 +7,7 @@ import { readPositive } from '../quantities/read.js';
 import { type GeneratedTable, printedRating, type RatedCell, type RatedRows, type RatingTable, rowOf, sourceOfCell } from '../tables/rating-table.js';
 import { type Note, note, type Words } from '../working/note.js';
 import type { Provenance, SourceRef } from '../working/source.js';
-import type { Capacities, Part, PartKind } from './part.js';
+import type { Capacities, ChainPart, FiberRopePart, FittingPart, Part, PartKind, WireRopePart } from './part.js';
 
 /** Why a part has the rating it has. */
 export type PartBasis =
@@ -22,7 +22,7 @@ export type PartBasis =
   | 'unknown';
 
 /** What one part may be counted on for, and why. */
-interface PartLimit {
+export interface PartLimit {
   /** As marked or as printed in the table; null when it is not known. */
   readonly workingLoadLimit: QuantityLike | null;
   readonly basis: PartBasis;
@@ -39,6 +39,8 @@ export interface PartRating extends PartLimit {
 
 /** The parts of a series rated one by one, and the least of them. */
 export interface SeriesRating {
+  /** What each part may be counted on for, in their order. */
+  readonly limits: readonly PartLimit[];
   /** The least rating; null when a part is unknown, unless another already counts zero. */
   readonly workingLoadLimit: QuantityLike | null;
   /** Ids of the parts that have the least rating. */
@@ -52,6 +54,8 @@ export interface SeriesRating {
   /** Anchor points among the parts; of legs side by side, those that every leg has. */
   readonly vehicleAnchors: number;
   readonly cargoAnchors: number;
+  /** The lowest grade that a chain among the parts counts as; infinite where none counts by grade. */
+  readonly lowestGrade: number;
 }
 
 /** What is worth saying about the parts rated so far, in legs too; kept only for a caller that shows its working. */
@@ -70,6 +74,7 @@ export interface RatingLog {
 export class PartRater {
   readonly ratings: RatingTable;
   readonly log: RatingLog | undefined;
+  private depth = 0;
   private lastChain: { size: string; grade: number | undefined; limit: PartLimit } | undefined;
   private lastFitting: { size: string; grade: number; limit: PartLimit } | undefined;
 
@@ -81,77 +86,49 @@ export class PartRater {
   /**
    * Rates a series by its weakest part: WLL = min(WLL of every part). An unknown part makes the whole unknown,
    * never zero and never infinite; a part that counts zero makes the whole zero, whatever is unknown beside it.
-   *
-   * @param each receives every part's own rating, for a caller that shows them
    */
-  rateSeries(parts: readonly Part[], each?: PartRating[], name = 'parts'): SeriesRating {
+  rateSeries(parts: readonly Part[], name = 'parts'): SeriesRating {
     checkList(parts, name);
+    checkIds(parts, name);
+    const found: Findings = { missing: NONE, damaged: NONE, vehicleAnchors: 0, cargoAnchors: 0, lowestGrade: Number.POSITIVE_INFINITY };
+    const limits = new Array<PartLimit>(parts.length);
+    let index = 0;
+    try {
+      for (; index < parts.length; index++) limits[index] = this.limitOf(parts[index] as Part, found);
+    } catch (error) {
+      failAt(`${name}[${index}]`, error);
+    }
     let least: QuantityLike | null = null;
-    let weakest: string[] = [];
+    let ties = 0;
     let unknownParts = false;
-    const seen = seenIds(parts);
-    const found: Findings = { missing: NONE, damaged: NONE, vehicleAnchors: 0, cargoAnchors: 0 };
-    for (let index = 0; index < parts.length; index++) {
-      try {
-        checkId(parts, index, seen);
-        const part = parts[index] as Part;
-        const limit = part.kind === 'parallel' ? this.limitOfLegs(part, found) : this.limitOf(part, found);
-        each?.push({ id: part.id, kind: part.kind, ...limit });
-        const { workingLoadLimit } = limit;
-        if (workingLoadLimit === null) {
-          unknownParts = true;
-          continue;
-        }
-        const order = least === null ? -1 : compareExact(workingLoadLimit, least);
-        if (order < 0) {
-          least = workingLoadLimit;
-          weakest = [part.id];
-        } else if (order === 0) weakest.push(part.id);
-      } catch (error) {
-        failAt(`${name}[${index}]`, error);
+    for (const { workingLoadLimit } of limits) {
+      if (workingLoadLimit === null) {
+        unknownParts = true;
+        continue;
       }
+      const order = least === null ? -1 : compareExact(workingLoadLimit, least);
+      if (order < 0) {
+        least = workingLoadLimit;
+        ties = 1;
+      } else if (order === 0) ties++;
     }
     const known = !unknownParts || (least !== null && least.value === 0);
-    const { missing, damaged, vehicleAnchors, cargoAnchors } = found;
+    const { missing, damaged, vehicleAnchors, cargoAnchors, lowestGrade } = found;
     return {
+      limits,
       workingLoadLimit: known ? least : null,
-      weakest: known ? weakest : NONE,
+      weakest: known && least !== null ? weakestOf(parts, limits, least, ties) : NONE,
       atMost: least,
       missing,
       damaged,
       vehicleAnchors,
       cargoAnchors,
+      lowestGrade,
     };
   }
 
-  private limitOf(part: SinglePart, found: Findings): PartLimit {
-    const { condition, capacities, markedWll } = part;
-    if (part.kind === 'anchor') {
-      if (part.at === 'cargo') found.cargoAnchors++;
-      else if (part.at === 'vehicle') found.vehicleAnchors++;
-      else checkOneOf(part.at, ['vehicle', 'cargo'], 'at');
-    }
-    if (condition !== undefined) {
-      checkOneOf(part.kind, KINDS, 'kind');
-      const state = stateOf(condition);
-      if (state === 'damaged') {
-        found.damaged = [...found.damaged, part.id];
-        return DAMAGED;
-      }
-      if (state === 'undetermined') return missing(part, CONDITION_UNDETERMINED, found);
-    } else if (this.log !== undefined) this.log.takenAsSound = true;
-    const stated = capacities === undefined ? undefined : readCapacity(capacities);
-    if (markedWll === undefined && stated === undefined) return this.limitOfUnmarked(part, found);
-    checkOneOf(part.kind, KINDS, 'kind');
-    if (part.kind === 'chain') checkChain(part.size, part.grade);
-    const workingLoadLimit = markedWll === undefined ? stated : readPositive(markedWll, 'ratedLoad', 'markedWll');
-    if (stated !== undefined && compareExact(stated, workingLoadLimit as QuantityLike) !== 0) {
-      fail('CONFLICTING_FIELDS', 'capacities.workingLoadLimit', 'the same limit as markedWll', `${stated}`, 'Give the marked limit once.');
-    }
-    return { workingLoadLimit: workingLoadLimit as QuantityLike, basis: 'marked' };
-  }
-
-  private limitOfUnmarked(part: SinglePart, found: Findings): PartLimit {
+  /** The kind decides first, so that each branch meets parts of one shape. */
+  private limitOf(part: Part, found: Findings): PartLimit {
     const { ratings } = this;
     switch (part.kind) {
       case 'chain':
@@ -162,48 +139,69 @@ export class PartRater {
       case 'master-link':
       case 'clevis':
         return this.limitOfFitting(part, found);
+      case 'anchor':
+        if (part.at === 'cargo') found.cargoAnchors++;
+        else if (part.at === 'vehicle') found.vehicleAnchors++;
+        else checkOneOf(part.at, ['vehicle', 'cargo'], 'at');
+        return this.stated(part, found) ?? missing(part, ANCHOR_NOT_RATED, found, { at: part.at });
+      case 'binder':
+      case 'shackle':
+      case 'turnbuckle':
+      case 'winch':
+        return this.stated(part, found) ?? missing(part, NO_MARK, found);
       case 'webbing':
-        return this.limitOfRow(part, found, ratings.webbing, ratings.webbing?.rows, part.width);
+        return this.stated(part, found) ?? this.limitOfRow(part, found, ratings.webbing, ratings.webbing?.rows, part.width);
       case 'strapping': {
         const rows = part.width === undefined ? undefined : rowOf<RatedRows>(ratings.strapping?.rows ?? NO_ROWS, part.width);
-        return this.limitOfRow(part, found, ratings.strapping, rows, part.thickness);
+        return this.stated(part, found) ?? this.limitOfRow(part, found, ratings.strapping, rows, part.thickness);
       }
-      case 'wire-rope': {
-        const { wireRopeByStrength } = ratings;
-        if (part.nominalStrength === undefined || wireRopeByStrength === undefined) {
-          return this.limitOfRow(part, found, ratings.wireRope, ratings.wireRope?.rows, part.size);
-        }
-        const { value, unit } = readPositive(part.nominalStrength, 'force', 'nominalStrength');
-        const { fraction } = wireRopeByStrength.rows['wire-rope'].WLL;
-        this.log?.sources.push(wireRopeByStrength.source);
-        return { workingLoadLimit: { value: decimalProduct(value, fraction), unit }, basis: 'share of nominal strength' };
-      }
-      case 'fiber-rope': {
-        const { fiberRope, unknownFiberRope } = ratings;
-        if (fiberRope === undefined || unknownFiberRope === undefined) return missing(part, NO_MARK, found);
-        const { id, kind, material = unknownFiberRope.material } = part;
-        checkOneOf(material, Object.keys(fiberRope.rows), 'material');
-        if (part.material === undefined) this.log?.unmarked.push({ id, kind });
-        const basis = part.material === undefined ? 'unmarked default' : 'table';
-        return this.limitOfRow(part, found, fiberRope, rowOf(fiberRope.rows, material), part.size, basis);
-      }
-      case 'anchor':
-        return missing(part, ANCHOR_NOT_RATED, found, { at: part.at });
+      case 'wire-rope':
+        return this.stated(part, found) ?? this.limitOfWireRope(part, found);
+      case 'fiber-rope':
+        return this.stated(part, found) ?? this.limitOfFiberRope(part, found);
+      case 'parallel':
+        return this.limitOfLegs(part, found);
       default:
-        checkOneOf(part.kind, KINDS, 'kind');
-        return missing(part, NO_MARK, found);
+        return fail('UNKNOWN_VALUE', 'kind', 'a kind of part, such as chain, grab-hook, binder or anchor', (part as Part).kind, 'The type Part lists them.');
     }
   }
 
-  private limitOfChain(part: Extract<Part, { kind: 'chain' }>, found: Findings): PartLimit {
-    const { id, kind, size, grade } = part;
-    if (grade === undefined) this.log?.unmarked.push({ id, kind });
+  /** What is stated on the part itself: its condition, then its mark. Undefined where the tables must say. */
+  private stated(part: SinglePart, found: Findings): PartLimit | undefined {
+    const { condition, capacities, markedWll } = part;
+    if (condition !== undefined) {
+      const state = stateOf(condition);
+      if (state === 'damaged') {
+        found.damaged = [...found.damaged, part.id];
+        return DAMAGED;
+      }
+      if (state === 'undetermined') return missing(part, CONDITION_UNDETERMINED, found);
+    } else if (this.log !== undefined) this.log.takenAsSound = true;
+    const capacity = capacities === undefined ? undefined : readCapacity(capacities);
+    const marked = markedWll === undefined ? capacity : readPositive(markedWll, 'ratedLoad', 'markedWll');
+    if (marked === undefined) return undefined;
+    if (capacity !== undefined && compareExact(capacity, marked) !== 0) {
+      fail('CONFLICTING_FIELDS', 'capacities.workingLoadLimit', 'the same limit as markedWll', `${capacity}`, 'Give the marked limit once.');
+    }
+    return { workingLoadLimit: marked, basis: 'marked' };
+  }
+
+  private limitOfChain(part: ChainPart, found: Findings): PartLimit {
+    const { size, grade } = part;
+    if (grade !== undefined && grade < found.lowestGrade) found.lowestGrade = grade;
+    if (part.markedWll !== undefined || part.condition !== undefined || part.capacities !== undefined || this.log !== undefined) {
+      checkChain(size, grade);
+      const stated = this.stated(part, found);
+      if (stated !== undefined) return stated;
+      if (grade === undefined) this.log?.unmarked.push({ id: part.id, kind: part.kind });
+    }
+    const counted = grade ?? this.ratings.unmarkedChain?.grade ?? 0;
+    if (counted < found.lowestGrade) found.lowestGrade = counted;
     const last = this.lastChain;
     if (last !== undefined && last.size === size && last.grade === grade) return last.limit;
     const { ratings } = this;
     checkChain(size, grade);
-    const counted = grade ?? ratings.unmarkedChain?.grade;
-    if (counted === undefined) return missing(part, UNMARKED_CHAIN, found);
+    if (counted === 0) return missing(part, UNMARKED_CHAIN, found);
     const cell = rowOf<RatedCell>(rowOf(ratings.chain.rows, size) ?? NO_ROWS, counted);
     // a real chain that this table does not list needs its mark; a size nobody makes was refused above
     if (cell === undefined) return missing(part, NOT_LISTED, found, { size, grade: counted, table: ratings.id });
@@ -213,8 +211,12 @@ export class PartRater {
   }
 
   /** ASTM A952 sizes fittings by chain: one marked with grade and size carries that chain's limit. A lower mark governs. */
-  private limitOfFitting(part: Extract<Part, { latch?: boolean }>, found: Findings): PartLimit {
+  private limitOfFitting(part: FittingPart, found: Findings): PartLimit {
     const { size, grade } = part;
+    if (part.markedWll !== undefined || part.condition !== undefined || part.capacities !== undefined || this.log !== undefined) {
+      const stated = this.stated(part, found);
+      if (stated !== undefined) return stated;
+    }
     if (size === undefined || grade === undefined) return missing(part, NO_MARK, found);
     const last = this.lastFitting;
     if (last !== undefined && last.size === size && last.grade === grade) return last.limit;
@@ -235,6 +237,27 @@ export class PartRater {
     return limit;
   }
 
+  private limitOfWireRope(part: WireRopePart, found: Findings): PartLimit {
+    const { wireRope, wireRopeByStrength } = this.ratings;
+    if (part.nominalStrength === undefined || wireRopeByStrength === undefined) {
+      return this.limitOfRow(part, found, wireRope, wireRope?.rows, part.size);
+    }
+    const { value, unit } = readPositive(part.nominalStrength, 'force', 'nominalStrength');
+    const { fraction } = wireRopeByStrength.rows['wire-rope'].WLL;
+    this.log?.sources.push(wireRopeByStrength.source);
+    return { workingLoadLimit: { value: decimalProduct(value, fraction), unit }, basis: 'share of nominal strength' };
+  }
+
+  private limitOfFiberRope(part: FiberRopePart, found: Findings): PartLimit {
+    const { fiberRope, unknownFiberRope } = this.ratings;
+    if (fiberRope === undefined || unknownFiberRope === undefined) return missing(part, NO_MARK, found);
+    const { id, kind, material = unknownFiberRope.material } = part;
+    checkOneOf(material, Object.keys(fiberRope.rows), 'material');
+    if (part.material === undefined) this.log?.unmarked.push({ id, kind });
+    const basis = part.material === undefined ? 'unmarked default' : 'table';
+    return this.limitOfRow(part, found, fiberRope, rowOf(fiberRope.rows, material), part.size, basis);
+  }
+
   private limitOfRow(
     part: SinglePart,
     found: Findings,
@@ -245,7 +268,7 @@ export class PartRater {
   ): PartLimit {
     if (table === undefined || rows === undefined || key === undefined) return missing(part, NO_MARK, found);
     if (typeof key !== 'string') {
-      return fail('UNKNOWN_SIZE', '', `one of ${Object.keys(rows).join(', ')}`, key, 'Write the size as text, as the table does.');
+      return fail('UNKNOWN_SIZE', part.kind === 'webbing' ? 'width' : part.kind === 'strapping' ? 'thickness' : 'size', `one of ${Object.keys(rows).join(', ')}`, key, 'Write the size as text, as the table does.');
     }
     const cell = rowOf(rows, key);
     return cell === undefined
@@ -262,20 +285,25 @@ export class PartRater {
 
   private limitOfLegs({ legs, loadSharing }: Extract<Part, { kind: 'parallel' }>, found: Findings): PartLimit {
     checkList(legs, 'legs', 2);
+    if (++this.depth > MOST_DEPTH) {
+      fail('TOO_LARGE', 'legs', `legs within legs at most ${MOST_DEPTH} deep`, 'more', 'Legs that contain themselves have no end.');
+    }
     checkOneOf(loadSharing, ['equal', 'one-leg'], 'loadSharing');
     let least: QuantityLike | null = null;
     let first: Note | undefined;
     let vehicleAnchors = Number.POSITIVE_INFINITY;
     let cargoAnchors = Number.POSITIVE_INFINITY;
     for (let index = 0; index < legs.length; index++) {
-      const leg = this.rateSeries(legs[index] as readonly Part[], undefined, `legs[${index}]`);
+      const leg = this.rateSeries(legs[index] as readonly Part[], `legs[${index}]`);
       found.damaged = [...found.damaged, ...leg.damaged];
       found.missing = [...found.missing, ...leg.missing];
       vehicleAnchors = Math.min(vehicleAnchors, leg.vehicleAnchors);
       cargoAnchors = Math.min(cargoAnchors, leg.cargoAnchors);
+      found.lowestGrade = Math.min(found.lowestGrade, leg.lowestGrade);
       if (leg.workingLoadLimit === null) first ??= leg.missing[0];
       else if (least === null || compareExact(leg.workingLoadLimit, least) < 0) least = leg.workingLoadLimit;
     }
+    this.depth--;
     found.vehicleAnchors += vehicleAnchors;
     found.cargoAnchors += cargoAnchors;
     const basis = loadSharing === 'equal' ? 'equal legs' : 'weakest leg';
@@ -288,6 +316,9 @@ export class PartRater {
   }
 }
 
+/** Legs within legs, as far as anybody builds them. */
+const MOST_DEPTH = 16;
+
 type SinglePart = Exclude<Part, { kind: 'parallel' }>;
 
 /** What a series gathers beside its rating. */
@@ -296,51 +327,34 @@ interface Findings {
   damaged: readonly string[];
   vehicleAnchors: number;
   cargoAnchors: number;
+  lowestGrade: number;
 }
 
-const KINDS: readonly PartKind[] = [
-  'binder',
-  'anchor',
-  'shackle',
-  'chain',
-  'grab-hook',
-  'slip-hook',
-  'webbing',
-  'connecting-link',
-  'master-link',
-  'clevis',
-  'turnbuckle',
-  'winch',
-  'wire-rope',
-  'fiber-rope',
-  'strapping',
-  'parallel',
-];
+function weakestOf(parts: readonly Part[], limits: readonly PartLimit[], least: QuantityLike, ties: number): readonly string[] {
+  const ids = new Array<string>(ties);
+  let next = 0;
+  for (let index = 0; next < ties; index++) {
+    const limit = limits[index]?.workingLoadLimit ?? null;
+    if (limit !== null && (limit === least || compareExact(limit, least) === 0)) ids[next++] = (parts[index] as Part).id;
+  }
+  return ids;
+}
 
 /** Every item of a list is an object with an id, used once in that list. */
-export function checkIds(list: readonly { readonly id: string }[], name: string): void {
-  const seen = seenIds(list);
+export function checkIds(list: readonly unknown[], name: string): void {
+  const ids = new Array<string>(list.length);
+  const seen = list.length > 16 ? new Set<string>() : undefined; // a short list is compared one by one
   for (let index = 0; index < list.length; index++) {
-    try {
-      checkId(list, index, seen);
-    } catch (error) {
-      failAt(`${name}[${index}]`, error);
+    const id = (list[index] as { id?: unknown } | null | undefined)?.id;
+    if (typeof id !== 'string' || id === '') {
+      return fail('MISSING_FIELD', `${name}[${index}].id`, 'a name', id, 'Give it an id; results name it by that.');
     }
+    let twice = seen?.has(id) === true;
+    if (seen === undefined) for (let earlier = 0; earlier < index; earlier++) if (ids[earlier] === id) twice = true;
+    if (twice) fail('DUPLICATE_ID', `${name}[${index}].id`, 'an id used once', id, 'Rename one of the two.');
+    ids[index] = id;
+    seen?.add(id);
   }
-}
-
-/** A short list is compared item by item; a long one keeps a set. */
-function seenIds(list: readonly unknown[]): Set<string> | undefined {
-  return list.length > 16 ? new Set() : undefined;
-}
-
-function checkId(list: readonly { readonly id: string }[], index: number, seen: Set<string> | undefined): void {
-  const id = list[index]?.id;
-  if (typeof id !== 'string' || id === '') fail('MISSING_FIELD', 'id', 'a name', id, 'Give it an id; results name it by that.');
-  let twice = seen?.has(id) === true;
-  seen?.add(id);
-  for (let earlier = seen === undefined ? index - 1 : -1; earlier >= 0; earlier--) twice ||= list[earlier]?.id === id;
-  if (twice) fail('DUPLICATE_ID', 'id', 'an id used once', id, 'Rename one of the two.');
 }
 
 /** The working load limit among capacities, if it is there. */

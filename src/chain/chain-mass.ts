@@ -7,11 +7,11 @@ import { readSystem, sharedUnits } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
 import { usWeldedChainLinks } from '../tables/generated/us-welded-chain-links.js';
 import { rowOf } from '../tables/rating-table.js';
-import { note } from '../working/note.js';
+import type { Note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
-import type { Provenance, SourceRef } from '../working/source.js';
+import type { SourceRef } from '../working/source.js';
 import { Working } from '../working/step.js';
-import { type ChainGrade, checkGrade, type TradeSize } from './trade-size.js';
+import { CHAIN_GRADES, type ChainGrade, type TradeSize } from './trade-size.js';
 
 /** Density of carbon and alloy steel in kg/m³: EN 1993-1-2:2005, 3.2.2(1), from memory. */
 export const STEEL_DENSITY = 7850;
@@ -49,8 +49,6 @@ interface Options {
 interface LinkRow {
   readonly wire_mm: number;
   readonly inside_length_max_in?: number;
-  readonly inside_width_min_in?: number;
-  readonly wire_provenance?: Provenance;
 }
 
 /** Wire, inside length and inside width of a link, in mm. */
@@ -86,97 +84,71 @@ export function chainMass(
 ): ChainMass {
   const { size, grade } = input;
   const working = new Working(input.working !== false);
-  const { assumptions, cautions } = working;
-  checkGrade(grade);
-  if (grade === 120) {
-    fail('NO_VALUE_IN_TABLE', 'grade', 'a grade of round wire', grade, 'Weigh it: the link of grade 120 is often not round.');
-  }
   const length = readPositive(input.length, 'length', 'length');
-  const metric = isMetric(size);
+  const metric = metricRows(size);
   const units = readSystem(input.units, metric ? 'si' : 'us');
-  const rows = metric ? [{ wire_mm: Number.parseFloat(size) }] : rowsOf(size, grade);
-  const row = rows.reduce((heaviest, each) => (each.wire_mm > heaviest.wire_mm ? each : heaviest));
+  const made = metric ?? inchRows(size);
+  const rows = grade === undefined ? Object.values(made) : [rowOf(made, grade) ?? refuseGrade(made, grade)];
 
-  const subject = `chain ${size}`;
-  const answer = massOf(shortLink(row.wire_mm), STEEL_DENSITY, length, units, working, subject);
-  const leastPerMeter = Math.min(...rows.map((each) => kgPerMeter(longestLink(each), STEEL_DENSITY)));
-  const least = massIn(units, leastPerMeter, length);
-  const { value, unit } = answer.mass;
-  if (working.shown) {
-    working.step({
-      subject,
-      symbol: 'least m',
-      expression: 'L · m/L of the longest link',
-      values: { L: length, 'm/L': { value: leastPerMeter, unit: 'kg/m' } },
-      result: least,
-    });
-  }
-  const { source } = usWeldedChainLinks;
-  working.cite(metric ? METRIC_WIRE : { ...source, provenance: row.wire_provenance ?? source.provenance });
-  working.cite(STADIUM);
-  assumptions.push(note(STEEL, { density: STEEL_DENSITY }));
-  if (grade === undefined) assumptions.push(note(HEAVIEST_WIRE, { wire: { value: row.wire_mm, unit: 'mm' } }));
-  if (rows.every((each) => each.inside_length_max_in === undefined)) assumptions.push(note(SHORT_LINK));
-  cautions.push(note(WELD_FLASH));
-  if ([undefined, 43, 70].includes(grade) && ['1/4', '3/8', '1/2'].includes(size)) cautions.push(note(THICKER_WIRE));
+  const d = Math.max(...rows.map(({ wire_mm }) => wire_mm));
+  const [lightest] = rows.map(longestLink).sort((a, b) => kgPerMeter(a) - kgPerMeter(b)) as [Link];
+  const answer = massOf(working, `chain ${size}`, { d, p: 3 * d, w: 1.4 * d }, length, units);
+  const least = massOf(working, `lightest chain ${size}`, lightest, length, units).mass;
+  const most = new Quantity(answer.mass.value * MOST_WELD_FLASH, answer.mass.unit);
+
+  working.cite(metric ? METRIC_WIRE : usWeldedChainLinks.source);
+  working.cite(LINK_GEOMETRY);
+  if (grade === undefined) working.assumptions.push(HEAVIEST_WIRE);
+  working.cautions.push(WELD_FLASH);
   return makeResult(
     'chainMass',
-    {
-      ...answer,
-      range: { least, most: new Quantity(value * MOST_WELD_FLASH, unit) },
-      size,
-      ...(grade === undefined ? {} : { grade }),
-      wireDiameter: new Quantity(row.wire_mm, 'mm'),
-    },
+    { ...answer, range: { least, most }, size, ...(grade && { grade }), wireDiameter: new Quantity(d, 'mm') },
     input,
     working,
   );
 }
 
-const STADIUM: SourceRef = { document: 'Geometry of a link: two straight legs, two half circles', provenance: 'derived' };
-const STEEL = { code: 'STEEL_DENSITY', text: 'Steel of {density} kg/m3.' };
-const WELD_FLASH = {
+const LINK_GEOMETRY: SourceRef = { document: 'Geometry of a link', provenance: 'derived' };
+const METRIC_WIRE: SourceRef = { document: 'EN 818, short link chain', provenance: 'read' };
+
+const HEAVIEST_WIRE: Note = {
+  code: 'HEAVIEST_WIRE',
+  params: {},
+  text: 'No grade: the heaviest wire of the size.',
+};
+const WELD_FLASH: Note = {
   code: 'WELD_FLASH',
-  text: 'Real chain weighs 1 to 3 percent more, from the flash of its welds; fittings are not counted.',
-};
-const HEAVIEST_WIRE = { code: 'HEAVIEST_WIRE', text: 'No grade: the heaviest wire of the size is taken, {wire}.' };
-const SHORT_LINK = { code: 'SHORT_LINK', text: 'No longest link is tabulated: the least mass is that of a narrow short link.' };
-const THICKER_WIRE = {
-  code: 'THICKER_WIRE',
-  text: 'Grades 43 and 70 also come in wire 1/32 in thicker, 4 to 8 percent heavier.',
+  params: {},
+  text: 'Weld flash adds 1 to 3 percent, wire 1/32 in over the trade size 4 to 8; fittings are not counted.',
 };
 
-/** The rows that may be meant: one, or without a grade all of the size. */
-function rowsOf(size: string, grade: number | undefined): readonly LinkRow[] {
-  const table: { readonly [size: string]: { readonly [grade: number]: LinkRow } } = usWeldedChainLinks.rows;
-  const rows = rowOf(table, size);
-  if (rows === undefined) {
-    return fail('UNKNOWN_SIZE', 'size', `${Object.keys(table).join(', ')}, or such as '8 mm'`, size, 'Free text goes through parseTradeSize.');
-  }
-  if (grade === undefined) return Object.values(rows);
-  const row = rowOf(rows, grade);
-  if (row !== undefined) return [row];
-  return fail('NO_VALUE_IN_TABLE', 'grade', `a grade that ${size} is made in: ${Object.keys(rows).join(', ')}`, grade, 'Alloy chain is 7/32 and 9/32 where other chain is 3/16 and 1/4.');
+type Rows = { readonly [grade: number]: LinkRow };
+
+function inchRows(size: string): Rows {
+  const table: { readonly [size: string]: Rows } = usWeldedChainLinks.rows;
+  const sizes = `${Object.keys(table).join(', ')}, or as '8 mm'`;
+  return rowOf(table, size) ?? fail('UNKNOWN_SIZE', 'size', sizes, size, 'Free text goes through parseTradeSize.');
 }
 
-// The rows `short-link` and `short-link-minimum-width` of reference-tables/chain-link-patterns, kept equal by a test;
-// written out so that the whole table does not travel with this function.
-const shortLink = (d: number): Link => ({ d, p: 3 * d, w: 1.4 * d });
-
-/** The lightest link a row allows: the longest and narrowest. */
-function longestLink({ wire_mm: d, inside_length_max_in: p, inside_width_min_in: w }: LinkRow): Link {
-  return p === undefined || w === undefined ? { d, p: 3 * d, w: 1.3 * d } : { d, p: p * 25.4, w: w * 25.4 };
+/** A metric size is the wire, in every grade; none for other sizes. */
+function metricRows(size: string): Rows | undefined {
+  const row = { wire_mm: Number(/^(\d{1,2}(\.\d)?) mm$/.exec(String(size))?.[1]) };
+  return row.wire_mm > 0 ? { 30: row, 43: row, 70: row, 80: row, 100: row } : undefined;
 }
 
-const METRIC_WIRE: SourceRef = {
-  document: 'EN 818, short link chain for lifting purposes',
-  provenance: 'read',
-  note: 'read in a page quoting it',
-};
+function refuseGrade(rows: Rows, grade: ChainGrade): never {
+  const code = CHAIN_GRADES.includes(grade) ? 'NO_VALUE_IN_TABLE' : 'UNKNOWN_GRADE';
+  const remedy = 'Weigh the chain, or leave the grade out.';
+  return fail(code, 'grade', `one of ${Object.keys(rows).join(', ')}`, grade, remedy);
+}
 
-/** A metric size above zero. */
-function isMetric(size: string): boolean {
-  return /^\d{1,2}(\.\d)? mm$/.test(size) && Number.parseFloat(size) > 0;
+/**
+ * The lightest link a row allows: as long as it may be, and narrow. This and the short link above are the rows
+ * `short-link-minimum-width` and `short-link` of reference-tables/chain-link-patterns, kept equal by a test; written
+ * out so that the whole table does not travel with this function.
+ */
+function longestLink({ wire_mm: d, inside_length_max_in: inches }: LinkRow): Link {
+  return { d, p: inches === undefined ? 3 * d : inches * 25.4, w: 1.3 * d };
 }
 
 /**
@@ -225,32 +197,35 @@ export function chainMassFromLink(
   }
   const link = { d: inUnit(wire, 'mm').value, p: inUnit(pitch, 'mm').value, w: inUnit(width, 'mm').value };
   const rho = density === undefined ? STEEL_DENSITY : inUnit(density, 'kg/m3').value;
-  const answer = massOf(link, rho, length, units, working, 'chain');
-  const linkMass = massIn(units, kgPerMeter(link, rho), { value: link.p, unit: 'mm' });
-  if (density === undefined) working.assumptions.push(note(STEEL, { density: STEEL_DENSITY }));
-  working.cite(STADIUM);
-  working.cautions.push(note(WELD_FLASH));
+  const answer = massOf(working, 'chain', link, length, units, rho);
+  const linkMass = inUnit({ value: kgPerMeter(link, rho) * link.p * 1e-3, unit: 'kg' }, answer.mass.unit);
+  if (density === undefined) working.assumptions.push(STEEL);
+  working.cite(LINK_GEOMETRY);
+  working.cautions.push(WELD_FLASH);
   return makeResult('chainMassFromLink', { ...answer, linkMass }, input, working);
 }
 
+const STEEL: Note = { code: 'STEEL_DENSITY', params: { density: STEEL_DENSITY }, text: 'Steel of 7850 kg/m3.' };
+
 function massOf(
-  link: Link,
-  density: number,
-  length: QuantityLike,
-  units: UnitSystem,
   working: Working,
   subject: string,
+  link: Link,
+  length: QuantityLike,
+  units: UnitSystem,
+  density = STEEL_DENSITY,
 ): MassAnswer {
+  const [unit, perLength] = units === 'us' ? (['lb', 'lb/ft'] as const) : (['kg', 'kg/m'] as const);
   const perMeter = kgPerMeter(link, density);
-  const massPerLength = inUnit({ value: perMeter, unit: 'kg/m' }, units === 'us' ? 'lb/ft' : 'kg/m');
-  const mass = massIn(units, perMeter, length);
+  const massPerLength = inUnit({ value: perMeter, unit: 'kg/m' }, perLength);
+  const mass = inUnit({ value: perMeter * inUnit(length, 'm').value, unit: 'kg' }, unit);
   if (working.shown) {
     const { d, p, w } = link;
     const inMm = (value: number) => ({ value, unit: 'mm' }) as const;
     working.step({
       subject,
       symbol: 'm/L',
-      expression: 'ρ · (π/4) · d² · (2(p − w) + π(w + d)) / p',
+      expression: 'ρ · π/4 · d² · (2(p − w) + π(w + d)) / p',
       values: { ρ: { value: density, unit: 'kg/m3' }, d: inMm(d), p: inMm(p), w: inMm(w) },
       result: massPerLength,
     });
@@ -259,11 +234,7 @@ function massOf(
   return { mass, massPerLength };
 }
 
-function kgPerMeter({ d, p, w }: Link, density: number): number {
+function kgPerMeter({ d, p, w }: Link, density = STEEL_DENSITY): number {
   const centerline = 2 * (p - w) + Math.PI * (w + d);
   return (density * 1e-6 * (Math.PI / 4) * d * d * centerline) / p;
-}
-
-function massIn(units: UnitSystem, perMeter: number, length: QuantityLike): Quantity<'lb' | 'kg'> {
-  return inUnit({ value: perMeter * inUnit(length, 'm').value, unit: 'kg' }, units === 'us' ? 'lb' : 'kg');
 }

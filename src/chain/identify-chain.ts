@@ -191,7 +191,6 @@ interface Band {
   readonly names: readonly { readonly grade?: number; readonly size: string }[];
   readonly newMin: QuantityLike<'mm'>;
   readonly newMax: QuantityLike<'mm'>;
-  readonly wideMin: QuantityLike<'mm'>;
   readonly wideMax: QuantityLike<'mm'>;
 }
 
@@ -216,7 +215,6 @@ function bandsFor(ratings: RatingTable): Band[] {
         .filter(({ size }) => size.endsWith(' mm') === metric),
       newMin: inMm(row.new_min_mm),
       newMax: inMm(row.new_max_mm),
-      wideMin: inMm(row.wide_min_mm),
       wideMax: inMm(row.wide_max_mm),
     }))
     .filter(({ names }) => names.length > 0)

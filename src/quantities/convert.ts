@@ -15,20 +15,21 @@ export function inUnit<U extends Unit>({ value, unit: from }: QuantityLike, unit
 /** The number of a quantity in any other unit of the same dimension. */
 export function valueIn({ value, unit: from }: QuantityLike, unit: Unit): number {
   if (from === unit) return value;
-  const { dimension } = UNITS[from];
-  if (dimension !== UNITS[unit].dimension) {
+  const source = UNITS[from];
+  const target = UNITS[unit];
+  if (source.dimension !== target.dimension) {
     return fail(
       'WRONG_KIND',
       '',
-      UNITS[unit].dimension,
+      target.dimension,
       `${value} ${from}`,
-      `A unit of ${dimension} does not convert to ${unit}; mass becomes force with weightOf(mass).`,
+      `A unit of ${source.dimension} does not convert to ${unit}; mass becomes force with weightOf(mass).`,
     );
   }
   if (from === 'C') return (value * 9) / 5 + 32;
   if (from === 'F') return ((value - 32) * 5) / 9;
-  if (dimension === 'angle') return angleIn(value, from, unit);
-  return inUnit({ value, unit: from }, unit).value;
+  if (source.dimension === 'angle') return angleIn(value, from, unit);
+  return (value * source.steps) / target.steps;
 }
 
 /** One degree in radians: pi / 180. */

@@ -1,7 +1,7 @@
-import { fail, type RiggingErrorCode } from '../errors.js';
+import { checkOneOf, fail, type RiggingErrorCode } from '../errors.js';
 import { plainDecimal } from './decimal.js';
 import { Quantity } from './quantity.js';
-import { isUnit, type Kind, UNITS, type Unit, type UnitOfKind, unitFitsKind, unitsOfKind } from './units.js';
+import { isUnit, type Kind, kinds, UNITS, type Unit, type UnitOfKind, unitFitsKind, unitsOfKind } from './units.js';
 
 /** Longest text that is looked at: the longest that a quantity of sensible size prints. */
 const MAX_LENGTH = 64;
@@ -35,25 +35,24 @@ const MAX_LENGTH = 64;
  * // => 198 in
  */
 export function parseQuantity<K extends Kind>(text: string, kind: K, path = ''): Quantity<UnitOfKind[K]> {
-  if (typeof text !== 'string') return refuse('NOT_A_QUANTITY', path, kind, text);
-  if (text.length > MAX_LENGTH) return refuse('TEXT_TOO_LONG', path, kind, text, `At most ${MAX_LENGTH} characters.`);
-  // Nearly all text is "decimal unit": read it in one pass, and leave the rest to the full grammar. Up to 15
-  // digits, both numbers of the division below are exact, so the quotient is the number that was written.
-  const start = text.charCodeAt(0) === 45 ? 1 : 0;
+  if (typeof text !== 'string' || text.length > MAX_LENGTH) {
+    return refuse(typeof text === 'string' ? 'TEXT_TOO_LONG' : 'NOT_A_QUANTITY', path, kind, text);
+  }
+  // Nearly all text is a short "decimal unit": read it in one pass, and leave the rest to the pattern of all forms.
+  // Up to 15 digits, both numbers of the division are exact, so the quotient is the number that was written.
   let number = 0;
   let scale = 0; // beyond the decimal point a power of ten
-  let at = start;
+  let at = 0;
   for (let code = text.charCodeAt(at); code !== 32; code = text.charCodeAt(++at)) {
     if (code >= 48 && code <= 57) {
       number = number * 10 + (code - 48);
       scale *= 10;
-    } else if (code === 46 && scale === 0 && at > start) scale = 1;
-    else return parseFraction(text, kind, path);
+    } else if (code === 46 && scale === 0 && at > 0) scale = 1;
+    else return parseForm(text, kind, path);
   }
   const unit = text.slice(at + 1);
-  if (at === start || scale === 1 || !isUnit(unit)) return parseFraction(text, kind, path);
-  const size = at - start > 15 ? longNumber(text.slice(start, at), path) : number / (scale || 1);
-  return quantityOfKind(start === 0 ? size : -size, unit, kind, path);
+  if (at === 0 || at > 15 || scale === 1 || !isUnit(unit)) return parseForm(text, kind, path);
+  return quantityOfKind(number / (scale || 1), unit, kind, path);
 }
 
 /** The kinds whose values cannot be below zero. Lengths can: a coordinate is a length. */
@@ -68,51 +67,42 @@ export function checkSign(value: number, kind: Kind, path: string): void {
 
 /** A quantity from its two parts, if the unit and the sign are ones that the kind has. */
 export function quantityOfKind<K extends Kind>(value: number, unit: string, kind: K, path: string): Quantity<UnitOfKind[K]> {
-  if (!unitFitsKind(unit as Unit, kind)) return refuseUnit(value, unit, kind, path);
+  if (!unitFitsKind(unit as Unit, kind)) {
+    const dimension = UNITS[unit as Unit]?.dimension;
+    if (dimension === undefined) refuse('UNKNOWN_UNIT', path, kind, unit);
+    const crossed = [kind, dimension].every((each) => each === 'mass' || each === 'force');
+    const remedy = crossed ? 'lb is a mass, lbf a force: weightOf(mass).' : undefined;
+    refuse('WRONG_KIND', path, kind, `${value} ${unit}`, remedy);
+  }
   const quantity = new Quantity(value, unit as UnitOfKind[K], path);
   checkSign(value, kind, path);
   return quantity;
 }
 
-/** A fraction, or feet and inches. A decimal without feet has an unknown unit when it comes here. */
-const FRACTION_OR_FEET = /^(?:(\d{1,9}) ft )?(?:(?:(\d{1,9}) )?(\d{1,9})\/(2|4|8|16|32|64)|(\d{1,9})(\.\d+)?) (\S+)$/;
+const FORM = /^(?:(\d{1,9}) ft (?!-))?(?:(?:(\d{1,9}) )?(\d{1,9})\/(2|4|8|16|32|64)|(-?\d+)(\.\d+)?) (\S+)$/;
 
-function parseFraction<K extends Kind>(text: string, kind: K, path: string): Quantity<UnitOfKind[K]> {
-  const [, feet, whole, numerator = 0, denominator = 1, inches = 0, decimals, unit] = FRACTION_OR_FEET.exec(text) ?? [];
+function parseForm<K extends Kind>(text: string, kind: K, path: string): Quantity<UnitOfKind[K]> {
+  const [, feet, whole, numerator = 0, denominator = 1, digits, decimals = '', unit] = FORM.exec(text) ?? [];
   const part = Number(numerator) / Number(denominator);
-  const size = Number(whole ?? inches) + part;
-  const mixed = (whole === undefined || part < 1) && (feet === undefined || (unit === 'in' && size < 12));
-  if (!mixed || !isUnit(unit)) return refuseText(text, kind, path);
+  const size = Number(whole ?? digits ?? 0) + part;
+  const fits = (whole === undefined || part < 1) && (feet === undefined || (unit === 'in' && size < 12));
+  if (!fits || !isUnit(unit)) return refuseText(text, kind, path);
   const total = Number(feet ?? 0) * 12 + size;
-  return quantityOfKind(decimals === undefined ? total : longNumber(total + decimals, path), unit, kind, path);
+  const written = feet === undefined ? digits : total;
+  return quantityOfKind(digits === undefined ? total : numberIn(written + decimals, path), unit, kind, path);
 }
 
 /**
  * Any text of up to 15 significant digits is its number's own shortest form. Longer text is accepted where it is,
  * as when a program wrote it; otherwise text and number would differ.
  */
-function longNumber(written: string, path: string): number {
-  const value = Number(written);
-  if (significant(written) === significant(plainDecimal(value))) return value;
-  return fail('TEXT_TOO_PRECISE', path, 'at most 15 significant digits', written, 'Round it as measured.');
+function numberIn(decimal: string, path: string): number {
+  const value = Number(decimal);
+  if (significant(decimal) === significant(plainDecimal(value))) return value;
+  return fail('TEXT_TOO_PRECISE', path, 'at most 15 significant digits', decimal, 'Round it as measured.');
 }
 
-const significant = (decimal: string) => decimal.replace('.', '').replace(/^0+|0+$/g, '');
-
-/** What people often write for a unit of this library, without a plural s. */
-const ALSO_WRITTEN: { readonly [name: string]: Unit } = {
-  pound: 'lb',
-  '#': 'lb',
-  inch: 'in',
-  inche: 'in',
-  '"': 'in',
-  '”': 'in',
-  foot: 'ft',
-  feet: 'ft',
-  "'": 'ft',
-  '’': 'ft',
-  tonne: 't',
-};
+const significant = (decimal: string) => decimal.replace('.', '').replace(/^[-0]+|0+$/g, '');
 
 /** Thousands or decimals written with a comma, apostrophe, underscore or space. */
 const SEPARATORS = /\d[,_]\d|\d\.\d+\.\d|\d['’\s]\d{3}(?![\d/])/;
@@ -121,38 +111,30 @@ const NUMBER_THEN_NAME = /^-?[\d./ ]*\d ?([^\d\s./][^\d\s]*)$/;
 
 /** Says what is wrong with text that is no quantity; speed does not matter here. */
 function refuseText(text: string, kind: Kind, path: string): never {
-  if (SEPARATORS.test(text)) {
-    refuse('AMBIGUOUS_NUMBER', path, kind, text, 'Write 1000, not 1,000; decimals take a point: 2.5.');
-  }
+  if (SEPARATORS.test(text)) refuse('AMBIGUOUS_NUMBER', path, kind, text);
   if (WHICH_TON.test(text)) {
     refuse('AMBIGUOUS_UNIT', path, kind, text, 'Say which ton: short-ton (2000 lb), long-ton (2240 lb) or t (1000 kg).');
   }
   const name = NUMBER_THEN_NAME.exec(text)?.[1];
   if (name !== undefined && !isUnit(name)) {
-    const written = name.toLowerCase().replace(/s?\.?$/, '');
-    const known = [...Object.keys(UNITS), ...Object.keys(ALSO_WRITTEN)].find((each) => each.toLowerCase() === written);
-    refuse('UNKNOWN_UNIT', path, kind, text, known && `Write ${ALSO_WRITTEN[known] ?? known}, not ${name}.`);
+    const meant = name
+      .toLowerCase()
+      .replace(/s?\.?$/, '')
+      .replace(/^(?:pound|#)$/, 'lb')
+      .replace(/^(?:inche?|["”])$/, 'in')
+      .replace(/^(?:f[eo]+t|['’])$/, 'ft')
+      .replace('tonne', 't');
+    const unit = Object.keys(UNITS).find((each) => each.toLowerCase() === meant);
+    refuse('UNKNOWN_UNIT', path, kind, text, unit && `Write ${unit}, not ${name}.`);
   }
-  let remedy: string | undefined;
-  if (text === '') remedy = 'Leave the field out when the value is not known.';
-  else if (/ ft |['"”]/.test(text)) remedy = 'Write 16 ft 6 in, with the inches below 12.';
-  else if (/[/¼-¾⅐-⅞]/.test(text)) remedy = 'Write fractions as 5/16 in or 3 3/8 in, halves to sixty-fourths.';
-  refuse('TEXT_NOT_A_QUANTITY', path, kind, text, remedy);
+  refuse('TEXT_NOT_A_QUANTITY', path, kind, text);
 }
 
-function refuseUnit(value: number, unit: string, kind: Kind, path: string): never {
-  const dimension = UNITS[unit as Unit]?.dimension;
-  if (dimension === undefined) refuse('UNKNOWN_UNIT', path, kind, unit);
-  const crossed = [kind, dimension].every((each) => each === 'mass' || each === 'force');
-  const remedy = crossed ? 'lb is a mass, lbf a force; weightOf(mass) gives the force.' : undefined;
-  refuse('WRONG_KIND', path, kind, `${value} ${unit}`, remedy);
-}
-
-/** Refuses an input for a kind; without a better remedy the message lists its units. */
+/** Refuses an input for a kind; without a better remedy the message says how to write one, and lists the units. */
 export function refuse(code: RiggingErrorCode, path: string, kind: Kind, received: unknown, remedy?: string): never {
+  checkOneOf(kind, kinds(), 'kind');
   const units = unitsOfKind(kind);
-  const [unit] = units;
-  if (unit === undefined) fail('UNKNOWN_VALUE', 'kind', 'a kind such as length or mass', kind, 'Name the kind wanted.');
-  const expected = `${kind} such as '3 ${unit}' or { value: 3, unit: '${unit}' }`;
-  return fail(code, path, expected, received, remedy ?? `Write a number, one space and a unit: ${units.join(', ')}.`);
+  const lengths = kind === 'length' ? ', 3 3/8 in (halves to sixty-fourths) or 16 ft 6 in (inches below 12)' : '';
+  const form = `Write 1000 ${units[0]}, one space, no separators${lengths}; units: ${units.join(', ')}.`;
+  return fail(code, path, `${kind} as text or { value, unit }`, received, remedy ?? form);
 }

@@ -36,9 +36,9 @@ export const Quantity: new <U extends Unit>(value: number, unit: U, path?: strin
        */
       constructor(value: number, unit: U, path = 'value') {
         if (!Number.isFinite(value)) {
-          fail('NOT_FINITE', path, 'a finite number', value, 'Leave the field out when the value is not known.');
+          fail('NOT_FINITE', path, 'a finite number', value, 'Leave it out when it is not known.');
         }
-        this.value = value === 0 ? 0 : value; // minus zero is zero
+        this.value = value + 0; // minus zero becomes zero
         this.unit = unit;
       }
 
@@ -53,12 +53,12 @@ export const Quantity: new <U extends Unit>(value: number, unit: U, path?: strin
           '',
           'compare, add, subtract or scale',
           `an operator on ${this}`,
-          'Operators do not know units; in text write String(quantity).',
+          'Call one of them.',
         );
       }
 
       [Symbol.for('nodejs.util.inspect.custom')](): string {
-        return this.toString();
+        return `${this}`;
       }
     }
 

@@ -94,20 +94,10 @@ export interface UnitOfKind {
 
 export type Kind = keyof UnitOfKind;
 
-/** Every kind, with the unit that messages write as an example. */
-export const EXAMPLE_UNIT = {
-  length: 'ft',
-  mass: 'lb',
-  force: 'lbf',
-  ratedLoad: 'lb',
-  speed: 'mph',
-  acceleration: 'g',
-  angle: 'deg',
-  temperature: 'F',
-  duration: 'min',
-  massPerLength: 'lb/ft',
-  density: 'lb/ft3',
-} as const satisfies { readonly [K in Kind]: UnitOfKind[K] };
+/** Every kind by its name. */
+export function kinds(): Kind[] {
+  return [...(Object.keys(STEPS) as Dimension[]), 'ratedLoad'];
+}
 
 /** A system of units for results: `us` (in, ft, lb, lbf, mph) or `si` (mm, m, kg, N, m/s). */
 export type UnitSystem = 'us' | 'si';
@@ -120,10 +110,10 @@ export function unitFitsKind(unit: Unit, kind: Kind): boolean {
 
 /** True when a value names a unit; safe on any value. */
 export function isUnit(value: unknown): value is Unit {
-  return typeof value === 'string' && value in UNITS;
+  return typeof value === 'string' && UNITS[value as Unit] !== undefined;
 }
 
-/** The units of a kind; none for a kind that does not exist. */
+/** The units of a kind, the usual one first; none for a kind that does not exist. */
 export function unitsOfKind(kind: Kind): Unit[] {
   return (Object.keys(UNITS) as Unit[]).filter((unit) => unitFitsKind(unit, kind));
 }

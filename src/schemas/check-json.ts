@@ -98,7 +98,7 @@ class Copier {
   }
 
   private refuse(path: readonly PropertyKey[], expected: string, received: string, remedy: string): never {
-    throw new RiggingError({ code: 'UNKNOWN_VALUE', path: pathText(path), expected, received, remedy });
+    throw new RiggingError({ code: 'TOO_LARGE', path: pathText(path), expected, received, remedy });
   }
 }
 

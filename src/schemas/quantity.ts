@@ -1,9 +1,9 @@
 import * as z from 'zod';
-import { fail, RiggingError } from '../errors.js';
+import { checkOneOf, RiggingError } from '../errors.js';
 import { checkSign } from '../quantities/parse.js';
 import type { QuantityInput } from '../quantities/quantity.js';
 import { readPositive, readQuantity } from '../quantities/read.js';
-import { EXAMPLE_UNIT, type Kind, UNITS, type Unit, unitFitsKind } from '../quantities/units.js';
+import { type Kind, kinds, unitsOfKind } from '../quantities/units.js';
 import { build, type Fault, fault, withFaults } from './fields.js';
 import { textPattern } from './text-pattern.js';
 
@@ -32,18 +32,10 @@ export function quantitySchema<K extends Kind>(
   kind: K,
   options: QuantitySchemaOptions = {},
 ): z.ZodType<QuantityInput<K>, QuantityInput<K>> {
-  if (!Object.hasOwn(EXAMPLE_UNIT, kind)) {
-    fail(
-      'UNKNOWN_VALUE',
-      'kind',
-      `one of ${Object.keys(EXAMPLE_UNIT).join(', ')}`,
-      kind,
-      'Name the kind of quantity wanted.',
-    );
-  }
+  checkOneOf(kind, kinds(), 'kind');
   const positive = options.positive === true;
   const sign = positive ? 'positive' : canBeNegative(kind) ? 'any' : 'zero or more';
-  const units = unitsOf(kind);
+  const units = unitsOfKind(kind);
   const value = sign === 'positive' ? z.number().positive() : sign === 'any' ? z.number() : z.number().nonnegative();
   const text = z
     .string()
@@ -85,10 +77,6 @@ function extraFields(keys: readonly string[]): readonly Fault[] {
   return keys.map((key) => fault('UNKNOWN_FIELD', 'a field of a quantity: value, unit', key, 'Leave it out.', [key]));
 }
 
-function unitsOf(kind: Kind): Unit[] {
-  return (Object.keys(UNITS) as Unit[]).filter((unit) => unitFitsKind(unit, kind));
-}
-
 function canBeNegative(kind: Kind): boolean {
   try {
     checkSign(-1, kind, '');
@@ -100,5 +88,6 @@ function canBeNegative(kind: Kind): boolean {
 
 /** What text of a kind looks like, for a reader of a JSON Schema. */
 export function describeKind(kind: Kind): string {
-  return `{ value, unit } or text such as '3 ${EXAMPLE_UNIT[kind]}'; units: ${unitsOf(kind).join(', ')}`;
+  const units = unitsOfKind(kind);
+  return `{ value, unit } or text such as '3 ${units[0]}'; units: ${units.join(', ')}`;
 }

@@ -25,7 +25,7 @@ const BELOW_TWELVE = {
   64: '[1-9]?[0-9]|[1-6][0-9]{2}|7[0-5][0-9]|76[0-7]',
 };
 
-const INCHES = '(?=[0-9]{1,9}[. ])0*(?:[0-9]|1[01])';
+const INCHES = '0*(?:[0-9]|1[01])';
 
 /**
  * The grammar of `parseQuantity` as one pattern, for validators that know only JSON Schema. What it cannot say
@@ -37,7 +37,7 @@ export function textPattern(kind: Kind, units: readonly Unit[], sign: 'any' | 'z
   // minus zero is zero
   const minus = sign === 'any' ? '-?' : sign === 'positive' ? '' : '(?:-(?=[0.]+ ))?';
   const number = `${minus}[0-9]+(?:\\.[0-9]+)?|[0-9]{1,9}/(?:2|4|8|16|32|64)|[0-9]{1,9} ${belowOne}`;
-  const feet = `|[0-9]{1,9} ft (?:${INCHES}(?:\\.[0-9]+)?|${INCHES} ${belowOne}|${fraction(BELOW_TWELVE)}) in`;
+  const feet = `|[0-9]{1,9} ft (?:${INCHES}(?:\\.[0-9]+)?|(?=[0-9]{1,9} )${INCHES} ${belowOne}|${fraction(BELOW_TWELVE)}) in`;
   const notZero = sign === 'positive' ? `(?![0. ft]*(?:/[0-9]+)? ${unit}$)` : '';
   return new RegExp(`^${notZero}(?:(?:${number}) ${unit}${kind === 'length' ? feet : ''})$`);
 }

@@ -3,7 +3,7 @@ import { readSystem } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
 import { FOLLOW_THE_MARK, STAND_CLEAR, STRAIGHT_PULL } from '../working/cautions.js';
 import { type Check, governingCheck, overallVerdict, type Verdict } from '../working/check.js';
-import { asResult, type ResultBase } from '../working/result.js';
+import { EmptyResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
 import { type Plan, readPlan } from './plan.js';
 import {
@@ -74,20 +74,20 @@ export function checkSecurement(input: CheckSecurementInput): SecurementCheck {
   const { checks } = outcome;
   const verdict = overallVerdict(checks);
   working.cautions.push(STRAIGHT_PULL, STAND_CLEAR, FOLLOW_THE_MARK);
-  return asResult({
-    result: 'checkSecurement',
-    verdict,
-    rules: rules.id,
-    governing: governingCheck(checks, verdict)?.id ?? null,
-    articles: outcome.articles,
-    tieDowns: outcome.tieDowns,
-    checks,
-    applicability: outcome.applicability,
-    inspections: outcome.inspections,
-    inputs: { rules: rules.id, vehicle, articles, tieDowns, units },
-    steps: working.steps,
-    sources: working.sources,
-    assumptions: working.assumptions,
-    cautions: working.cautions,
-  });
+  const result = new EmptyResult() as { -readonly [field in keyof SecurementCheck]: SecurementCheck[field] };
+  result.result = 'checkSecurement';
+  result.verdict = verdict;
+  result.rules = rules.id;
+  result.governing = governingCheck(checks, verdict)?.id ?? null;
+  result.articles = outcome.articles;
+  result.tieDowns = outcome.tieDowns;
+  result.checks = checks;
+  result.applicability = outcome.applicability;
+  result.inspections = outcome.inspections;
+  result.inputs = { rules: rules.id, vehicle, articles, tieDowns, units };
+  result.steps = working.steps;
+  result.sources = working.sources;
+  result.assumptions = working.assumptions;
+  result.cautions = working.cautions;
+  return result;
 }

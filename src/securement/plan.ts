@@ -1,6 +1,6 @@
 import type { Capacities, Part } from '../assembly/part.js';
 import { checkIds } from '../assembly/rate-part.js';
-import { checkList, checkObject, checkOneOf, fail, failAt } from '../errors.js';
+import { checkList, checkObject, checkOneOf, fail, mapAt } from '../errors.js';
 import type { QuantityInput, QuantityLike } from '../quantities/quantity.js';
 import { readPositive } from '../quantities/read.js';
 import type { LengthUnit, MassUnit } from '../quantities/units.js';
@@ -153,32 +153,23 @@ export function readPlan({ articles, tieDowns }: Plan): readonly ReadArticle[] {
   checkList(tieDowns, 'tieDowns');
   checkIds(articles, 'articles');
   checkIds(tieDowns, 'tieDowns');
-  const cargo = new Set<string>();
-  const read: ReadArticle[] = [];
-  for (let index = 0; index < articles.length; index++) {
-    try {
-      const article = articles[index] as Article;
-      read.push(readArticle(article));
-      claim(cargo, article.id, 'id');
-      article.accessories?.forEach(({ id }, at) => claim(cargo, id, `accessories[${at}].id`));
-    } catch (error) {
-      failAt(`articles[${index}]`, error);
-    }
-  }
-  for (let index = 0; index < tieDowns.length; index++) {
-    try {
-      readTieDown(tieDowns[index] as TieDown, cargo);
-    } catch (error) {
-      failAt(`tieDowns[${index}]`, error);
-    }
-  }
+  const read = mapAt(articles, 'articles', readArticle);
+  const cargo = articles.map(({ id }) => id); // what a tie-down may hold
+  articles.forEach(({ accessories }, index) => {
+    accessories?.forEach(({ id }, at) => {
+      if (cargo.includes(id)) usedTwice(`articles[${index}].accessories[${at}].id`, id);
+      cargo.push(id);
+    });
+  });
+  mapAt(tieDowns, 'tieDowns', (tieDown) => readTieDown(tieDown, cargo));
   return read;
 }
 
-function readTieDown({ id, holds, path, end, parts, capacities }: TieDown, cargo: Set<string>): void {
-  if (cargo.has(id)) claim(cargo, id, 'id');
-  if (!cargo.has(holds)) {
-    fail('UNKNOWN_REFERENCE', 'holds', `the id of an article or accessory: ${[...cargo].join(', ')}`, holds, 'Name what it holds.');
+function readTieDown({ id, holds, path, end, parts, capacities }: TieDown, cargo: readonly string[]): void {
+  if (cargo.includes(id)) usedTwice('id', id);
+  if (!cargo.includes(holds)) {
+    const code = holds === undefined ? 'MISSING_FIELD' : 'UNKNOWN_REFERENCE';
+    fail(code, 'holds', `the id of an article or accessory: ${cargo.join(', ')}`, holds, 'Name what it holds.');
   }
   checkOneOf(path, TIE_DOWN_PATHS, 'path');
   if (end !== undefined) checkOneOf(end, ENDS, 'end');
@@ -187,7 +178,6 @@ function readTieDown({ id, holds, path, end, parts, capacities }: TieDown, cargo
   }
 }
 
-function claim(ids: Set<string>, id: string, path: string): void {
-  if (ids.has(id)) fail('DUPLICATE_ID', path, 'an id used once in the plan', id, 'Rename one of the two.');
-  ids.add(id);
+function usedTwice(path: string, id: string): never {
+  return fail('DUPLICATE_ID', path, 'an id used once in the plan', id, 'Rename one of the two.');
 }

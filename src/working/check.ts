@@ -78,14 +78,15 @@ export function countCheck(about: CheckSubject, demand: number, capacity: number
   return ratioCheck(about, demand <= capacity, demand, capacity, capacity === 0 ? null : demand / capacity);
 }
 
-/** The verdict of several checks together; only requirements count. */
-export function overallVerdict(checks: readonly Check[]): Verdict {
+/** The verdict of several checks together, from one of them on; only requirements count. */
+export function overallVerdict(checks: readonly Check[], from = 0): Verdict {
   let overall: Verdict = 'not-applicable';
-  for (const check of checks) {
-    if (check.weight === 'practice') continue;
-    if (check.verdict === 'fail') return 'fail';
-    if (check.verdict === 'undetermined') overall = 'undetermined';
-    else if (check.verdict === 'pass' && overall === 'not-applicable') overall = 'pass';
+  for (let index = from; index < checks.length; index++) {
+    const { weight, verdict } = checks[index] as Check;
+    if (weight === 'practice') continue;
+    if (verdict === 'fail') return 'fail';
+    if (verdict === 'undetermined') overall = 'undetermined';
+    else if (verdict === 'pass' && overall === 'not-applicable') overall = 'pass';
   }
   return overall;
 }

@@ -43,16 +43,9 @@ export class Working {
 
   /** Adds a source once. */
   cite(source: SourceRef): void {
-    const { document, clause, provenance, note } = source;
+    const { document, clause, provenance } = source;
     for (const known of this.sources) {
-      if (
-        known.document === document &&
-        known.clause === clause &&
-        known.provenance === provenance &&
-        known.note === note
-      ) {
-        return;
-      }
+      if (known.document === document && known.clause === clause && known.provenance === provenance) return;
     }
     this.sources.push(source);
   }

@@ -1,50 +1,92 @@
 import * as z from 'zod';
 
 /**
- * The plan of the benchmark as anyone would write it in zod: plain objects, numbers and enums, no transforms
- * and no text to parse. It stands beside `checkSecurement` as the yardstick, not as part of the library.
+ * The library's plan as anyone would write it in zod: every field of the type `Plan`, plain objects, numbers and
+ * enums, no transforms and no text to parse. It stands beside `checkSecurement` as the yardstick, not as part of
+ * the library. `make(z.strictObject)` gives the schema that also refuses unknown fields.
  */
-const rated = z.object({ value: z.number(), unit: z.enum(['lb', 'kg', 't', 'lbf', 'N', 'kN', 'daN']) });
-const mass = z.object({ value: z.number(), unit: z.enum(['lb', 'kg', 't']) });
-const length = z.object({ value: z.number(), unit: z.enum(['ft', 'in', 'm', 'mm']) });
-const size = z.enum(['1/4', '5/16', '3/8', '7/16', '1/2', '5/8']);
-const grade = z.number();
-
-const part = z.discriminatedUnion('kind', [
-  z.object({ id: z.string(), kind: z.literal('chain'), size, grade: grade.optional(), markedWll: rated.optional() }),
-  z.object({
+export function makePlainPlanSchema(object: typeof z.object | typeof z.strictObject) {
+  const mass = object({ value: z.number(), unit: z.enum(['lb', 'kg', 't', 'short-ton', 'long-ton']) });
+  const force = object({ value: z.number(), unit: z.enum(['lbf', 'N', 'kN', 'daN', 'kgf', 'kip']) });
+  const rated = object({
+    value: z.number(),
+    unit: z.enum(['lb', 'kg', 't', 'short-ton', 'long-ton', 'lbf', 'N', 'kN', 'daN', 'kgf', 'kip']),
+  });
+  const length = object({ value: z.number(), unit: z.enum(['ft', 'in', 'yd', 'm', 'cm', 'mm', 'km', 'mi']) });
+  const size = z.enum(['1/8', '3/16', '7/32', '1/4', '9/32', '5/16', '3/8', '7/16', '1/2', '5/8', '3/4', '7/8', '1', '1-1/4']);
+  const grade = z.literal([30, 43, 70, 80, 100, 120]);
+  const capacities = object({
+    workingLoadLimit: rated.optional(),
+    lashingCapacity: rated.optional(),
+    maximumSecuringLoad: rated.optional(),
+    standardTensionForce: force.optional(),
+    ratedStrength: rated.optional(),
+  });
+  const common = {
     id: z.string(),
-    kind: z.enum(['grab-hook', 'slip-hook']),
-    size: size.optional(),
-    grade: grade.optional(),
     markedWll: rated.optional(),
-  }),
-  z.object({ id: z.string(), kind: z.literal('binder'), size: z.string().optional(), markedWll: rated.optional() }),
-  z.object({
-    id: z.string(),
-    kind: z.literal('anchor'),
-    at: z.enum(['vehicle', 'cargo']),
-    markedWll: rated.optional(),
-  }),
-]);
-
-export const plainPlanSchema = z.object({
-  articles: z.array(
-    z.object({
-      id: z.string(),
-      kind: z.enum(['machinery', 'light-vehicle', 'general']),
-      mass,
-      length,
-      blockedForward: z.boolean().optional(),
+    capacities: capacities.optional(),
+    condition: z.enum(['sound', 'damaged']).optional(),
+  };
+  const part = z.discriminatedUnion('kind', [
+    object({ ...common, kind: z.literal('chain'), size, grade: grade.optional() }),
+    object({
+      ...common,
+      kind: z.enum(['grab-hook', 'slip-hook', 'connecting-link', 'master-link', 'clevis']),
+      size: size.optional(),
+      grade: grade.optional(),
+      latch: z.boolean().optional(),
     }),
-  ),
-  tieDowns: z.array(
-    z.object({
-      id: z.string(),
-      holds: z.string(),
-      path: z.enum(['vehicle-to-cargo', 'over-same-side', 'over-other-side']),
-      end: z.enum(['front', 'rear']).optional(),
-      parts: z.array(part),
+    object({
+      ...common,
+      kind: z.enum(['binder', 'shackle', 'turnbuckle', 'winch']),
+      size: z.string().optional(),
+      style: z.enum(['lever', 'ratchet']).optional(),
     }),
-  ),
-});
+    object({ ...common, kind: z.literal('webbing'), width: z.string().optional() }),
+    object({ ...common, kind: z.literal('wire-rope'), size: z.string().optional(), nominalStrength: force.optional() }),
+    object({ ...common, kind: z.literal('fiber-rope'), size: z.string().optional(), material: z.string().optional() }),
+    object({ ...common, kind: z.literal('strapping'), width: z.string().optional(), thickness: z.string().optional() }),
+    object({ ...common, kind: z.literal('anchor'), at: z.enum(['vehicle', 'cargo']) }),
+  ]);
+  const flag = z.boolean().optional();
+  return object({
+    vehicle: object({
+      units: z.array(
+        object({
+          id: z.string(),
+          kind: z.enum(['power', 'towed']),
+          grossWeightRating: mass.optional(),
+          grossWeight: mass.optional(),
+        }),
+      ),
+      combinationRatingOnLabel: mass.optional(),
+      interstateCommerce: flag,
+    }).optional(),
+    articles: z.array(
+      object({
+        id: z.string(),
+        kind: z.enum(['machinery', 'light-vehicle', 'general']),
+        mass,
+        length,
+        blockedForward: flag,
+        accessories: z.array(object({ id: z.string(), lowered: flag, locked: flag })).optional(),
+        articulated: flag,
+        articulationLocked: flag,
+        securedUnder: z.enum(['393.110', '393.128', '393.130']).optional(),
+        specialMethods: flag,
+        frictionMat: object({ massOnMat: mass, ratedResistance: rated.optional() }).optional(),
+      }),
+    ),
+    tieDowns: z.array(
+      object({
+        id: z.string(),
+        holds: z.string(),
+        path: z.enum(['vehicle-to-cargo', 'over-same-side', 'over-other-side']),
+        end: z.enum(['front', 'rear']).optional(),
+        parts: z.array(part).optional(),
+        capacities: capacities.optional(),
+      }),
+    ),
+  });
+}

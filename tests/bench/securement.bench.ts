@@ -1,6 +1,7 @@
-import { checkSecurement, type Part, type Plan, us49cfr393_2024 } from 'chain-rigging';
+import { checkSecurement, type Part, type Plan, us49cfr393_2024 } from '../../dist/index.js';
 import { Bench } from 'tinybench';
-import { plainPlanSchema } from './plain-plan-schema.js';
+import * as z from 'zod';
+import { makePlainPlanSchema } from './plain-plan-schema.js';
 import type { BenchRow } from './run.js';
 
 /** Six parts in series, quantities as `{ value, unit }`: what a program, not a person, hands over. */
@@ -27,12 +28,16 @@ const plan: Plan = {
   })),
 };
 
+const plainPlanSchema = makePlainPlanSchema(z.object);
+const strictPlanSchema = makePlainPlanSchema(z.strictObject);
+
 /** What the check may cost beside the plain validation of the same plan: times its operations a second. */
 const LEAST_WITH_WORKING = 0.5;
 const LEAST_WITHOUT_WORKING = 2;
 
 interface Round {
   readonly plain: number;
+  readonly strict: number;
   readonly shown: number;
   readonly bulk: number;
 }
@@ -47,13 +52,16 @@ export async function run(): Promise<BenchRow[]> {
   for (let round = 0; round < 5; round++) {
     const bench = new Bench({ time: 500, warmupTime: 200 });
     add(bench, 'plain', () => plainPlanSchema.parse(plan));
+    add(bench, 'strict', () => strictPlanSchema.parse(plan));
     add(bench, 'shown', () => checkSecurement({ rules: us49cfr393_2024, ...plan }));
     add(bench, 'bulk', () => checkSecurement({ rules: us49cfr393_2024, ...plan, working: false }));
     await bench.run();
-    rounds.push({ plain: perSecond(bench, 'plain'), shown: perSecond(bench, 'shown'), bulk: perSecond(bench, 'bulk') });
+    const [plain, strict, shown, bulk] = (['plain', 'strict', 'shown', 'bulk'] as const).map((name) => perSecond(bench, name)) as [number, number, number, number];
+    rounds.push({ plain, strict, shown, bulk });
   }
   return [
     { name: 'zod parse of the same plan, plain objects', opsPerSecond: median(rounds.map(({ plain }) => plain)) },
+    { name: 'zod parse of it, unknown fields refused', opsPerSecond: median(rounds.map(({ strict }) => strict)) },
     row('checkSecurement, working shown', rounds, 'shown', LEAST_WITH_WORKING),
     row('checkSecurement, working: false', rounds, 'bulk', LEAST_WITHOUT_WORKING),
   ];

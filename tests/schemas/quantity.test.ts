@@ -6,11 +6,11 @@ import { RiggingError } from '../../src/errors.js';
 import { lb } from '../../src/quantities/constructors.js';
 import { parseQuantity } from '../../src/quantities/parse.js';
 import { readPositive, readQuantity } from '../../src/quantities/read.js';
-import { EXAMPLE_UNIT, type Kind, UNITS } from '../../src/quantities/units.js';
+import { type Kind, kinds as kindNames, UNITS } from '../../src/quantities/units.js';
 import { checkJson, quantitySchema } from '../../src/schemas/index.js';
 import { issueOf } from '../quantities/issue-of.js';
 
-const KINDS = Object.keys(EXAMPLE_UNIT) as Kind[];
+const KINDS = kindNames();
 
 interface TextSchema {
   readonly maxLength: number;

@@ -3,7 +3,7 @@ export const usWeldedChainRating = {
   id: 'us-welded-chain',
   asOf: '2003',
   source: {
-    document: 'Welded Steel Chain Specifications; grades 80 and 100: OSHA guidance on safe sling use, tables 1 and 2',
+    document: 'Welded Steel Chain Specifications; OSHA guidance on safe sling use, tables 1 and 2',
     edition: 'adopted 2003',
     clause: 'tables by grade',
     provenance: 'read',

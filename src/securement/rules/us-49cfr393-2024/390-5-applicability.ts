@@ -1,5 +1,5 @@
 import { checkIds } from '../../../assembly/rate-part.js';
-import { checkList, checkObject, checkOneOf, failAt } from '../../../errors.js';
+import { checkList, checkObject, checkOneOf, mapAt } from '../../../errors.js';
 import { compareExactSums, type ExactTerm } from '../../../quantities/exact.js';
 import { Quantity, type QuantityLike } from '../../../quantities/quantity.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
@@ -29,13 +29,7 @@ export function applicability(vehicle: Vehicle | undefined, working: Working): A
   checkList(units, 'vehicle.units');
   checkIds(units, 'vehicle.units');
   if (interstateCommerce !== undefined) checkOneOf(interstateCommerce, [true, false], 'vehicle.interstateCommerce');
-  const read = units.map((unit, index) => {
-    try {
-      return heaviest(unit);
-    } catch (error) {
-      return failAt(`vehicle.units[${index}]`, error);
-    }
-  });
+  const read = mapAt(units, 'vehicle.units', heaviest);
   const known = read.filter((mass) => mass !== undefined);
   const label =
     vehicle.combinationRatingOnLabel === undefined || !units.some(({ kind }) => kind === 'towed')

@@ -2,7 +2,7 @@ import type { QuantityLike } from '../../../quantities/quantity.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
 import type { MassUnit, UnitSystem } from '../../../quantities/units.js';
 import { us49cfr393102Criteria } from '../../../tables/generated/us-49cfr393-102-criteria.js';
-import { type Check, conditionCheck, type CheckSubject, notApplicableCheck, overallVerdict } from '../../../working/check.js';
+import { type Check, conditionCheck, type CheckSubject, notApplicableCheck } from '../../../working/check.js';
 import type { Note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { DirectionalRequirement } from '../../rule-set.js';
@@ -41,7 +41,7 @@ export function performance(mass: QuantityLike<MassUnit>, units: UnitSystem, wor
 }
 
 /** 393.102(c)(3): cargo secured as 393.104 to 393.136 ask is deemed to meet the performance criteria. */
-export function deemedPerformance(subject: string, others: readonly Check[], working: Working): Check {
+export function deemedPerformance(subject: string, met: boolean, working: Working): Check {
   cite(working, '393.102(c)', 'memory');
   const about: CheckSubject = {
     id: `393.102(c)/${subject}`,
@@ -50,7 +50,7 @@ export function deemedPerformance(subject: string, others: readonly Check[], wor
     weight: 'requirement',
     subject,
   };
-  return overallVerdict(others) === 'pass'
+  return met
     ? conditionCheck(about, 'pass', DEEMED)
     : notApplicableCheck(about, NOT_DEEMED);
 }

@@ -1,6 +1,6 @@
 import { showSeries } from '../../../assembly/assembly-rating.js';
 import type { Capacities } from '../../../assembly/part.js';
-import { type PartRater, type PartRating, readCapacity, type SeriesRating } from '../../../assembly/rate-part.js';
+import { type PartRater, readCapacity, type SeriesRating } from '../../../assembly/rate-part.js';
 import type { QuantityLike } from '../../../quantities/quantity.js';
 import { us49cfr393106Credit } from '../../../tables/generated/us-49cfr393-106-credit.js';
 import { type Check, type CheckSubject, conditionCheck, notApplicableCheck, undeterminedCheck } from '../../../working/check.js';
@@ -8,7 +8,6 @@ import { type Note, note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { TieDown, TieDownPath } from '../../plan.js';
 import type { RuleContext } from '../../rule-set.js';
-import { cite } from './cite.js';
 
 /** A tie-down with its rating: the least of its parts and of the anchor points at both ends. */
 export interface RatedTieDown {
@@ -22,6 +21,8 @@ export interface RatedTieDown {
   readonly missing: readonly Note[];
   /** Ids of the parts that count zero. */
   readonly damaged: readonly string[];
+  /** The lowest grade that a chain in it counts as; infinite where none counts by grade. */
+  readonly lowestGrade: number;
 }
 
 /** 393.106(d)(1)-(3): the share of a tie-down's limit that counts, by the way it runs. Angle and material play no part. */
@@ -39,13 +40,11 @@ function creditOf(path: TieDownPath): number {
 export function rateTieDown(rater: PartRater, tieDown: TieDown, { working, units }: RuleContext): RatedTieDown {
   const { parts } = tieDown;
   if (parts === undefined) return rateAsWhole(tieDown, working);
-  const rated: PartRating[] | undefined = working.shown ? [] : undefined;
-  const series = rater.rateSeries(parts, rated);
+  const series = rater.rateSeries(parts);
   const anchors = missingAnchors(tieDown.path, series);
   const known = anchors.length === 0 || series.workingLoadLimit?.value === 0;
-  if (rated !== undefined) {
-    cite(working, '393.108(a)-(f)');
-    showSeries(working, series, rated, `tie-down ${tieDown.id}`, units === 'si' ? 'kg' : 'lb', '49 CFR 393.108(a)');
+  if (working.shown) {
+    showSeries(working, series, parts, `tie-down ${tieDown.id}`, units === 'si' ? 'kg' : 'lb', '49 CFR 393.108(a)');
   }
   return {
     tieDown,
@@ -55,6 +54,7 @@ export function rateTieDown(rater: PartRater, tieDown: TieDown, { working, units
     weakest: known ? series.weakest : NONE,
     missing: known && series.missing.length === 0 ? NONE : [...series.missing, ...anchors].map((each) => inTieDown(tieDown.id, each)),
     damaged: series.damaged,
+    lowestGrade: series.lowestGrade,
   };
 }
 
@@ -64,7 +64,7 @@ function rateAsWhole(tieDown: TieDown, working: Working): RatedTieDown {
   if (working.shown && workingLoadLimit !== null) {
     working.assumptions.push(note(STATED_AS_WHOLE, { tieDown: tieDown.id, limit: workingLoadLimit }));
   }
-  return { tieDown, credit: creditOf(tieDown.path), workingLoadLimit, atMost: workingLoadLimit, weakest: NONE, missing, damaged: NONE };
+  return { tieDown, credit: creditOf(tieDown.path), workingLoadLimit, atMost: workingLoadLimit, weakest: NONE, missing, damaged: NONE, lowestGrade: Number.POSITIVE_INFINITY };
 }
 
 /** Each end of a tie-down has an anchor point: on the vehicle, and for a direct one on the cargo. */

@@ -1,12 +1,11 @@
 import { newLog, noteAssumptions } from '../../../assembly/assembly-rating.js';
 import { PartRater } from '../../../assembly/rate-part.js';
-import { failAt } from '../../../errors.js';
-import type { QuantityLike } from '../../../quantities/quantity.js';
+import { mapAt } from '../../../errors.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
 import { us49cfr393_108_2024 } from '../../../tables/us-49cfr393-108-2024.js';
 import { type Check, countCheck, overallVerdict } from '../../../working/check.js';
 import type { Note } from '../../../working/note.js';
-import type { Plan, ReadArticle, TieDown } from '../../plan.js';
+import type { Plan, ReadArticle } from '../../plan.js';
 import type { ArticleOutcome, CountedTieDown, CountOption, PlanOutcome, RuleContext } from '../../rule-set.js';
 import { applicability } from './390-5-applicability.js';
 import { inspections } from './392-9-inspection.js';
@@ -25,35 +24,17 @@ export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context:
   const { working, units } = context;
   const log = working.shown ? newLog() : undefined;
   const rater = new PartRater(us49cfr393_108_2024, log);
-  const rated: RatedTieDown[] = [];
-  for (let index = 0; index < plan.tieDowns.length; index++) {
-    try {
-      rated.push(rateTieDown(rater, plan.tieDowns[index] as TieDown, context));
-    } catch (error) {
-      failAt(`tieDowns[${index}]`, error);
-    }
-  }
+  const rated = mapAt(plan.tieDowns, 'tieDowns', (tieDown) => rateTieDown(rater, tieDown, context));
   if (log !== undefined) {
+    cite(working, '393.108(a)-(f)');
     for (const source of log.sources) working.cite(source);
     noteAssumptions(working, us49cfr393_108_2024, log);
   }
-  const condition = checkCondition(rated, working);
-  const checks: Check[] = [condition];
-  const outcomes: ArticleOutcome[] = [];
-  for (let index = 0; index < articles.length; index++) {
-    try {
-      outcomes.push(judgeArticle(articles[index] as ReadArticle, rated, condition, checks, context));
-    } catch (error) {
-      failAt(`articles[${index}]`, error);
-    }
-  }
-  const tieDowns: CountedTieDown[] = [];
-  let direct = false;
-  for (const each of rated) {
-    direct ||= each.tieDown.path === 'vehicle-to-cargo';
-    tieDowns.push(countedTieDown(each, articles, units === 'si' ? 'kg' : 'lb'));
-  }
-  if (direct) working.cautions.push(HALF_CREDIT);
+  const checks: Check[] = [checkCondition(rated, working)];
+  const outcomes = mapAt(articles, 'articles', (read) => judgeArticle(read, rated, checks, context));
+  const unit = units === 'si' ? 'kg' : 'lb';
+  const tieDowns = rated.map((each) => countedTieDown(each, articles, unit));
+  if (rated.some(({ tieDown }) => tieDown.path === 'vehicle-to-cargo')) working.cautions.push(HALF_CREDIT);
   working.cautions.push(DIRECTION_NOT_CHECKED, NOT_LOOKED_AT);
   return {
     applicability: applicability(plan.vehicle, working),
@@ -64,36 +45,29 @@ export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context:
   };
 }
 
-/** Judges one article and adds its checks to the list. */
-function judgeArticle(read: ReadArticle, rated: readonly RatedTieDown[], condition: Check, checks: Check[], context: RuleContext): ArticleOutcome {
+/** Judges one article and adds its checks to the list, whose first is the condition of all parts. */
+function judgeArticle(read: ReadArticle, rated: readonly RatedTieDown[], checks: Check[], context: RuleContext): ArticleOutcome {
   const { working } = context;
   const { article } = read;
+  const start = checks.length;
   const { heavy, byLength, options } = openRules(read, working);
-  const holding: RatedTieDown[] = [];
-  const counted: RatedTieDown[] = [];
-  for (const each of rated) {
-    if (each.tieDown.holds !== article.id) continue;
-    holding.push(each);
-    if (each.damaged.length === 0) counted.push(each);
-  }
+  const holding = only(rated, ({ tieDown }) => tieDown.holds === article.id);
+  const counted = only(holding, ({ damaged }) => damaged.length === 0);
   const { required, aggregate, check: strength } = checkAggregate(read, holding, context);
   const { option, checks: optionChecks } = chooseOption(read, options, counted, context);
-  const own: Check[] = [condition, strength, checkRated(article.id, holding, strength)];
-  for (const check of optionChecks) own.push(check);
+  checks.push(strength, checkRated(article.id, holding, strength), ...optionChecks);
   const strict = option.rule === '393.130'; // by weight, or because the caller chose it
-  if (article.accessories !== undefined) {
-    for (const accessory of article.accessories) {
-      const ties = rated.filter(({ tieDown, damaged }) => tieDown.holds === accessory.id && damaged.length === 0);
-      own.push(checkAccessory(accessory, article.kind, strict, ties.length, working));
-    }
-  }
+  article.accessories?.forEach((accessory) => {
+    const ties = rated.filter(({ tieDown, damaged }) => tieDown.holds === accessory.id && damaged.length === 0);
+    checks.push(checkAccessory(accessory, article.kind, strict, ties.length, working));
+  });
   const articulation = checkArticulation(read, strict, working);
-  if (articulation !== undefined) own.push(articulation);
-  own.push(deemedPerformance(article.id, own, working));
+  if (articulation !== undefined) checks.push(articulation);
+  const met = overallVerdict(checks, start) === 'pass' && checks[0]?.verdict === 'pass';
+  checks.push(deemedPerformance(article.id, met, working));
   showFrictionMat(read, context);
   const recommended = recommendedCount(read, option.minimumCount);
-  addPracticeChecks(own, read, { heavy, byLength, rule: option.rule, recommended }, counted, working);
-  for (let index = 1; index < own.length; index++) checks.push(own[index] as Check); // the condition stands there once
+  addPracticeChecks(checks, read, { heavy, byLength, rule: option.rule, recommended }, counted, working);
   return {
     id: article.id,
     rule: option.rule,
@@ -104,6 +78,11 @@ function judgeArticle(read: ReadArticle, rated: readonly RatedTieDown[], conditi
     aggregate,
     options,
   };
+}
+
+/** The items that pass a test; the list itself when all do, as they mostly do here. */
+function only<Item>(list: readonly Item[], test: (item: Item) => boolean): readonly Item[] {
+  return list.every(test) ? list : list.filter(test);
 }
 
 /** The first open rule whose count and ends are met, the least demanding one when none is. */
@@ -136,18 +115,11 @@ function checksOfOption(read: ReadArticle, { rule, minimumCount }: CountOption, 
 
 /** A tie-down that holds an accessory is shown with its rating; it counts in no article's number or aggregate. */
 function countedTieDown({ tieDown, workingLoadLimit, weakest, credit }: RatedTieDown, articles: readonly ReadArticle[], unit: 'lb' | 'kg'): CountedTieDown {
-  let counts = false;
-  for (const { article } of articles) counts ||= article.id === tieDown.holds;
-  const limit: QuantityLike | null = workingLoadLimit === null || workingLoadLimit.unit === unit ? workingLoadLimit : ratedLoadIn(workingLoadLimit, unit);
-  return {
-    id: tieDown.id,
-    holds: tieDown.holds,
-    path: tieDown.path,
-    workingLoadLimit: limit,
-    credit: counts ? credit : 0,
-    counted: limit === null ? null : { value: counts ? limit.value * credit : 0, unit },
-    weakest,
-  };
+  const { id, holds, path } = tieDown;
+  const share = articles.some(({ article }) => article.id === holds) ? credit : 0;
+  const limit = workingLoadLimit === null || workingLoadLimit.unit === unit ? workingLoadLimit : ratedLoadIn(workingLoadLimit, unit);
+  const counted = limit === null ? null : { value: limit.value * share, unit };
+  return { id, holds, path, workingLoadLimit: limit, credit: share, counted, weakest };
 }
 
 const HALF_CREDIT: Note = {

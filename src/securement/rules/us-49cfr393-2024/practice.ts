@@ -47,19 +47,9 @@ const PRACTICE = 'common practice';
 
 /** Haulers tie down with grade 70 or higher. Lower grades are lawful at their rating. */
 function checkGrade(subject: string, counted: readonly RatedTieDown[]): Check | undefined {
-  let chains = 0;
-  let light = '';
-  for (const { tieDown } of counted) {
-    if (tieDown.parts === undefined) continue;
-    for (const part of tieDown.parts) {
-      if (part.kind !== 'chain') continue;
-      chains++;
-      const marked = part.markedWll !== undefined || part.capacities !== undefined;
-      const below = part.grade === undefined ? !marked : part.grade < 70;
-      if (below) light += `${light === '' ? '' : ', '}${tieDown.id} ${part.id}`;
-    }
-  }
-  if (chains === 0) return undefined;
+  let lowest = Number.POSITIVE_INFINITY;
+  for (const { lowestGrade } of counted) lowest = Math.min(lowest, lowestGrade);
+  if (lowest === Number.POSITIVE_INFINITY) return undefined;
   const about: CheckSubject = {
     id: `practice/grade/${subject}`,
     title: 'Chain of grade 70 or higher, as haulers do',
@@ -67,9 +57,9 @@ function checkGrade(subject: string, counted: readonly RatedTieDown[]): Check | 
     weight: 'practice',
     subject,
   };
-  return light === ''
-    ? conditionCheck(about, 'pass', GRADE_70)
-    : conditionCheck(about, 'fail', note(BELOW_GRADE_70, { chains: light }));
+  if (lowest >= 70) return conditionCheck(about, 'pass', GRADE_70);
+  const low = counted.filter(({ lowestGrade }) => lowestGrade < 70).map(({ tieDown }) => tieDown.id);
+  return conditionCheck(about, 'fail', note(BELOW_GRADE_70, { tieDowns: low.join(', ') }));
 }
 
 /** A handbook of the agency asks at least 5,000 lb of each tie-down on heavy equipment; the regulation does not. */
@@ -100,6 +90,6 @@ function leastOf(tieDowns: readonly RatedTieDown[]): QuantityLike | undefined {
 const GRADE_70: Note = {
   code: 'GRADE_70_OR_HIGHER',
   params: {},
-  text: 'Every chain is grade 70 or higher, or carries its own mark.',
+  text: 'Every chain that goes by its grade is grade 70 or higher.',
 };
-const BELOW_GRADE_70 = { code: 'BELOW_GRADE_70', text: 'Below grade 70 or unmarked: {chains}. Lawful at its rating; haulers use grade 70 or higher.' };
+const BELOW_GRADE_70 = { code: 'BELOW_GRADE_70', text: 'Chain below grade 70 or unmarked in {tieDowns}: lawful at its rating; haulers use grade 70 or higher.' };
