@@ -1,5 +1,5 @@
 import { checkChain } from '../chain/trade-size.js';
-import { checkList, checkObject, checkOneOf, fail, failAt } from '../errors.js';
+import { checkList, checkObject, checkOneOf, describe, fail, failAt } from '../errors.js';
 import { decimalProduct } from '../quantities/decimal.js';
 import { compareExact } from '../quantities/exact.js';
 import type { QuantityLike } from '../quantities/quantity.js';
@@ -54,7 +54,7 @@ export interface SeriesRating {
   /** Anchor points among the parts; of legs side by side, those that every leg has. */
   readonly vehicleAnchors: number;
   readonly cargoAnchors: number;
-  /** The lowest grade that a chain among the parts counts as; infinite where none counts by grade. */
+  /** The lowest grade of a chain among the parts, 0 for one without grade or mark; infinite where none has a grade. */
   readonly lowestGrade: number;
 }
 
@@ -69,14 +69,14 @@ export interface RatingLog {
 
 /**
  * Rates parts under one table. It remembers the last chain and the last fitting it looked up, because the
- * tie-downs of a plan are mostly alike.
+ * parts of a plan are mostly alike.
  */
 export class PartRater {
   readonly ratings: RatingTable;
   readonly log: RatingLog | undefined;
   private depth = 0;
-  private lastChain: { size: string; grade: number | undefined; limit: PartLimit } | undefined;
-  private lastFitting: { size: string; grade: number; limit: PartLimit } | undefined;
+  private lastChain: LastRow | undefined;
+  private lastFitting: LastRow | undefined;
 
   constructor(ratings: RatingTable, log?: RatingLog) {
     this.ratings = ratings;
@@ -129,20 +129,20 @@ export class PartRater {
 
   /** The kind decides first, so that each branch meets parts of one shape. */
   private limitOf(part: Part, found: Findings): PartLimit {
-    const { ratings } = this;
+    const { webbing, strapping, wireRope } = this.ratings;
     switch (part.kind) {
       case 'chain':
-        return this.limitOfChain(part, found);
+        return this.limitByChain(part, found, 'table');
       case 'grab-hook':
       case 'slip-hook':
       case 'connecting-link':
       case 'master-link':
       case 'clevis':
-        return this.limitOfFitting(part, found);
+        return this.limitByChain(part, found, 'as chain of its grade and size');
       case 'anchor':
+        checkOneOf(part.at, ANCHORED_AT, 'at');
         if (part.at === 'cargo') found.cargoAnchors++;
-        else if (part.at === 'vehicle') found.vehicleAnchors++;
-        else checkOneOf(part.at, ['vehicle', 'cargo'], 'at');
+        else found.vehicleAnchors++;
         return this.stated(part, found) ?? missing(part, ANCHOR_NOT_RATED, found, { at: part.at });
       case 'binder':
       case 'shackle':
@@ -150,15 +150,13 @@ export class PartRater {
       case 'winch':
         return this.stated(part, found) ?? missing(part, NO_MARK, found);
       case 'webbing':
-        return this.stated(part, found) ?? this.limitOfRow(part, found, ratings.webbing, ratings.webbing?.rows, part.width);
-      case 'strapping': {
-        const rows = part.width === undefined ? undefined : rowOf<RatedRows>(ratings.strapping?.rows ?? NO_ROWS, part.width);
-        return this.stated(part, found) ?? this.limitOfRow(part, found, ratings.strapping, rows, part.thickness);
-      }
+        return this.limitOfRow(part, found, webbing, webbing?.rows, part.width);
+      case 'strapping':
+        return this.limitOfRow(part, found, strapping, rowOf<RatedRows>(strapping?.rows ?? NO_ROWS, part.width ?? ''), part.thickness);
       case 'wire-rope':
-        return this.stated(part, found) ?? this.limitOfWireRope(part, found);
+        return this.limitByStrength(part, found) ?? this.limitOfRow(part, found, wireRope, wireRope?.rows, part.size);
       case 'fiber-rope':
-        return this.stated(part, found) ?? this.limitOfFiberRope(part, found);
+        return this.limitOfFiberRope(part, found);
       case 'parallel':
         return this.limitOfLegs(part, found);
       default:
@@ -168,11 +166,11 @@ export class PartRater {
 
   /** What is stated on the part itself: its condition, then its mark. Undefined where the tables must say. */
   private stated(part: SinglePart, found: Findings): PartLimit | undefined {
-    const { condition, capacities, markedWll } = part;
+    const { id, condition, capacities, markedWll } = part;
     if (condition !== undefined) {
       const state = stateOf(condition);
       if (state === 'damaged') {
-        found.damaged = [...found.damaged, part.id];
+        found.damaged = [...found.damaged, id];
         return DAMAGED;
       }
       if (state === 'undetermined') return missing(part, CONDITION_UNDETERMINED, found);
@@ -181,81 +179,63 @@ export class PartRater {
     const marked = markedWll === undefined ? capacity : readPositive(markedWll, 'ratedLoad', 'markedWll');
     if (marked === undefined) return undefined;
     if (capacity !== undefined && compareExact(capacity, marked) !== 0) {
-      fail('CONFLICTING_FIELDS', 'capacities.workingLoadLimit', 'the same limit as markedWll', `${capacity}`, 'Give the marked limit once.');
+      fail('CONFLICTING_FIELDS', 'capacities.workingLoadLimit', 'the same limit as markedWll', `${capacity}`, 'Give it once.');
     }
     return { workingLoadLimit: marked, basis: 'marked' };
   }
 
-  private limitOfChain(part: ChainPart, found: Findings): PartLimit {
-    const { size, grade } = part;
-    if (grade !== undefined && grade < found.lowestGrade) found.lowestGrade = grade;
-    if (part.markedWll !== undefined || part.condition !== undefined || part.capacities !== undefined || this.log !== undefined) {
-      checkChain(size, grade);
-      const stated = this.stated(part, found);
-      if (stated !== undefined) return stated;
-      if (grade === undefined) this.log?.unmarked.push({ id: part.id, kind: part.kind });
+  /**
+   * Chain by its table row. A hook or link marked with grade and size only is rated as that chain, which is how
+   * ASTM A952 sizes them; without both it is unknown.
+   */
+  private limitByChain(part: ChainPart | FittingPart, found: Findings, basis: PartBasis): PartLimit {
+    const { kind, size, grade } = part;
+    const isChain = kind === 'chain';
+    const { ratings, log } = this;
+    const stated = this.stated(part, found);
+    if (isChain) {
+      if (stated !== undefined) checkChain(size, grade);
+      const lowest = grade ?? (stated === undefined ? 0 : found.lowestGrade);
+      if (lowest < found.lowestGrade) found.lowestGrade = lowest;
     }
-    const counted = grade ?? this.ratings.unmarkedChain?.grade ?? 0;
-    if (counted < found.lowestGrade) found.lowestGrade = counted;
-    const last = this.lastChain;
+    if (stated !== undefined) return stated;
+    if (isChain && grade === undefined) log?.unmarked.push({ id: part.id, kind });
+    const last = isChain ? this.lastChain : this.lastFitting;
     if (last !== undefined && last.size === size && last.grade === grade) return last.limit;
-    const { ratings } = this;
+    const counted = isChain ? (grade ?? ratings.unmarkedChain?.grade) : grade;
+    if (size === undefined || counted === undefined) return missing(part, NO_MARK, found);
     checkChain(size, grade);
-    if (counted === 0) return missing(part, UNMARKED_CHAIN, found);
     const cell = rowOf<RatedCell>(rowOf(ratings.chain.rows, size) ?? NO_ROWS, counted);
     // a real chain that this table does not list needs its mark; a size nobody makes was refused above
-    if (cell === undefined) return missing(part, NOT_LISTED, found, { size, grade: counted, table: ratings.id });
-    const limit = this.fromCell(ratings.chain, cell, grade === undefined ? 'unmarked default' : 'table');
-    this.lastChain = { size, grade, limit };
+    if (cell === undefined) return missing(part, NOT_LISTED, found, { size: `${size} grade ${counted}`, table: ratings.id });
+    const limit = this.fromCell(ratings.chain, cell, isChain && grade === undefined ? 'unmarked default' : basis);
+    if (!isChain && log !== undefined) {
+      log.fittingsAsChain = true;
+      log.sources.push(SIZED_BY_CHAIN);
+    }
+    if (isChain) this.lastChain = { size, grade, limit };
+    else this.lastFitting = { size, grade, limit };
     return limit;
   }
 
-  /** ASTM A952 sizes fittings by chain: one marked with grade and size carries that chain's limit. A lower mark governs. */
-  private limitOfFitting(part: FittingPart, found: Findings): PartLimit {
-    const { size, grade } = part;
-    if (part.markedWll !== undefined || part.condition !== undefined || part.capacities !== undefined || this.log !== undefined) {
-      const stated = this.stated(part, found);
-      if (stated !== undefined) return stated;
-    }
-    if (size === undefined || grade === undefined) return missing(part, NO_MARK, found);
-    const last = this.lastFitting;
-    if (last !== undefined && last.size === size && last.grade === grade) return last.limit;
-    const { ratings } = this;
-    checkChain(size, grade);
-    const cell = rowOf<RatedCell>(rowOf(ratings.chain.rows, size) ?? NO_ROWS, grade);
-    if (cell === undefined) return missing(part, NOT_LISTED, found, { size, grade, table: ratings.id });
-    const limit: PartLimit = {
-      workingLoadLimit: printedRating(cell, ratings.units),
-      basis: 'as chain of its grade and size',
-      provenance: 'derived',
-    };
-    if (this.log !== undefined) {
-      this.log.fittingsAsChain = true;
-      this.log.sources.push(SIZED_BY_CHAIN, sourceOfCell(ratings.chain, cell, ratings.units));
-    }
-    this.lastFitting = { size, grade, limit };
-    return limit;
-  }
-
-  private limitOfWireRope(part: WireRopePart, found: Findings): PartLimit {
-    const { wireRope, wireRopeByStrength } = this.ratings;
-    if (part.nominalStrength === undefined || wireRopeByStrength === undefined) {
-      return this.limitOfRow(part, found, wireRope, wireRope?.rows, part.size);
-    }
+  /** 393.108(e)(1): a share of the nominal strength, where the construction is known. */
+  private limitByStrength(part: WireRopePart, found: Findings): PartLimit | undefined {
+    const { wireRopeByStrength } = this.ratings;
+    if (part.nominalStrength === undefined || wireRopeByStrength === undefined) return undefined;
     const { value, unit } = readPositive(part.nominalStrength, 'force', 'nominalStrength');
     const { fraction } = wireRopeByStrength.rows['wire-rope'].WLL;
     this.log?.sources.push(wireRopeByStrength.source);
-    return { workingLoadLimit: { value: decimalProduct(value, fraction), unit }, basis: 'share of nominal strength' };
+    return this.stated(part, found) ?? { workingLoadLimit: { value: decimalProduct(value, fraction), unit }, basis: 'share of nominal strength' };
   }
 
   private limitOfFiberRope(part: FiberRopePart, found: Findings): PartLimit {
     const { fiberRope, unknownFiberRope } = this.ratings;
-    if (fiberRope === undefined || unknownFiberRope === undefined) return missing(part, NO_MARK, found);
-    const { id, kind, material = unknownFiberRope.material } = part;
-    checkOneOf(material, Object.keys(fiberRope.rows), 'material');
-    if (part.material === undefined) this.log?.unmarked.push({ id, kind });
-    const basis = part.material === undefined ? 'unmarked default' : 'table';
-    return this.limitOfRow(part, found, fiberRope, rowOf(fiberRope.rows, material), part.size, basis);
+    const { id, kind, material = unknownFiberRope?.material ?? '' } = part;
+    if (fiberRope !== undefined) checkOneOf(material, Object.keys(fiberRope.rows), 'material');
+    const rows = rowOf<RatedRows>(fiberRope?.rows ?? NO_ROWS, material);
+    const limit = this.limitOfRow(part, found, fiberRope, rows, part.size, part.material === undefined ? 'unmarked default' : 'table');
+    if (limit.basis === 'unmarked default') this.log?.unmarked.push({ id, kind });
+    return limit;
   }
 
   private limitOfRow(
@@ -263,16 +243,15 @@ export class PartRater {
     found: Findings,
     table: GeneratedTable<unknown> | undefined,
     rows: RatedRows | undefined,
-    key: unknown,
+    key: string | undefined,
     basis: PartBasis = 'table',
   ): PartLimit {
-    if (table === undefined || rows === undefined || key === undefined) return missing(part, NO_MARK, found);
-    if (typeof key !== 'string') {
-      return fail('UNKNOWN_SIZE', part.kind === 'webbing' ? 'width' : part.kind === 'strapping' ? 'thickness' : 'size', `one of ${Object.keys(rows).join(', ')}`, key, 'Write the size as text, as the table does.');
-    }
-    const cell = rowOf(rows, key);
+    const stated = this.stated(part, found);
+    if (stated !== undefined) return stated;
+    if (table === undefined || key === undefined) return missing(part, NO_MARK, found);
+    const cell = rowOf<RatedCell>(rows ?? NO_ROWS, key);
     return cell === undefined
-      ? missing(part, NO_ROW, found, { size: key, table: this.ratings.id, listed: Object.keys(rows).join(', ') })
+      ? missing(part, NOT_LISTED, found, { size: describe(key), table: this.ratings.id })
       : this.fromCell(table, cell, basis);
   }
 
@@ -280,7 +259,8 @@ export class PartRater {
     const { units } = this.ratings;
     const source = sourceOfCell(table, cell, units);
     this.log?.sources.push(source);
-    return { workingLoadLimit: printedRating(cell, units), basis, provenance: source.provenance };
+    const provenance = basis === 'as chain of its grade and size' ? 'derived' : source.provenance;
+    return { workingLoadLimit: printedRating(cell, units), basis, provenance };
   }
 
   private limitOfLegs({ legs, loadSharing }: Extract<Part, { kind: 'parallel' }>, found: Findings): PartLimit {
@@ -318,6 +298,12 @@ export class PartRater {
 
 /** Legs within legs, as far as anybody builds them. */
 const MOST_DEPTH = 16;
+
+interface LastRow {
+  readonly size: string;
+  readonly grade: number | undefined;
+  readonly limit: PartLimit;
+}
 
 type SinglePart = Exclude<Part, { kind: 'parallel' }>;
 
@@ -383,6 +369,7 @@ function missing(part: SinglePart, words: Words, found: Findings, params: Readon
 
 const NONE: readonly never[] = [];
 const NO_ROWS = {};
+const ANCHORED_AT = ['vehicle', 'cargo'];
 const ZERO: QuantityLike = { value: 0, unit: 'lb' };
 const DAMAGED: PartLimit = { workingLoadLimit: ZERO, basis: 'damaged, counts zero' };
 const SIZED_BY_CHAIN: SourceRef = {
@@ -393,16 +380,8 @@ const SIZED_BY_CHAIN: SourceRef = {
 };
 
 // Each says what must be known; the place it is told in adds that it is missing.
-const NO_MARK = { code: 'PART_NOT_MARKED', text: 'The working load limit marked on {kind} {part}: no table gives one.' };
-const UNMARKED_CHAIN = { code: 'CHAIN_NOT_MARKED', text: 'The grade or working load limit marked on chain {part}.' };
-const NOT_LISTED = {
-  code: 'PAIR_NOT_LISTED',
-  text: 'The working load limit marked on {kind} {part}: {table} has none for {size} grade {grade}.',
-};
-const NO_ROW = {
-  code: 'SIZE_NOT_LISTED',
-  text: 'The working load limit marked on {kind} {part}: {table} has none for {size}, only for {listed}.',
-};
+const NO_MARK = { code: 'PART_NOT_MARKED', text: 'The working load limit marked on {kind} {part}.' };
+const NOT_LISTED = { code: 'NOT_IN_TABLE', text: 'The working load limit marked on {kind} {part}: {table} has none for {size}.' };
 const OTHER_SYSTEM = {
   code: 'OTHER_CAPACITY_SYSTEM',
   text: 'The working load limit of {kind} {part}: another capacity is not converted into one.',

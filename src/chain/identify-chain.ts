@@ -1,12 +1,13 @@
-import { fail } from '../errors.js';
+import { checkOneOf, fail } from '../errors.js';
 import { compareExact } from '../quantities/exact.js';
 import type { QuantityInput, QuantityLike } from '../quantities/quantity.js';
 import { readPositive } from '../quantities/read.js';
 import { chainFinishPractice } from '../tables/generated/chain-finish-practice.js';
 import { measuredWireBands } from '../tables/generated/measured-wire-bands.js';
-import { type GradeOf, type RatingTable, rowOf, type SizeOf } from '../tables/rating-table.js';
+import { us49cfr393108ChainMarks } from '../tables/generated/us-49cfr393-108-chain-marks.js';
+import { type ChainRows, type GeneratedTable, type GradeOf, type MarkRows, type RatingTable, rowOf, type SizeOf } from '../tables/rating-table.js';
 import { FOLLOW_THE_MARK } from '../working/cautions.js';
-import { type Note, note } from '../working/note.js';
+import { type Note, type NoteParam, note, type Words } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
 import { checkRatings } from './chain-rating.js';
@@ -78,57 +79,52 @@ export function identifyChain<const T extends RatingTable>(input: {
   /** `false` leaves the steps out. */
   readonly working?: boolean;
 }): ChainIdentity<T> {
-  const { mark, worn } = input;
-  const ratings: RatingTable = input.ratings;
+  const ratings: RatingTable = input?.ratings;
   checkRatings(ratings);
-  if (mark === undefined && input.wireDiameter === undefined && input.finish === undefined) {
-    return fail(
-      'MISSING_FIELD',
-      '',
-      'a mark, a wireDiameter or a finish',
-      undefined,
-      'Look for a grade mark on the links and measure the wire on a straight leg.',
-    );
+  const { mark, wireDiameter, worn, finish } = input;
+  if (mark === undefined && wireDiameter === undefined && finish === undefined) {
+    fail('MISSING_FIELD', '', 'a mark, a wireDiameter or a finish', undefined, 'Look for a mark and measure the wire.');
   }
   const working = new Working(input.working !== false);
-  const wire =
-    input.wireDiameter === undefined ? undefined : readPositive(input.wireDiameter, 'length', 'wireDiameter');
+  const wire = wireDiameter && readPositive(wireDiameter, 'length', 'wireDiameter');
   const marked = gradeOfMark(ratings, mark, working);
-  const suggested = gradesOfFinish(input.finish, marked, working);
-  const grade = marked ?? ratings.unmarkedChain?.grade;
-  const place = wire === undefined ? undefined : placeWire(wire, ratings, grade, worn === true, working);
+  const suggested = gradesOfFinish(finish, marked, working);
+  const place = wire && placeWire(wire, ratings, marked, worn === true, working);
 
-  const candidates = listCandidates(place, marked, suggested, input.finish, mark);
-  const { countAs, because } = count(ratings, place, marked, wire);
+  const byMark = marked === undefined ? undefined : note(BY_MARK, { mark: mark ?? '', grade: marked });
+  const candidates = [
+    ...(place?.band ? listBand(place.band, marked, BY_WIRE, byMark) : byMark ? [candidate('marked', byMark, marked)] : []),
+    ...(place?.others ?? []).flatMap(({ band, words }) => listBand(band, marked, words)),
+    ...suggested.flatMap((grade) => {
+      const because = note(BY_FINISH, { finish: finish ?? '', grade });
+      if (place === undefined) return [candidate('suggested', because, grade)];
+      return namesOf(place.band, grade).map(({ size }) => candidate('suggested', because, grade, size));
+    }),
+  ];
+
+  const { countAs, because } = count(ratings, place, marked);
   if (typeof countAs === 'object') {
-    if (marked === undefined)
-      working.assumptions.push(note(UNMARKED, { grade: countAs.grade, clause: ratings.unmarkedChain?.clause ?? '' }));
-    else if (wire !== undefined && place !== undefined) warnIfThin(wire, countAs, place.all, working);
+    const { size, grade } = countAs;
+    const own = place?.all.find((band) => namesOf(band, grade).some((name) => name.size === size));
+    if (marked === undefined) {
+      working.assumptions.push(note(UNMARKED, { grade, clause: ratings.unmarkedChain?.clause ?? '' }));
+    } else if (wire && own && compareExact(wire, own.least) < 0) {
+      working.cautions.push(note(THIN_FOR_GRADE, { size, grade, nominal: own.nominal }));
+    }
   }
   working.cautions.push(FOLLOW_THE_MARK);
-  return makeResult(
-    'identifyChain',
-    { candidates, countAs, because, ratings: ratings.id },
-    input,
-    working,
-  ) as ChainIdentity<T>;
+  return makeResult('identifyChain', { candidates, countAs, because, ratings: ratings.id }, input, working) as ChainIdentity<T>;
 }
 
-const UNMARKED = {
-  code: 'UNMARKED_CHAIN',
-  text: 'No grade can be read from the chain: it counts as grade {grade} ({clause}).',
-};
-const UNKNOWN_MARK = {
-  code: 'UNKNOWN_MARK',
-  text: 'The mark {mark} names no grade that {ratings} knows: it counts as no grade mark.',
-};
+const UNMARKED = { code: 'UNMARKED_CHAIN', text: 'No grade mark: counts as grade {grade} ({clause}).' };
+const UNKNOWN_MARK = { code: 'UNKNOWN_MARK', text: 'The mark {mark} names no grade: it counts as no grade mark.' };
 const AMBIGUOUS_MARK = {
   code: 'AMBIGUOUS_MARK',
   text: 'The mark {mark} is read as grade {grade}: {note}. Ask where the chain was made.',
 };
 const FINISH_IS_NO_PROOF = {
   code: 'FINISH_IS_NO_PROOF',
-  text: 'A finish is only a habit of the trade (here grade {grades}): it proves no grade and counts as nothing.',
+  text: 'A finish (this one is usual on grade {grades}) proves no grade and counts as nothing.',
 };
 const FINISH_IGNORED = {
   code: 'FINISH_IGNORED',
@@ -138,10 +134,7 @@ const FINISH_IGNORED = {
 const BY_MARK = { code: 'BY_MARK', text: 'Marked {mark}: grade {grade}.' };
 const BY_WIRE = { code: 'BY_WIRE', text: 'Wire of {nominal} when new; made in grade {grades}.' };
 const BY_FINISH = { code: 'BY_FINISH', text: 'A {finish} finish is usual on grade {grade}; it is no proof.' };
-const MAYBE_WORN = {
-  code: 'MAYBE_WORN',
-  text: 'A worn chain passes through smaller sizes: this one has {nominal} wire when new.',
-};
+const MAYBE_WORN = { code: 'MAYBE_WORN', text: 'If it is worn: wire of {nominal} when new.' };
 
 const BETWEEN_BANDS = {
   code: 'BETWEEN_BANDS',
@@ -149,7 +142,7 @@ const BETWEEN_BANDS = {
 };
 const IN_WIDE_BAND = {
   code: 'IN_WIDE_BAND',
-  text: 'The reading is also within 5 percent of {nominal} wire ({size}): measure again, two readings at right angles.',
+  text: 'Also within 5 percent of {nominal} wire ({size}): measure again, two readings at right angles.',
 };
 const OVERLAP = { code: 'OVERLAP', text: 'The reading fits two sizes: the smaller counts.' };
 const THIN_FOR_GRADE = {
@@ -157,18 +150,12 @@ const THIN_FOR_GRADE = {
   text: 'Thinner than new {size} grade {grade} chain of {nominal} wire: worn, or made thinner. Inspect it before use.',
 };
 
-const COUNTED_UNMARKED = {
-  code: 'COUNTED_UNMARKED',
-  text: 'No grade mark: counts as {size} grade {grade} ({clause}).',
-};
+const COUNTED_UNMARKED = { code: 'COUNTED_UNMARKED', text: 'No grade mark: counts as {size} grade {grade} ({clause}).' };
 const COUNTED = { code: 'COUNTED', text: 'Counts as {size} grade {grade}.' };
-const SAME_WIRE = {
-  code: 'SAME_WIRE',
-  text: '{ratings} has no line for {own}; it rates grade {grade} of the same wire as {size}.',
-};
+const SAME_WIRE = { code: 'SAME_WIRE', text: '{ratings} lists grade {grade} of this wire as {size}, not {own}.' };
 const NOT_LISTED = {
   code: 'NOT_LISTED',
-  text: '{ratings} has no default for {size} grade {grade}: only a marked working load limit counts.',
+  text: '{ratings} does not list {size} grade {grade}: only a marked working load limit counts.',
 };
 const NO_DEFAULT_FOR_GRADE = {
   code: 'NO_DEFAULT_FOR_GRADE',
@@ -184,38 +171,43 @@ const MEASURE_THE_WIRE = {
   text: 'The size is not known: measure the wire on a straight leg away from the weld.',
 };
 
-/** Chain of one nominal wire: the names it is sold under, and the readings that new wire may give. */
+/** A name that chain is sold under; European chain, whose class does not change the wire, has no grade here. */
+interface Name {
+  readonly grade?: number;
+  readonly size: string;
+}
+
+/** Chain of one nominal wire: its names, the readings that new wire may give, and the most within 5 percent. */
 interface Band {
-  readonly nominal: QuantityLike<'mm'>;
-  /** Grade and size; European chain, whose class does not change the wire, has no grade here. */
-  readonly names: readonly { readonly grade?: number; readonly size: string }[];
-  readonly newMin: QuantityLike<'mm'>;
-  readonly newMax: QuantityLike<'mm'>;
-  readonly wideMax: QuantityLike<'mm'>;
+  readonly nominal: QuantityLike;
+  readonly names: readonly Name[];
+  readonly least: QuantityLike;
+  readonly most: QuantityLike;
+  readonly wide: QuantityLike;
 }
 
 /** Where a reading falls among the bands. */
 interface Place {
   readonly all: readonly Band[];
   /** The band that counts; absent below the smallest. */
-  readonly band?: Band;
+  readonly band?: Band | undefined;
   /** Larger ones that it may be as well, and why. */
-  readonly others: readonly { readonly band: Band; readonly worn: boolean }[];
+  readonly others: readonly { readonly band: Band; readonly words: Words }[];
 }
 
 /** The bands with a size in the table's own system (inch sizes or metric ones), smallest first. */
 function bandsFor(ratings: RatingTable): Band[] {
   const metric = Object.keys(ratings.chain.rows).some((size) => size.endsWith(' mm'));
-  const inMm = (value: number) => ({ value, unit: 'mm' }) as const;
+  const mm = (value: number | string) => ({ value: Number(value), unit: 'mm' }) as const;
   return Object.entries(measuredWireBands.rows)
     .map(([nominal, row]) => ({
-      nominal: inMm(Number(nominal)),
-      names: [...row.trade_sizes.matchAll(/(\d+|EN):(\S+(?: mm)?)/g)]
-        .map(([, grade, size = '']) => (grade === 'EN' ? { size } : { grade: Number(grade), size }))
+      nominal: mm(nominal),
+      names: [...row.trade_sizes.matchAll(/(\d+|EN):(\S+( mm)?)/g)]
+        .map(([, grade, size = '']) => (grade === 'EN' ? { size } : { size, grade: Number(grade) }))
         .filter(({ size }) => size.endsWith(' mm') === metric),
-      newMin: inMm(row.new_min_mm),
-      newMax: inMm(row.new_max_mm),
-      wideMax: inMm(row.wide_max_mm),
+      least: mm(row.new_min_mm),
+      most: mm(row.new_max_mm),
+      wide: mm(row.wide_max_mm),
     }))
     .filter(({ names }) => names.length > 0)
     .sort((one, other) => one.nominal.value - other.nominal.value);
@@ -224,203 +216,127 @@ function bandsFor(ratings: RatingTable): Band[] {
 function placeWire(
   wire: QuantityLike,
   ratings: RatingTable,
-  grade: number | undefined,
+  marked: number | undefined,
   worn: boolean,
   working: Working,
 ): Place {
   const all = bandsFor(ratings);
-  const last = all[all.length - 1] as Band;
-  const above = all.findIndex(({ newMax }) => compareExact(wire, newMax) <= 0);
+  const above = all.findIndex(({ most }) => compareExact(wire, most) <= 0);
   if (above < 0) {
-    return fail(
-      'UNKNOWN_SIZE',
-      'wireDiameter',
-      `at most ${last.newMax.value} mm, the largest wire of the table`,
-      `${wire.value} ${wire.unit}`,
-      'Nothing is extrapolated: go by the mark on the chain and its tag.',
-    );
+    const largest = `at most ${all.at(-1)?.most.value} mm`;
+    fail('UNKNOWN_SIZE', 'wireDiameter', largest, `${wire}`, 'Nothing is extrapolated: go by the mark and the tag.');
   }
   working.cite(measuredWireBands.source);
-  const inside = compareExact(wire, (all[above] as Band).newMin) >= 0;
+  const { cautions } = working;
+  const inside = compareExact(wire, (all[above] as Band).least) >= 0;
   const at = inside ? above : above - 1;
   const band = all[at];
   if (band === undefined) return { all, others: [] };
 
-  const others: { band: Band; worn: boolean }[] = [];
+  const others: { band: Band; words: Words }[] = [];
   const next = all[at + 1];
-  const overlap = next !== undefined && compareExact(wire, next.newMin) >= 0;
-  if (overlap) {
-    others.push({ band: next, worn: false });
-    working.cautions.push(note(OVERLAP));
+  if (next && compareExact(wire, next.least) >= 0) {
+    others.push({ band: next, words: BY_WIRE });
+    cautions.push(note(OVERLAP));
   }
-  const near = compareExact(wire, band.wideMax) <= 0;
-  if (!inside && !near) working.cautions.push(note(BETWEEN_BANDS));
+  const near = compareExact(wire, band.wide) <= 0;
+  if (!inside && !near) cautions.push(note(BETWEEN_BANDS));
+  const grade = marked ?? ratings.unmarkedChain?.grade;
   if (worn || !near) {
     const sizes = sizesOf(band, grade);
     const larger = all.slice(at + 1).find((other) => sizesOf(other, grade).some((size) => !sizes.includes(size)));
-    if (larger !== undefined && !(overlap && larger === next)) others.push({ band: larger, worn: true });
+    if (larger && others[0]?.band !== larger) others.push({ band: larger, words: MAYBE_WORN });
   }
   const lower = all[at - 1];
-  if (
-    lower !== undefined &&
-    inside &&
-    compareExact(wire, lower.wideMax) <= 0 &&
-    lower.names[0]?.size !== band.names[0]?.size
-  ) {
-    working.cautions.push(note(IN_WIDE_BAND, { nominal: lower.nominal, size: sizesOf(lower, grade).join(', ') }));
+  if (lower && compareExact(wire, lower.wide) <= 0 && lower.names[0]?.size !== band.names[0]?.size) {
+    cautions.push(note(IN_WIDE_BAND, { nominal: lower.nominal, size: sizesOf(lower, grade).join(', ') }));
   }
   if (working.shown) {
     working.step({
       subject: 'chain',
       symbol: 'nominal wire',
       expression: inside ? 'band of new wire that holds the reading' : 'next lower band of new wire',
-      values: { reading: wire, from: band.newMin, to: band.newMax },
+      values: { reading: wire, from: band.least, to: band.most },
       result: band.nominal,
     });
   }
   return { all, band, others };
 }
 
+const namesOf = (band: Band | undefined, grade: number | undefined) => band?.names.filter((name) => name.grade === grade) ?? [];
+
 /** The sizes a band is sold as in a grade; in none of them by that name, all its sizes. */
 function sizesOf(band: Band, grade: number | undefined): string[] {
-  const own = band.names.filter((name) => name.grade === grade);
+  const own = namesOf(band, grade);
   return [...new Set((own.length > 0 ? own : band.names).map(({ size }) => size))];
 }
 
-function listCandidates(
-  place: Place | undefined,
-  marked: number | undefined,
-  suggested: readonly number[],
-  finish: string | undefined,
-  mark: string | undefined,
-): ChainCandidate[] {
-  const candidates: ChainCandidate[] = [];
-  const byMark = marked === undefined ? undefined : note(BY_MARK, { mark: mark ?? '', grade: marked });
-  const band = place?.band;
-  if (byMark !== undefined && marked !== undefined) {
-    if (band === undefined) candidates.push({ grade: marked, confidence: 'marked', because: byMark });
-    else
-      for (const size of sizesOf(band, marked))
-        candidates.push({ size, grade: marked, confidence: 'marked', because: byMark });
-  } else if (band !== undefined) {
-    candidates.push(...measured(band, BY_WIRE));
-  }
-  for (const { band: other, worn } of place?.others ?? []) {
-    const words = worn ? MAYBE_WORN : BY_WIRE;
-    if (marked === undefined) candidates.push(...measured(other, words));
-    else
-      for (const size of sizesOf(other, marked))
-        candidates.push({ size, grade: marked, confidence: 'measured', because: note(words, wireOf(other, size)) });
-  }
-  for (const grade of suggested) {
-    const because = note(BY_FINISH, { finish: finish ?? '', grade });
-    if (place === undefined) candidates.push({ grade, confidence: 'suggested', because });
-    for (const name of band?.names ?? []) {
-      if (name.grade === grade) candidates.push({ size: name.size, grade, confidence: 'suggested', because });
-    }
-  }
-  return candidates;
+function candidate(confidence: ChainCandidate['confidence'], because: Note, grade?: number, size?: string): ChainCandidate {
+  return { ...(size && { size }), ...(grade && { grade }), confidence, because };
 }
 
-/** One candidate a size, without a grade. */
-function measured(band: Band, words: typeof BY_WIRE): ChainCandidate[] {
-  const sizes = [...new Set(band.names.map(({ size }) => size))];
-  return sizes.map((size) => ({ size, confidence: 'measured', because: note(words, wireOf(band, size)) }));
+/** One candidate a size. */
+function listBand(band: Band, grade: number | undefined, words: Words, byMark?: Note): ChainCandidate[] {
+  return sizesOf(band, grade).map((size) => {
+    const grades = band.names.flatMap((name) => (name.size === size ? (name.grade ?? 'EN 818') : [])).join(', ');
+    return candidate(byMark ? 'marked' : 'measured', byMark ?? note(words, { nominal: band.nominal, grades }), grade, size);
+  });
 }
 
-function wireOf(band: Band, size: string): { nominal: QuantityLike; grades: string } {
-  return {
-    nominal: band.nominal,
-    grades: band.names.flatMap((name) => (name.size === size ? (name.grade ?? 'EN 818') : [])).join(', '),
-  };
-}
-
-function count(
-  ratings: RatingTable,
-  place: Place | undefined,
-  marked: number | undefined,
-  wire: QuantityLike | undefined,
-): { countAs: { size: string; grade: number } | 'no credit' | 'undetermined'; because: Note } {
-  const grade = marked ?? ratings.unmarkedChain?.grade;
-  if (grade === undefined)
-    return { countAs: 'no credit', because: note(UNMARKED_NOT_CREDITED, { ratings: ratings.id }) };
-  if (!Object.values(ratings.chain.rows).some((row) => rowOf(row, grade) !== undefined))
-    return { countAs: 'no credit', because: note(NO_DEFAULT_FOR_GRADE, { grade }) };
-  if (place === undefined || wire === undefined) return { countAs: 'undetermined', because: note(MEASURE_THE_WIRE) };
+function count(ratings: RatingTable, place: Place | undefined, marked: number | undefined) {
+  const noCredit = (words: Words, params: Readonly<Record<string, NoteParam>>) =>
+    ({ countAs: 'no credit', because: note(words, params) }) as const;
+  const { id, chain, unmarkedChain } = ratings;
+  const grade = marked ?? unmarkedChain?.grade;
+  if (grade === undefined) return noCredit(UNMARKED_NOT_CREDITED, { ratings: id });
+  const lists = (rows: ChainRows[string] = {}) => rowOf(rows, grade) !== undefined;
+  if (!Object.values(chain.rows).some(lists)) return noCredit(NO_DEFAULT_FOR_GRADE, { grade });
+  if (place === undefined) return { countAs: 'undetermined', because: note(MEASURE_THE_WIRE) } as const;
   const { band, all } = place;
-  if (band === undefined) return { countAs: 'no credit', because: note(TOO_THIN, { least: all[0]?.newMin ?? '' }) };
+  if (band === undefined) return noCredit(TOO_THIN, { least: (all[0] as Band).least });
   const own = sizesOf(band, grade);
   // a table may rate the same wire under its other name: 9/32 in alloy on a 1/4 in line
-  for (const size of [...own, ...band.names.map((name) => name.size)]) {
-    if (rowOf(rowOf(ratings.chain.rows, size) ?? {}, grade) === undefined) continue;
-    const params = {
-      ratings: ratings.id,
-      own: own.join(', '),
-      size,
-      grade,
-      clause: ratings.unmarkedChain?.clause ?? '',
-    };
-    const because = note(!own.includes(size) ? SAME_WIRE : marked === undefined ? COUNTED_UNMARKED : COUNTED, params);
-    return { countAs: { size, grade }, because };
-  }
-  return { countAs: 'no credit', because: note(NOT_LISTED, { ratings: ratings.id, size: own.join(' or '), grade }) };
+  const names = [...own, ...band.names.map(({ size }) => size)];
+  const size = names.find((name) => lists(rowOf(chain.rows, name)));
+  if (size === undefined) return noCredit(NOT_LISTED, { ratings: id, size: own.join(' or '), grade });
+  const words = own.includes(size) ? (marked ? COUNTED : COUNTED_UNMARKED) : SAME_WIRE;
+  const params = { ratings: id, own: own.join(', '), size, grade, clause: unmarkedChain?.clause ?? '' };
+  return { countAs: { size, grade }, because: note(words, params) };
 }
 
-function warnIfThin(
-  wire: QuantityLike,
-  { size, grade }: { size: string; grade: number },
-  all: readonly Band[],
-  working: Working,
-): void {
-  const own = all.find(({ names }) => names.some((name) => name.size === size && name.grade === grade));
-  if (own !== undefined && compareExact(wire, own.newMin) < 0)
-    working.cautions.push(note(THIN_FOR_GRADE, { size, grade, nominal: own.nominal }));
-}
+/** The marks of a market. */
+const MARKS: { readonly [M in RatingTable['market']]: GeneratedTable<MarkRows> } = {
+  'north-america': us49cfr393108ChainMarks,
+};
 
-/** The grade a mark names under the table; undefined for no mark and for one that names no grade. */
+/** The grade a mark names; undefined for no mark and for one that names no grade. */
 function gradeOfMark(ratings: RatingTable, mark: string | undefined, working: Working): number | undefined {
   if (mark === undefined) return undefined;
   if (typeof mark !== 'string' || mark.length > 24 || !/\w/.test(mark)) {
-    return fail(
-      'UNKNOWN_VALUE',
-      'mark',
-      "the mark as text, such as '70'",
-      mark,
-      'Leave it out where no mark can be read.',
-    );
+    fail('UNKNOWN_VALUE', 'mark', "text such as '70'", mark, 'Leave it out where no mark can be read.');
   }
+  const { rows, source } = MARKS[ratings.market];
   const plain = mark.toUpperCase().replace(/^GRADE|[\s.-]/g, '');
-  const row = rowOf(ratings.marks.rows, plain) ?? rowOf(ratings.marks.rows, plain.replace(/^G(?=\d)/, ''));
+  const row = rowOf(rows, plain) ?? rowOf(rows, plain.replace(/^G(?=\d)/, ''));
   if (row === undefined) {
-    working.cautions.push(note(UNKNOWN_MARK, { mark, ratings: ratings.id }));
+    working.cautions.push(note(UNKNOWN_MARK, { mark }));
     return undefined;
   }
-  const { source } = ratings.marks;
-  working.cite(row.provenance === undefined ? source : { ...source, provenance: row.provenance });
-  if (row.note !== undefined) working.cautions.push(note(AMBIGUOUS_MARK, { mark, grade: row.grade, note: row.note }));
-  if (working.shown)
-    working.step({ subject: 'chain', symbol: 'grade', expression: 'mark', values: { mark }, result: row.grade });
-  return row.grade;
+  const { grade, provenance = source.provenance } = row;
+  working.cite({ ...source, provenance });
+  if (row.note) working.cautions.push(note(AMBIGUOUS_MARK, { mark, grade, note: row.note }));
+  if (working.shown) working.step({ subject: 'chain', symbol: 'grade', expression: 'mark', values: { mark }, result: grade });
+  return grade;
 }
 
 /** The grades a finish is usual on. They count as nothing, and with a mark they are not even listed. */
 function gradesOfFinish(finish: string | undefined, marked: number | undefined, working: Working): number[] {
   if (finish === undefined) return [];
-  const practice = rowOf<{ readonly grades: string }>(
-    chainFinishPractice.rows,
-    finish === 'yellow' ? 'yellow-chromate' : finish,
-  );
-  if (practice === undefined) {
-    return fail(
-      'UNKNOWN_VALUE',
-      'finish',
-      `yellow, ${Object.keys(chainFinishPractice.rows).join(', ')}`,
-      finish,
-      'Leave it out: a finish counts as nothing.',
-    );
-  }
-  const grades = practice.grades.split(' ').map(Number);
-  working.cite(chainFinishPractice.source);
+  const { rows, source }: GeneratedTable<{ readonly [finish: string]: { readonly grades: string } }> = chainFinishPractice;
+  const name = finish === 'yellow' ? 'yellow-chromate' : finish;
+  checkOneOf(name, Object.keys(rows), 'finish');
+  const grades = (rows[name]?.grades ?? '').split(' ').map(Number);
+  working.cite(source);
   const params = { grades: grades.join(', ') };
   if (marked === undefined) working.cautions.push(note(FINISH_IS_NO_PROOF, params));
   else if (!grades.includes(marked)) working.cautions.push(note(FINISH_IGNORED, params));

@@ -1,6 +1,6 @@
 import { fail } from '../errors.js';
 import { valueIn } from './convert.js';
-import { compareExact } from './exact.js';
+import { compareExact, compareExactSums, type ExactTerm } from './exact.js';
 import { Quantity, type QuantityLike } from './quantity.js';
 import { ratedLoadIn } from './rated.js';
 import { readAny } from './read.js';
@@ -70,7 +70,12 @@ export function compare(first: QuantityLike, second: QuantityLike): -1 | 0 | 1 {
     const gap = valueIn(a, 'deg') - valueIn(b, 'deg');
     return gap < 0 ? -1 : gap > 0 ? 1 : 0;
   }
-  return compareExact(a, b);
+  return a.unit === b.unit ? compareExact(a, b) : compareExactSums(fromZeroF(a), fromZeroF(b));
+}
+
+/** 0 C is 32 F: beside another scale, C counts from there. */
+function fromZeroF(quantity: Quantity): ExactTerm[] {
+  return quantity.unit === 'C' ? [{ quantity }, { quantity: { value: 32, unit: 'F' } }] : [{ quantity }];
 }
 
 /**

@@ -31,20 +31,22 @@ export function compareExactSums(left: readonly ExactTerm[], right: readonly Exa
   checkOneDimension(left, right);
   const a = roughSum(left);
   const b = roughSum(right);
-  const gap = a.sum - b.sum;
-  if (Math.abs(gap) > CLEAR_GAP * (a.size + b.size)) return gap < 0 ? -1 : 1;
-  return compareBig(left, right);
+  if (Math.abs(a.sum - b.sum) > CLEAR_GAP * (a.size + b.size)) return order(a.sum, b.sum);
+  const terms = [...left.map((term) => bigTerm(term, 1n)), ...right.map((term) => bigTerm(term, -1n))];
+  const lowest = terms.reduce((least, { exponent }) => Math.min(least, exponent), 0);
+  let difference = 0n;
+  for (const { digits, exponent } of terms) difference += digits * 10n ** BigInt(exponent - lowest);
+  return order(difference, 0n);
 }
 
-/** -1, 0 or 1 as one quantity is below, equal to or above another of the same kind, decided exactly. */
+/** -1, 0 or 1 as one quantity is below, equal to or above another of the same kind, decided exactly; not for C beside F. */
 export function compareExact(left: QuantityLike, right: QuantityLike): -1 | 0 | 1 {
-  if (left.unit === right.unit) return left.value < right.value ? -1 : left.value > right.value ? 1 : 0;
-  return compareExactSums(termsOf(left), termsOf(right));
+  if (left.unit === right.unit) return order(left.value, right.value);
+  return compareExactSums([{ quantity: left }], [{ quantity: right }]);
 }
 
-/** 0 C is 32 F: beside another scale, C counts from there. */
-function termsOf(quantity: QuantityLike): ExactTerm[] {
-  return quantity.unit === 'C' ? [{ quantity }, { quantity: { value: 32, unit: 'F' } }] : [{ quantity }];
+function order(left: number | bigint, right: number | bigint): -1 | 0 | 1 {
+  return left < right ? -1 : left > right ? 1 : 0;
 }
 
 /** How many whole steps it takes to cover a length, any fraction counting as one: exact ceil(length / step). */
@@ -54,7 +56,7 @@ export function stepsToCover(length: QuantityLike, step: QuantityLike): number {
   checkOneDimension([{ quantity: length }], [{ quantity: step }]);
   const wholeNumbers = Number.isInteger(length.value) && Number.isInteger(step.value) && Math.abs(length.value) < 1e9;
   if (length.unit === step.unit && wholeNumbers) return Math.ceil(length.value / step.value); // exact as it stands
-  const quotient = roughSteps(length) / roughSteps(step);
+  const quotient = (length.value * stepsOf(length.unit)) / (step.value * stepsOf(step.unit));
   const nearest = Math.round(quotient);
   if (Math.abs(quotient - nearest) > CLEAR_GAP * Math.max(1, quotient)) return Math.ceil(quotient);
   const atNearest = compareExactSums([{ quantity: length }], [{ quantity: step, times: [nearest] }]);
@@ -95,19 +97,11 @@ function agreeing(ratio: number, order: -1 | 0 | 1): number {
   return order < 0 ? Math.min(ratio, 1 - Number.EPSILON / 2) : Math.max(ratio, 1 + Number.EPSILON);
 }
 
-/** Base steps in one of a unit. */
+/** Base steps in one of a unit, exact; a mass counts as the force it weighs. */
 function stepsOf(unit: Unit): number {
-  const { steps } = UNITS[unit];
-  return steps > 0 ? steps : fail('WRONG_KIND', '', 'a unit with an exact factor', unit, 'Give the angle in deg.');
-}
-
-/** A mass counts as the force it weighs. */
-function gravityOf(unit: Unit): number {
-  return UNITS[unit].dimension === 'mass' ? GRAVITY_STEPS : 1;
-}
-
-function roughSteps({ value, unit }: QuantityLike): number {
-  return value * stepsOf(unit) * gravityOf(unit);
+  const { dimension, steps } = UNITS[unit];
+  if (steps === 0) fail('WRONG_KIND', '', 'a unit with an exact factor', unit, 'Give the angle in deg.');
+  return dimension === 'mass' ? steps * GRAVITY_STEPS : steps;
 }
 
 /** The sum in doubles, and the size of its terms; an infinite size where a double lost digits or overflowed. */
@@ -115,7 +109,7 @@ function roughSum(terms: readonly ExactTerm[]): { sum: number; size: number } {
   let sum = 0;
   let size = 0;
   for (const { quantity, times = [] } of terms) {
-    let value = roughSteps(quantity);
+    let value = quantity.value * stepsOf(quantity.unit);
     size += sizeOf(value);
     for (const factor of times) {
       value *= factor;
@@ -133,33 +127,22 @@ function sizeOf(value: number): number {
 
 /** A sum mixes mass with force, and no other dimensions. */
 function checkOneDimension(left: readonly ExactTerm[], right: readonly ExactTerm[]): void {
-  const first = left[0] ?? right[0];
-  if (first === undefined) return;
-  const common = sharedDimension(first.quantity.unit);
+  let common: string | undefined;
   for (const terms of [left, right]) {
     for (const { quantity } of terms) {
-      if (sharedDimension(quantity.unit) === common) continue;
-      fail('WRONG_KIND', '', common, `${quantity.value} ${quantity.unit}`, 'Give quantities of one kind.');
+      const { dimension } = UNITS[quantity.unit];
+      const kind = dimension === 'mass' ? 'force' : dimension;
+      common ??= kind;
+      if (kind !== common) {
+        fail('WRONG_KIND', '', common, `${quantity.value} ${quantity.unit}`, 'Give quantities of one kind.');
+      }
     }
   }
 }
 
-function sharedDimension(unit: Unit): string {
-  const { dimension } = UNITS[unit];
-  return dimension === 'mass' ? 'force' : dimension;
-}
-
-function compareBig(left: readonly ExactTerm[], right: readonly ExactTerm[]): -1 | 0 | 1 {
-  const terms = [...left.map((term) => bigTerm(term, 1n)), ...right.map((term) => bigTerm(term, -1n))];
-  const lowest = terms.reduce((least, { exponent }) => Math.min(least, exponent), 0);
-  let difference = 0n;
-  for (const { digits, exponent } of terms) difference += digits * 10n ** BigInt(exponent - lowest);
-  return difference < 0n ? -1 : difference > 0n ? 1 : 0;
-}
-
 /** A term in base steps, as digits · 10^exponent. */
 function bigTerm({ quantity, times = [] }: ExactTerm, sign: bigint): { digits: bigint; exponent: number } {
-  let digits = sign * BigInt(stepsOf(quantity.unit)) * BigInt(gravityOf(quantity.unit));
+  let digits = sign * BigInt(stepsOf(quantity.unit));
   let exponent = 0;
   for (const factor of [quantity.value, ...times]) {
     const decimal = decimalOf(factor);

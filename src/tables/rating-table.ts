@@ -14,7 +14,8 @@ export interface GeneratedTable<Rows> {
 /** One rated value. The two columns are separate roundings of the source, never conversions of each other. */
 export interface RatedCell {
   readonly wll_lb: number;
-  readonly wll_kg: number;
+  /** Left out where every answer is decided in pounds; the table in `reference-tables/` has it. */
+  readonly wll_kg?: number;
   /** Set where the row's provenance differs from its table's. */
   readonly provenance?: Provenance;
   readonly wll_provenance?: Provenance;
@@ -24,7 +25,7 @@ export interface RatedCell {
 }
 
 export type RatedRows = { readonly [size: string]: RatedCell };
-export type ChainRows = { readonly [size: string]: { readonly [grade: number]: RatedCell } };
+export type ChainRows = { readonly [size: string]: { readonly [grade: number]: RatedCell & { readonly wll_kg: number } } };
 export type MarkRows = { readonly [mark: string]: { readonly grade: number; readonly provenance?: Provenance; readonly note?: string } };
 
 /**
@@ -40,7 +41,8 @@ export interface RatingTable<Chain extends ChainRows = ChainRows> {
   readonly chain: GeneratedTable<Chain>;
   /** The grade an unmarked chain counts as under this document; null where it counts as nothing. */
   readonly unmarkedChain: { readonly grade: number; readonly clause: string } | null;
-  readonly marks: GeneratedTable<MarkRows>;
+  /** Where its chain is made and marked: each market has its own grade marks. */
+  readonly market: 'north-america';
   readonly webbing?: GeneratedTable<RatedRows>;
   readonly wireRope?: GeneratedTable<RatedRows>;
   /** The share of a wire rope's nominal strength that counts where its construction is known and its limit is not marked. */
@@ -64,9 +66,9 @@ export function rowOf<Row>(rows: { readonly [key: string | number]: Row }, key: 
   return (typeof key === 'string' || typeof key === 'number') && Object.hasOwn(rows, key) ? rows[key] : undefined;
 }
 
-/** The printed value of a cell in the column of a unit system. */
-export function printedRating(cell: RatedCell, units: UnitSystem): QuantityLike<'lb' | 'kg'> {
-  return units === 'us' ? { value: cell.wll_lb, unit: 'lb' } : { value: cell.wll_kg, unit: 'kg' };
+/** The printed value of a cell, in the column of a unit system where the cell has it. */
+export function printedRating({ wll_lb, wll_kg }: RatedCell, units: UnitSystem): QuantityLike<'lb' | 'kg'> {
+  return units === 'us' || wll_kg === undefined ? { value: wll_lb, unit: 'lb' } : { value: wll_kg, unit: 'kg' };
 }
 
 /** The source of a cell: its table's, with the cell's own provenance where that differs. */

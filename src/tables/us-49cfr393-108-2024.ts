@@ -1,5 +1,4 @@
 import { us49cfr393108Chain } from './generated/us-49cfr393-108-chain.js';
-import { us49cfr393108ChainMarks } from './generated/us-49cfr393-108-chain-marks.js';
 import { us49cfr393108FiberRope } from './generated/us-49cfr393-108-fiber-rope.js';
 import { us49cfr393108Strapping } from './generated/us-49cfr393-108-strapping.js';
 import { us49cfr393108Unmarked } from './generated/us-49cfr393-108-unmarked.js';
@@ -22,7 +21,7 @@ export const us49cfr393_108_2024 = {
   units: 'us',
   chain: us49cfr393108Chain,
   unmarkedChain: { grade: 30, clause: '49 CFR 393.108(d)' },
-  marks: us49cfr393108ChainMarks,
+  market: 'north-america',
   webbing: us49cfr393108Webbing,
   wireRope: us49cfr393108WireRope,
   wireRopeByStrength: us49cfr393108Unmarked,

@@ -1,4 +1,3 @@
-import { us49cfr393108ChainMarks } from './generated/us-49cfr393-108-chain-marks.js';
 import { usWeldedChainRating } from './generated/us-welded-chain-rating.js';
 import type { RatingTable } from './rating-table.js';
 
@@ -18,5 +17,5 @@ export const usWeldedChain_2003 = {
   units: 'us',
   chain: usWeldedChainRating,
   unmarkedChain: null,
-  marks: us49cfr393108ChainMarks,
+  market: 'north-america',
 } as const satisfies RatingTable;

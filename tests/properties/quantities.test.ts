@@ -225,10 +225,11 @@ describe('fuzz', () => {
 });
 
 describe('units', () => {
-  it('there and back is the same number within 2 ulp', () => {
+  // two products and two quotients, each rounded: half an ulp, and a whole one where a power of two is crossed
+  it('there and back is the same number within 4 ulp', () => {
     fc.assert(
       fc.property(magnitude, unitPair, (value, [from, to]) => {
-        expect(ulpsBetween(convert(convert(quantity(value, from), to), from).value, value)).toBeLessThanOrEqual(2);
+        expect(ulpsBetween(convert(convert(quantity(value, from), to), from).value, value)).toBeLessThanOrEqual(4);
       }),
       { numRuns: 3000 },
     );

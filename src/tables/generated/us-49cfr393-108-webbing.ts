@@ -9,9 +9,9 @@ export const us49cfr393108Webbing = {
     provenance: 'read',
   },
   rows: {
-    '1-3/4': { wll_lb: 1750, wll_kg: 790 },
-    '2': { wll_lb: 2000, wll_kg: 910 },
-    '3': { wll_lb: 3000, wll_kg: 1360 },
-    '4': { wll_lb: 4000, wll_kg: 1810 },
+    '1-3/4': { wll_lb: 1750 },
+    '2': { wll_lb: 2000 },
+    '3': { wll_lb: 3000 },
+    '4': { wll_lb: 4000 },
   },
 } as const;
