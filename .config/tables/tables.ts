@@ -96,6 +96,8 @@ export const sourceSchema = z.strictObject({
     .optional(),
   /** Columns that nothing computes with: they stay out of every module. */
   leftOut: z.array(text).default([]),
+  /** The rows carry their clauses, and the code cites those: the module leaves the source out. */
+  citedByClause: z.boolean().default(false),
 });
 export type Source = z.infer<typeof sourceSchema>;
 
@@ -195,9 +197,7 @@ export function renderModules(table: Table): { file: string; code: string }[] {
     const code = [
       `// Generated from reference-tables/${source.id} by \`npm run tables\`. Do not edit.\n`,
       `export const ${camelCase(module.file)} = {\n`,
-      `  id: ${quote(source.id)},\n`,
-      `  asOf: ${quote(source.asOf)},\n`,
-      `  source: {\n${sourceLines.join('')}  },\n`,
+      source.citedByClause ? '' : `  source: {\n${sourceLines.join('')}  },\n`,
       `  rows: ${renderTree(tree, '  ')},\n`,
       '} as const;\n',
     ].join('');

@@ -1,6 +1,6 @@
 import { checkRatings } from '../chain/chain-rating.js';
 import { checkObject } from '../errors.js';
-import { compareExactSums, utilizationOf } from '../quantities/exact.js';
+import { compareExact, type Ratio, ratioOf } from '../quantities/exact.js';
 import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/quantity.js';
 import { isForce, ratedLoadIn, STANDARD_GRAVITY } from '../quantities/rated.js';
 import { readPositive } from '../quantities/read.js';
@@ -93,9 +93,7 @@ export function assemblyRating(input: AssemblyInput): AssemblyRating {
       workingLoadLimit: workingLoadLimit === null ? null : inUnit(workingLoadLimit, unit),
       weakest: series.weakest,
       ...(workingLoadLimit === null && atMost !== null ? { atMost: inUnit(atMost, unit) } : {}),
-      ...(load === undefined || workingLoadLimit === null
-        ? {}
-        : { utilization: utilizationOf([{ quantity: load }], [{ quantity: workingLoadLimit }]) }),
+      ...(load === undefined || workingLoadLimit === null ? {} : { utilization: ratioOfLoads(load, workingLoadLimit).utilization }),
       parts: parts.map(({ id, kind }, index): PartRating => ({ id, kind, ...(series.limits[index] as PartLimit) })),
       missing: series.missing,
       ratings: ratings.id,
@@ -107,10 +105,13 @@ export function assemblyRating(input: AssemblyInput): AssemblyRating {
 
 function verdictOf(series: SeriesRating, load: QuantityLike | undefined): Verdict {
   const { workingLoadLimit, atMost } = series;
-  const carries = (limit: QuantityLike) =>
-    load === undefined ? limit.value > 0 : compareExactSums([{ quantity: load }], [{ quantity: limit }]) <= 0;
+  const carries = (limit: QuantityLike) => (load === undefined ? limit.value > 0 : ratioOfLoads(load, limit).fits);
   if (workingLoadLimit !== null) return carries(workingLoadLimit) ? 'pass' : 'fail';
   return atMost !== null && !carries(atMost) ? 'fail' : 'undetermined';
+}
+
+function ratioOfLoads(load: QuantityLike, limit: QuantityLike): Ratio {
+  return ratioOf(ratedLoadIn(load, 'kg').value, ratedLoadIn(limit, 'kg').value, () => compareExact(load, limit));
 }
 
 function inUnit(limit: QuantityLike, unit: 'lb' | 'kg'): Quantity<'lb' | 'kg'> {

@@ -31,7 +31,7 @@ export interface ChainMass extends ResultBase<'chainMass'>, MassAnswer {
   readonly grade?: number;
   /** The wire that was taken. */
   readonly wireDiameter: Quantity<'mm'>;
-  /** `least`: at the greatest inside length of a link; `most`: `mass` and 3 percent of weld flash. */
+  /** `least`: a narrow link of the greatest inside length; `most`: `mass` and 3 percent of weld flash. */
   readonly range: { readonly least: Quantity<'lb' | 'kg'>; readonly most: Quantity<'lb' | 'kg'> };
 }
 
@@ -63,8 +63,8 @@ interface Link {
  *
  * m = L · ρ · (π/4) · d² · (2(p − w) + π(w + d)) / p, where d is the wire (not the trade size, which is thinner),
  * p = 3 d and w = 1.4 d are inside length and width of a short link. A longer link makes lighter chain, so `mass`
- * is the upper bound for round wire of this diameter before weld flash. `range.least` takes the greatest inside
- * length and least inside width of the table, where it has them; `range.most` is `mass` plus 3 percent.
+ * is the upper bound for round wire of this diameter before weld flash. `range.least` is a link 1.3 d wide inside, as
+ * long as the table lets it be, or 3 d where it does not say; `range.most` is `mass` plus 3 percent.
  *
  * @param input.size trade size, such as `'3/8'`; a metric size such as `'8 mm'` is taken as EN short link, whose
  * size is its wire
@@ -74,7 +74,7 @@ interface Link {
  * @throws RiggingError `UNKNOWN_SIZE`, `UNKNOWN_GRADE`, `NO_VALUE_IN_TABLE` (a size that is not made in the grade, and grade 120, whose link
  * is often not round), `NOT_POSITIVE`, `WRONG_KIND`
  * @validity open links of round wire, no stud; hooks and other fittings not counted
- * @source wire and links: association specification of 2003, from memory; geometry: derived
+ * @source wire and greatest inside length: association specification of 2003, from memory; geometry: derived
  * @example
  * chainMass({ size: '1/2', grade: 70, length: '20 ft', units: 'si' }).massPerLength.value.toFixed(2)
  * // => '3.73'
@@ -111,11 +111,7 @@ export function chainMass(
 const LINK_GEOMETRY: SourceRef = { document: 'Geometry of a link', provenance: 'derived' };
 const METRIC_WIRE: SourceRef = { document: 'EN 818, short link chain', provenance: 'read' };
 
-const HEAVIEST_WIRE: Note = {
-  code: 'HEAVIEST_WIRE',
-  params: {},
-  text: 'No grade: the heaviest wire of the size.',
-};
+const HEAVIEST_WIRE: Note = { code: 'HEAVIEST_WIRE', params: {}, text: 'No grade: the heaviest wire of the size.' };
 const WELD_FLASH: Note = {
   code: 'WELD_FLASH',
   params: {},
@@ -219,18 +215,16 @@ function massOf(
   const perMeter = kgPerMeter(link, density);
   const massPerLength = inUnit({ value: perMeter, unit: 'kg/m' }, perLength);
   const mass = inUnit({ value: perMeter * inUnit(length, 'm').value, unit: 'kg' }, unit);
-  if (working.shown) {
-    const { d, p, w } = link;
-    const inMm = (value: number) => ({ value, unit: 'mm' }) as const;
-    working.step({
-      subject,
-      symbol: 'm/L',
-      expression: 'ρ · π/4 · d² · (2(p − w) + π(w + d)) / p',
-      values: { ρ: { value: density, unit: 'kg/m3' }, d: inMm(d), p: inMm(p), w: inMm(w) },
-      result: massPerLength,
-    });
-    working.step({ subject, symbol: 'm', expression: 'L · m/L', values: { L: length, 'm/L': massPerLength }, result: mass });
-  }
+  const { d, p, w } = link;
+  const inMm = (value: number) => ({ value, unit: 'mm' }) as const;
+  working.step({
+    subject,
+    symbol: 'm/L',
+    expression: 'ρ · π/4 · d² · (2(p − w) + π(w + d)) / p',
+    values: { ρ: { value: density, unit: 'kg/m3' }, d: inMm(d), p: inMm(p), w: inMm(w) },
+    result: massPerLength,
+  });
+  working.step({ subject, symbol: 'm', expression: 'L · m/L', values: { L: length, 'm/L': massPerLength }, result: mass });
   return { mass, massPerLength };
 }
 

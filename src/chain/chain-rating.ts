@@ -151,7 +151,7 @@ function chainLimit(ratings: RatingTable, size: string, grade: number | undefine
 /** Refuses anything that is not a rating table, with the remedy a newcomer needs. */
 export function checkRatings(ratings: unknown): asserts ratings is RatingTable {
   if (typeof ratings !== 'object' || ratings === null || !('chain' in ratings) || !('id' in ratings)) {
-    fail('UNKNOWN_RATING_TABLE', 'ratings', 'a rating table constant', ratings, 'Import one, such as us49cfr393_108_2024; text ids become constants with chain-rigging/registry.');
+    fail('UNKNOWN_RATING_TABLE', 'ratings', 'a rating table constant', ratings, 'Import one, such as us49cfr393_108_2024.');
   }
 }
 

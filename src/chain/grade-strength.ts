@@ -1,9 +1,9 @@
 import { fail } from '../errors.js';
-import { valueIn } from '../quantities/convert.js';
-import { type Quantity, type QuantityInput, quantity } from '../quantities/quantity.js';
+import { inUnit } from '../quantities/convert.js';
+import type { Quantity, QuantityInput } from '../quantities/quantity.js';
 import { readPositive } from '../quantities/read.js';
 import type { UnitSystem } from '../quantities/units.js';
-import { note } from '../working/note.js';
+import type { Note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
 import { sharedUnits } from '../quantities/shared-units.js';
@@ -50,19 +50,17 @@ export function breakingForceOfGrade(input: {
   const number = gradeNumber(input.grade);
   const wire = readPositive(input.wireDiameter, 'length', 'wireDiameter');
   const unit = sharedUnits(input.units, [wire]) === 'us' ? 'lbf' : 'kN';
-  const d = valueIn(wire, 'mm');
+  const d = inUnit(wire, 'mm').value;
   const kilonewtons = 0.005 * Math.PI * number * d * d;
-  const breakingForce = quantity(valueIn({ value: kilonewtons, unit: 'kN' }, unit), unit);
-  if (working.shown) {
-    working.step({
-      subject: `grade ${input.grade}`,
-      symbol: 'MBF',
-      expression: '0.005 · π · G · d², in kN with d in mm',
-      values: { G: number, d: { value: d, unit: 'mm' } },
-      result: breakingForce,
-      clause: 'ASTM A413/A413M-21 section 1',
-    });
-  }
+  const breakingForce = inUnit({ value: kilonewtons, unit: 'kN' }, unit);
+  working.step({
+    subject: `grade ${input.grade}`,
+    symbol: 'MBF',
+    expression: '0.005 · π · G · d², in kN with d in mm',
+    values: { G: number, d: { value: d, unit: 'mm' } },
+    result: breakingForce,
+    clause: 'ASTM A413/A413M-21 section 1',
+  });
   working.cite({
     document: 'ASTM A413/A413M, A391/A391M and A973/A973M',
     edition: '2021',
@@ -70,15 +68,16 @@ export function breakingForceOfGrade(input: {
     provenance: 'read',
     note: 'read in a page quoting it; European classes: EN 818-3, Annex A',
   });
-  working.cautions.push(note(MANUFACTURING_TEST), note(ROUND_WIRE_ONLY));
+  working.cautions.push(MANUFACTURING_TEST, ROUND_WIRE_ONLY);
   return makeResult('breakingForceOfGrade', { breakingForce, meanStress: number * 10 }, input, working);
 }
 
-const MANUFACTURING_TEST = {
+const MANUFACTURING_TEST: Note = {
   code: 'MANUFACTURING_TEST',
+  params: {},
   text: 'A force of a manufacturing test, never a limit for use: look the working load limit up, it does not follow from the wire.',
 };
-const ROUND_WIRE_ONLY = { code: 'ROUND_WIRE_ONLY', text: 'For new links of round wire only.' };
+const ROUND_WIRE_ONLY: Note = { code: 'ROUND_WIRE_ONLY', params: {}, text: 'For new links of round wire only.' };
 
 function gradeNumber(grade: unknown): number {
   switch (grade) {

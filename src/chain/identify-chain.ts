@@ -117,59 +117,47 @@ export function identifyChain<const T extends RatingTable>(input: {
 }
 
 const UNMARKED = { code: 'UNMARKED_CHAIN', text: 'No grade mark: counts as grade {grade} ({clause}).' };
-const UNKNOWN_MARK = { code: 'UNKNOWN_MARK', text: 'The mark {mark} names no grade: it counts as no grade mark.' };
+const UNKNOWN_MARK = { code: 'UNKNOWN_MARK', text: 'The mark {mark} names no grade: it counts as none.' };
 const AMBIGUOUS_MARK = {
   code: 'AMBIGUOUS_MARK',
   text: 'The mark {mark} is read as grade {grade}: {note}. Ask where the chain was made.',
 };
 const FINISH_IS_NO_PROOF = {
   code: 'FINISH_IS_NO_PROOF',
-  text: 'A finish (this one is usual on grade {grades}) proves no grade and counts as nothing.',
+  text: 'A finish (here usual on grade {grades}) proves no grade and counts as nothing.',
 };
-const FINISH_IGNORED = {
-  code: 'FINISH_IGNORED',
-  text: 'The finish is more usual on grade {grades}; the mark governs.',
-};
+const FINISH_IGNORED = { code: 'FINISH_IGNORED', text: 'The finish is more usual on grade {grades}; the mark governs.' };
 
 const BY_MARK = { code: 'BY_MARK', text: 'Marked {mark}: grade {grade}.' };
 const BY_WIRE = { code: 'BY_WIRE', text: 'Wire of {nominal} when new; made in grade {grades}.' };
-const BY_FINISH = { code: 'BY_FINISH', text: 'A {finish} finish is usual on grade {grade}; it is no proof.' };
-const MAYBE_WORN = { code: 'MAYBE_WORN', text: 'If it is worn: wire of {nominal} when new.' };
+const BY_FINISH = { code: 'BY_FINISH', text: 'A {finish} finish is usual on grade {grade}.' };
+const MAYBE_WORN = { code: 'MAYBE_WORN', text: 'If worn: wire of {nominal} when new; made in grade {grades}.' };
 
 const BETWEEN_BANDS = {
   code: 'BETWEEN_BANDS',
-  text: 'No new chain has this wire: an odd make, or a larger chain worn down. The lower size counts.',
+  text: 'No new chain has this wire: an odd make, or larger chain worn down. The lower size counts.',
 };
 const IN_WIDE_BAND = {
   code: 'IN_WIDE_BAND',
-  text: 'Also within 5 percent of {nominal} wire ({size}): measure again, two readings at right angles.',
+  text: 'Also within 5 percent of {nominal} wire ({size}): measure again, twice at right angles.',
 };
 const OVERLAP = { code: 'OVERLAP', text: 'The reading fits two sizes: the smaller counts.' };
 const THIN_FOR_GRADE = {
   code: 'THIN_FOR_GRADE',
-  text: 'Thinner than new {size} grade {grade} chain of {nominal} wire: worn, or made thinner. Inspect it before use.',
+  text: 'Thinner than {nominal} wire of new {size} grade {grade}: worn, or made thinner. Inspect it before use.',
 };
 
-const COUNTED_UNMARKED = { code: 'COUNTED_UNMARKED', text: 'No grade mark: counts as {size} grade {grade} ({clause}).' };
 const COUNTED = { code: 'COUNTED', text: 'Counts as {size} grade {grade}.' };
-const SAME_WIRE = { code: 'SAME_WIRE', text: '{ratings} lists grade {grade} of this wire as {size}, not {own}.' };
-const NOT_LISTED = {
-  code: 'NOT_LISTED',
-  text: '{ratings} does not list {size} grade {grade}: only a marked working load limit counts.',
-};
+const COUNTED_UNMARKED = { code: 'COUNTED_UNMARKED', text: 'No grade mark: counts as {size} grade {grade} ({clause}).' };
+const SAME_WIRE = { code: 'SAME_WIRE', text: '{ratings} lists this wire as {size}, not {own}.' };
+const NOT_LISTED = { code: 'NOT_LISTED', text: '{ratings} does not list {size} grade {grade}: only a marked limit counts.' };
 const NO_DEFAULT_FOR_GRADE = {
   code: 'NO_DEFAULT_FOR_GRADE',
-  text: 'Grade {grade} has no public table: only a marked working load limit counts.',
+  text: '{ratings} does not list grade {grade}: only a marked limit counts.',
 };
-const UNMARKED_NOT_CREDITED = {
-  code: 'UNMARKED_NOT_CREDITED',
-  text: '{ratings} gives a chain without a grade mark no rating.',
-};
-const TOO_THIN = { code: 'TOO_THIN', text: 'Wire under {least} is no size of welded chain.' };
-const MEASURE_THE_WIRE = {
-  code: 'MEASURE_THE_WIRE',
-  text: 'The size is not known: measure the wire on a straight leg away from the weld.',
-};
+const UNMARKED_NOT_CREDITED = { code: 'UNMARKED_NOT_CREDITED', text: '{ratings} does not rate chain without a grade mark.' };
+const TOO_THIN = { code: 'TOO_THIN', text: 'Wire under {least} is no size of chain.' };
+const MEASURE_THE_WIRE = { code: 'MEASURE_THE_WIRE', text: 'Measure the wire on a straight leg away from the weld.' };
 
 /** A name that chain is sold under; European chain, whose class does not change the wire, has no grade here. */
 interface Name {
@@ -251,15 +239,13 @@ function placeWire(
   if (lower && compareExact(wire, lower.wide) <= 0 && lower.names[0]?.size !== band.names[0]?.size) {
     cautions.push(note(IN_WIDE_BAND, { nominal: lower.nominal, size: sizesOf(lower, grade).join(', ') }));
   }
-  if (working.shown) {
-    working.step({
-      subject: 'chain',
-      symbol: 'nominal wire',
-      expression: inside ? 'band of new wire that holds the reading' : 'next lower band of new wire',
-      values: { reading: wire, from: band.least, to: band.most },
-      result: band.nominal,
-    });
-  }
+  working.step({
+    subject: 'chain',
+    symbol: 'nominal wire',
+    expression: inside ? 'band that holds the reading' : 'next lower band',
+    values: { reading: wire, from: band.least, to: band.most },
+    result: band.nominal,
+  });
   return { all, band, others };
 }
 
@@ -290,7 +276,7 @@ function count(ratings: RatingTable, place: Place | undefined, marked: number | 
   const grade = marked ?? unmarkedChain?.grade;
   if (grade === undefined) return noCredit(UNMARKED_NOT_CREDITED, { ratings: id });
   const lists = (rows: ChainRows[string] = {}) => rowOf(rows, grade) !== undefined;
-  if (!Object.values(chain.rows).some(lists)) return noCredit(NO_DEFAULT_FOR_GRADE, { grade });
+  if (!Object.values(chain.rows).some(lists)) return noCredit(NO_DEFAULT_FOR_GRADE, { ratings: id, grade });
   if (place === undefined) return { countAs: 'undetermined', because: note(MEASURE_THE_WIRE) } as const;
   const { band, all } = place;
   if (band === undefined) return noCredit(TOO_THIN, { least: (all[0] as Band).least });
@@ -325,7 +311,7 @@ function gradeOfMark(ratings: RatingTable, mark: string | undefined, working: Wo
   const { grade, provenance = source.provenance } = row;
   working.cite({ ...source, provenance });
   if (row.note) working.cautions.push(note(AMBIGUOUS_MARK, { mark, grade, note: row.note }));
-  if (working.shown) working.step({ subject: 'chain', symbol: 'grade', expression: 'mark', values: { mark }, result: grade });
+  working.step({ subject: 'chain', symbol: 'grade', expression: 'mark', values: { mark }, result: grade });
   return grade;
 }
 

@@ -1,10 +1,10 @@
 import { fail } from '../errors.js';
-import { valueIn } from '../quantities/convert.js';
+import { inUnit } from '../quantities/convert.js';
 import { compareExactSums, stepsToCover } from '../quantities/exact.js';
-import { type Quantity, type QuantityInput, type QuantityLike, quantity } from '../quantities/quantity.js';
+import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/quantity.js';
 import { readPositive } from '../quantities/read.js';
 import type { UnitSystem } from '../quantities/units.js';
-import { note } from '../working/note.js';
+import type { Note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import type { SourceRef } from '../working/source.js';
 import { Working } from '../working/step.js';
@@ -38,8 +38,9 @@ const GEOMETRY: SourceRef = {
   provenance: 'derived',
 };
 
-const MEASURED_PITCH = {
+const MEASURED_PITCH: Note = {
   code: 'MEASURED_PITCH',
+  params: {},
   text: 'Measure the pitch over several links: the greatest inside length of a table gives the fewest links, and a worn chain has grown.',
 };
 
@@ -80,26 +81,14 @@ export function lengthOfLinks(
     wire === undefined
       ? undefined
       : decimal(bearingLength.value + inShort(times(wire, 2), units).value, bearingLength.unit);
-  if (working.shown) {
-    working.step({
-      subject: 'chain',
-      symbol: 'bearing length',
-      expression: 'n · p',
-      values: { n: links, p: pitch },
-      result: bearingLength,
-    });
-    if (wire !== undefined && outsideLength !== undefined) {
-      working.step({
-        subject: 'chain',
-        symbol: 'outside length',
-        expression: 'n · p + 2 · d',
-        values: { n: links, p: pitch, d: wire },
-        result: outsideLength,
-      });
-    }
+  const values = { n: links, p: pitch };
+  working.step({ subject: 'chain', symbol: 'bearing length', expression: 'n · p', values, result: bearingLength });
+  if (wire !== undefined && outsideLength !== undefined) {
+    const expression = 'n · p + 2 · d';
+    working.step({ subject: 'chain', symbol: 'outside length', expression, values: { ...values, d: wire }, result: outsideLength });
   }
   working.cite(GEOMETRY);
-  working.cautions.push(note(MEASURED_PITCH));
+  working.cautions.push(MEASURED_PITCH);
   return makeResult(
     'lengthOfLinks',
     { bearingLength, ...(outsideLength === undefined ? {} : { outsideLength }) },
@@ -144,30 +133,18 @@ export function linksForLength(
   const takeUp = exact
     ? decimal(0, bearingLength.unit)
     : decimal(bearingLength.value - inShort(length, units).value, bearingLength.unit);
-  if (working.shown) {
-    working.step({
-      subject: 'chain',
-      symbol: 'n',
-      expression: step === 2 ? '2 · ceil(L / 2p)' : 'ceil(L / p)',
-      values: { L: length, p: pitch },
-      result: links,
-    });
-    working.step({
-      subject: 'chain',
-      symbol: 'take-up',
-      expression: 'n · p − L',
-      values: { n: links, p: pitch, L: length },
-      result: takeUp,
-    });
-  }
+  const values = { L: length, p: pitch };
+  const expression = step === 2 ? '2 · ceil(L / 2p)' : 'ceil(L / p)';
+  working.step({ subject: 'chain', symbol: 'n', expression, values, result: links });
+  working.step({ subject: 'chain', symbol: 'take-up', expression: 'n · p − L', values: { n: links, ...values }, result: takeUp });
   working.cite(GEOMETRY);
-  working.cautions.push(note(MEASURED_PITCH));
+  working.cautions.push(MEASURED_PITCH);
   return makeResult('linksForLength', { links, bearingLength, takeUp }, input, working);
 }
 
 function inShort(length: QuantityLike, units: UnitSystem): ShortLength {
-  const unit = units === 'us' ? 'in' : 'mm';
-  return decimal(valueIn(length, unit), unit);
+  const { value, unit } = inUnit(length, units === 'us' ? 'in' : 'mm');
+  return decimal(value, unit);
 }
 
 function times(length: QuantityLike, count: number): QuantityLike {
@@ -176,5 +153,5 @@ function times(length: QuantityLike, count: number): QuantityLike {
 
 /** Fifteen digits name a length better than any tape; they keep 10 × 1.38 in from reading 13.799999999999999 in. */
 function decimal<U extends QuantityLike['unit']>(value: number, unit: U): Quantity<U> {
-  return quantity(Number(value.toPrecision(15)), unit);
+  return new Quantity(Number(value.toPrecision(15)), unit);
 }

@@ -5,8 +5,6 @@ import type { Provenance, SourceRef } from '../working/source.js';
 
 /** A table generated from `reference-tables/`: its rows nested by its key columns, and where they come from. */
 export interface GeneratedTable<Rows> {
-  readonly id: string;
-  readonly asOf: string;
   readonly source: SourceRef;
   readonly rows: Rows;
 }

@@ -37,6 +37,7 @@ export class Working {
 
   /** Records a line. The values may be written as an object where the code itself chose their names. */
   step(line: StepDraft): void {
+    if (!this.shown) return;
     const { values } = line;
     this.steps.push(Array.isArray(values) ? (line as Step) : { ...line, values: Object.entries(values) });
   }

@@ -1,13 +1,10 @@
 // Generated from reference-tables/chain-finish-practice by `npm run tables`. Do not edit.
 export const chainFinishPractice = {
-  id: 'chain-finish-practice',
-  asOf: '2026',
   source: {
     document: 'Trade practice in North America',
     edition: '2026',
     clause: 'usual finish by grade',
     provenance: 'common practice',
-    note: 'a finish is never evidence of a grade; only a mark is',
   },
   rows: {
     'yellow-chromate': { grades: '70' },

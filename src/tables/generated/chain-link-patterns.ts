@@ -1,7 +1,5 @@
 // Generated from reference-tables/chain-link-patterns by `npm run tables`. Do not edit.
 export const chainLinkPatterns = {
-  id: 'chain-link-patterns',
-  asOf: '2026',
   source: {
     document: 'Geometry of a link of two straight legs and two half circles, steel of 7850 kg/m3',
     edition: '2026',

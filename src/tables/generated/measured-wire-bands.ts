@@ -1,13 +1,11 @@
 // Generated from reference-tables/measured-wire-bands by `npm run tables`. Do not edit.
 export const measuredWireBands = {
-  id: 'measured-wire-bands',
-  asOf: '2026',
   source: {
-    document: 'EN 818 diameter tolerances; NZ Truck Loading Code, Appendix B, plus or minus 5 percent',
+    document: 'EN 818 diameter tolerances; NZ Truck Loading Code, Appendix B',
     edition: 'edition not recorded',
     clause: 'tolerance on the diameter of the wire',
     provenance: 'memory',
-    note: 'decide with the new band, warn with the wide band; between bands take the next lower size, in an overlap the smaller one',
+    note: 'between bands the lower size counts, in an overlap the smaller',
   },
   rows: {
     4: { trade_sizes: '30:1/8', new_min_mm: 3.76, new_max_mm: 4.08, wide_max_mm: 4.2 },

@@ -1,14 +1,5 @@
 // Generated from reference-tables/us-49cfr393-102-criteria by `npm run tables`. Do not edit.
 export const us49cfr393102Criteria = {
-  id: 'us-49cfr393-102-criteria',
-  asOf: '2024',
-  source: {
-    document: '49 CFR Part 393, Protection Against Shifting and Falling Cargo',
-    edition: '2024',
-    clause: '393.102(a)-(b)',
-    provenance: 'read',
-    note: 'each direction applies by itself; the vertical row is a downward force as a fraction of the weight, where the cargo is not fully contained in the vehicle',
-  },
   rows: {
     'forward': { g_against_breaking_strength: 0.8, g_against_wll: 0.435, clause: '393.102(a)(1)-(2)' },
     'rearward': { g_against_breaking_strength: 0.5, g_against_wll: 0.5, clause: '393.102(a)(1)-(2)' },

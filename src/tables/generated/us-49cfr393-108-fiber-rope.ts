@@ -1,11 +1,9 @@
 // Generated from reference-tables/us-49cfr393-108-fiber-rope by `npm run tables`. Do not edit.
 export const us49cfr393108FiberRope = {
-  id: 'us-49cfr393-108-fiber-rope',
-  asOf: '2024',
   source: {
     document: '49 CFR Part 393, Protection Against Shifting and Falling Cargo',
     edition: '2024',
-    clause: '393.108, tables for manila, polypropylene, polyester, nylon and double braided nylon rope',
+    clause: '393.108, tables for fiber rope',
     provenance: 'memory',
   },
   rows: {

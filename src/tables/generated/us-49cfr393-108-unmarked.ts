@@ -1,13 +1,11 @@
 // Generated from reference-tables/us-49cfr393-108-unmarked by `npm run tables`. Do not edit.
 export const us49cfr393108Unmarked = {
-  id: 'us-49cfr393-108-unmarked',
-  asOf: '2024',
   source: {
     document: '49 CFR Part 393, Protection Against Shifting and Falling Cargo',
     edition: '2024',
     clause: '393.108(b)-(g)',
     provenance: 'read',
-    note: 'a marked working load limit governs over every row, up or down; an illegible mark is the same as none',
+    note: 'a marked limit governs over every row; an illegible mark is none',
   },
   rows: {
     'wire-rope': {

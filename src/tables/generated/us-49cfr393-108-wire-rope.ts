@@ -1,7 +1,5 @@
 // Generated from reference-tables/us-49cfr393-108-wire-rope by `npm run tables`. Do not edit.
 export const us49cfr393108WireRope = {
-  id: 'us-49cfr393-108-wire-rope',
-  asOf: '2024',
   source: {
     document: '49 CFR Part 393, Protection Against Shifting and Falling Cargo',
     edition: '2024',

@@ -1,7 +1,5 @@
 // Generated from reference-tables/us-chain-grades by `npm run tables`. Do not edit.
 export const usChainGrades = {
-  id: 'us-chain-grades',
-  asOf: '2021',
   source: {
     document: 'ASTM A413/A413M, A391/A391M and A973/A973M, chain specifications',
     edition: '2021',

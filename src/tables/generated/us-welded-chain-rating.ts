@@ -1,7 +1,5 @@
 // Generated from reference-tables/us-welded-chain by `npm run tables`. Do not edit.
 export const usWeldedChainRating = {
-  id: 'us-welded-chain',
-  asOf: '2003',
   source: {
     document: 'Welded Steel Chain Specifications; OSHA guidance on safe sling use, tables 1 and 2',
     edition: 'adopted 2003',

@@ -2,11 +2,11 @@ import type { QuantityLike } from '../../../quantities/quantity.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
 import type { MassUnit, UnitSystem } from '../../../quantities/units.js';
 import { us49cfr393102Criteria } from '../../../tables/generated/us-49cfr393-102-criteria.js';
-import { type Check, conditionCheck, type CheckSubject, notApplicableCheck } from '../../../working/check.js';
+import { type Check, conditionCheck, notApplicableCheck } from '../../../working/check.js';
 import type { Note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { DirectionalRequirement } from '../../rule-set.js';
-import { cite } from './cite.js';
+import { cite, requirement } from './cite.js';
 
 /**
  * 393.102(a)-(b): the restraint each direction must have, F = a · W, held separately against the breaking
@@ -42,17 +42,8 @@ export function performance(mass: QuantityLike<MassUnit>, units: UnitSystem, wor
 
 /** 393.102(c)(3): cargo secured as 393.104 to 393.136 ask is deemed to meet the performance criteria. */
 export function deemedPerformance(subject: string, met: boolean, working: Working): Check {
-  cite(working, '393.102(c)', 'memory');
-  const about: CheckSubject = {
-    id: `393.102(c)/${subject}`,
-    title: 'Performance criteria',
-    clause: '49 CFR 393.102(c)',
-    weight: 'requirement',
-    subject,
-  };
-  return met
-    ? conditionCheck(about, 'pass', DEEMED)
-    : notApplicableCheck(about, NOT_DEEMED);
+  const about = requirement(working, '393.102(c)', 'Performance criteria', subject, 'memory');
+  return met ? conditionCheck(about, 'pass', DEEMED) : notApplicableCheck(about, NOT_DEEMED);
 }
 
 const DEEMED: Note = {

@@ -1,8 +1,8 @@
-import { type Check, type CheckSubject, conditionCheck, undeterminedCheck } from '../../../working/check.js';
+import { type Check, conditionCheck, undeterminedCheck } from '../../../working/check.js';
 import { type Note, note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { RatedTieDown } from './393-108-weakest-part.js';
-import { cite } from './cite.js';
+import { requirement } from './cite.js';
 
 /**
  * 393.104(b)-(c): no damaged or weakened component, anchor points included. The regulation gives no
@@ -10,14 +10,7 @@ import { cite } from './cite.js';
  * zero in the aggregate and its tie-down does not count in the number.
  */
 export function checkCondition(tieDowns: readonly RatedTieDown[], working: Working): Check {
-  cite(working, '393.104(b)-(c)');
-  const about: CheckSubject = {
-    id: '393.104(b)',
-    title: 'Condition of the parts',
-    clause: '49 CFR 393.104(b)-(c)',
-    weight: 'requirement',
-    subject: 'tie-downs',
-  };
+  const about = requirement(working, '393.104(b)-(c)', 'Condition of the parts', 'tie-downs');
   let damaged = '';
   let undecided: Note[] | undefined;
   for (const { tieDown, damaged: parts, missing } of tieDowns) {

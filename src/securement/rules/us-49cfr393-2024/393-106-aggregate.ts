@@ -3,12 +3,12 @@ import { compareExactSums, type ExactTerm, ratioOf } from '../../../quantities/e
 import type { QuantityLike } from '../../../quantities/quantity.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
-import { type Check, type CheckSubject, ratioCheck, undeterminedCheck } from '../../../working/check.js';
+import { type Check, ratioCheck, undeterminedCheck } from '../../../working/check.js';
 import { note } from '../../../working/note.js';
 import type { ReadArticle } from '../../plan.js';
 import type { RuleContext } from '../../rule-set.js';
 import type { RatedTieDown } from './393-108-weakest-part.js';
-import { cite } from './cite.js';
+import { requirement } from './cite.js';
 
 /** The aggregate of one article's tie-downs and the check of 393.106(d). */
 export interface Aggregate {
@@ -40,13 +40,7 @@ export function checkAggregate({ article, mass }: ReadArticle, tieDowns: readonl
     else known += counted;
   }
   if (known === Number.POSITIVE_INFINITY) fail('NOT_FINITE', '', 'limits of a possible size', known, 'Check the numbers given.');
-  const about: CheckSubject = {
-    id: `393.106(d)/${article.id}`,
-    title: 'Aggregate working load limit',
-    clause: '49 CFR 393.106(d)',
-    weight: 'requirement',
-    subject: article.id,
-  };
+  const about = requirement(working, '393.106(d)', 'Aggregate working load limit', article.id);
   const judge = (capacity: number, limitOf: (tieDown: RatedTieDown) => QuantityLike | null): Check => {
     const { fits, utilization } = ratioOf(required.value, capacity, () => {
       const terms: ExactTerm[] = [];
@@ -66,7 +60,6 @@ export function checkAggregate({ article, mass }: ReadArticle, tieDowns: readonl
   }
   const aggregate: QuantityLike | null = unknown === 0 ? { value: known, unit } : null;
   if (working.shown) {
-    cite(working, '393.106(d)');
     working.step({
       subject: article.id,
       symbol: 'aggregate',

@@ -3,11 +3,12 @@ import type { Capacities } from '../../../assembly/part.js';
 import { type PartRater, readCapacity, type SeriesRating } from '../../../assembly/rate-part.js';
 import type { QuantityLike } from '../../../quantities/quantity.js';
 import { us49cfr393106Credit } from '../../../tables/generated/us-49cfr393-106-credit.js';
-import { type Check, type CheckSubject, conditionCheck, notApplicableCheck, undeterminedCheck } from '../../../working/check.js';
+import { type Check, conditionCheck, notApplicableCheck, undeterminedCheck } from '../../../working/check.js';
 import { type Note, note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { TieDown, TieDownPath } from '../../plan.js';
 import type { RuleContext } from '../../rule-set.js';
+import { requirement } from './cite.js';
 
 /** A tie-down with its rating: the least of its parts and of the anchor points at both ends. */
 export interface RatedTieDown {
@@ -80,14 +81,8 @@ function missingAnchors(path: TieDownPath, { vehicleAnchors, cargoAnchors }: Ser
 }
 
 /** 393.108(a) for one article: every tie-down rated, or what is missing, unless the others are enough without it. */
-export function checkRated(article: string, holding: readonly RatedTieDown[], strength: Check): Check {
-  const about: CheckSubject = {
-    id: `393.108(a)/${article}`,
-    title: 'Weakest part of each tie-down, anchor points included',
-    clause: '49 CFR 393.108(a)',
-    weight: 'requirement',
-    subject: article,
-  };
+export function checkRated(article: string, holding: readonly RatedTieDown[], strength: Check, working: Working): Check {
+  const about = requirement(working, '393.108(a)', 'Weakest part of each tie-down, anchor points included', article);
   let missing: Note[] | undefined;
   for (const { workingLoadLimit, missing: facts } of holding) {
     if (workingLoadLimit !== null) continue;

@@ -3,21 +3,14 @@ import { type Note, note, type Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { Accessory, ArticleKind, ReadArticle } from '../../plan.js';
 import type { RatedTieDown } from './393-108-weakest-part.js';
-import { cite } from './cite.js';
+import { requirement } from './cite.js';
 
 /**
  * 393.128(b) and 393.130(c): the tie-downs hold the machine at both front and rear. The end each one holds is
  * the caller's to state.
  */
-export function checkBothEnds(rule: string, { article }: ReadArticle, counted: readonly RatedTieDown[]): Check {
-  const paragraph = rule === '393.128' ? '393.128(b)' : '393.130(c)';
-  const about: CheckSubject = {
-    id: `${paragraph}/${article.id}`,
-    title: 'Restraint at front and rear',
-    clause: `49 CFR ${paragraph}`,
-    weight: 'requirement',
-    subject: article.id,
-  };
+export function checkBothEnds(rule: string, { article }: ReadArticle, counted: readonly RatedTieDown[], working: Working): Check {
+  const about = requirement(working, rule === '393.128' ? '393.128(b)' : '393.130(c)', 'Restraint at front and rear', article.id);
   const ends = counted.map(({ tieDown }) => tieDown.end);
   if (ends.includes('front') && ends.includes('rear')) return conditionCheck(about, 'pass', BOTH_ENDS);
   const unstated = counted.filter(({ tieDown }) => tieDown.end === undefined).map(({ tieDown }) => tieDown.id);
@@ -37,16 +30,9 @@ export function checkBothEnds(rule: string, { article }: ReadArticle, counted: r
  * lowered. On other cargo 393.100(c), that nothing shifts, says the same.
  */
 export function checkAccessory({ id, lowered, locked }: Accessory, kind: ArticleKind, strict: boolean, tiedBy: number, working: Working): Check {
-  const paragraph = strict ? '393.130(b)(1)' : kind === 'machinery' ? '393.130, agency guidance' : '393.100(c)';
-  if (strict || kind !== 'machinery') cite(working, paragraph);
-  else cite(working, 'question 1', 'read', 'FMCSA guidance to 49 CFR 393.130');
-  const about: CheckSubject = {
-    id: `${paragraph}/${id}`,
-    title: 'Accessory equipment',
-    clause: `49 CFR ${paragraph}`,
-    weight: 'requirement',
-    subject: id,
-  };
+  const guidance = !strict && kind === 'machinery';
+  const paragraph = strict ? '393.130(b)(1)' : guidance ? '393.130, agency guidance, question 1' : '393.100(c)';
+  const about = requirement(working, paragraph, 'Accessory equipment', id);
   const ask = (words: Words) => undeterminedCheck(about, [note(words, { accessory: id })]);
   const say = (verdict: 'pass' | 'fail', words: Words) => conditionCheck(about, verdict, note(words, { accessory: id }));
   if (strict ? tiedBy > 0 && lowered === true : tiedBy > 0 || locked === true) return say('pass', ACCESSORY_HELD);
@@ -62,14 +48,8 @@ export function checkAccessory({ id, lowered, locked }: Accessory, kind: Article
 /** 393.130(b)(2): an articulated machine under 393.130 is kept from articulating; for others it is advice. */
 export function checkArticulation({ article }: ReadArticle, strict: boolean, working: Working): Check | undefined {
   if (article.articulated !== true) return undefined;
-  cite(working, '393.130(b)(2)');
-  const about: CheckSubject = {
-    id: `393.130(b)(2)/${article.id}`,
-    title: 'Articulation',
-    clause: '49 CFR 393.130(b)(2)',
-    weight: strict ? 'requirement' : 'practice',
-    subject: article.id,
-  };
+  const binding = requirement(working, '393.130(b)(2)', 'Articulation', article.id);
+  const about: CheckSubject = strict ? binding : { ...binding, weight: 'practice' };
   if (article.articulationLocked === undefined) {
     return undeterminedCheck(about, [note(JOINT_NOT_STATED, { article: article.id })]);
   }

@@ -16,7 +16,7 @@ import { showFrictionMat } from './393-108-friction-mat.js';
 import { checkRated, type RatedTieDown, rateTieDown } from './393-108-weakest-part.js';
 import { checkAccessory, checkArticulation, checkBothEnds } from './393-128-130-machines.js';
 import { openRules, recommendedCount } from './open-rules.js';
-import { cite } from './cite.js';
+import { cite, requirement } from './cite.js';
 import { addPracticeChecks } from './practice.js';
 
 /** Holds a plan against 49 CFR 390.5, 392.9 and 393.102 to 393.130, article by article. */
@@ -55,7 +55,7 @@ function judgeArticle(read: ReadArticle, rated: readonly RatedTieDown[], checks:
   const counted = only(holding, ({ damaged }) => damaged.length === 0);
   const { required, aggregate, check: strength } = checkAggregate(read, holding, context);
   const { option, checks: optionChecks } = chooseOption(read, options, counted, context);
-  checks.push(strength, checkRated(article.id, holding, strength), ...optionChecks);
+  checks.push(strength, checkRated(article.id, holding, strength, working), ...optionChecks);
   const strict = option.rule === '393.130'; // by weight, or because the caller chose it
   article.accessories?.forEach((accessory) => {
     const ties = rated.filter(({ tieDown, damaged }) => tieDown.holds === accessory.id && damaged.length === 0);
@@ -97,20 +97,9 @@ function chooseOption(read: ReadArticle, options: readonly CountOption[], counte
 }
 
 function checksOfOption(read: ReadArticle, { rule, minimumCount }: CountOption, counted: readonly RatedTieDown[], { working }: RuleContext): Check[] {
-  const paragraph = rule === '393.130' ? '393.130(c)' : rule === '393.128' ? '393.128(b)' : '393.110';
-  cite(working, paragraph, rule === '393.128' ? 'memory' : 'read');
-  const count = countCheck(
-    {
-      id: `${rule}/count/${read.article.id}`,
-      title: 'Number of tie-downs',
-      clause: `49 CFR ${paragraph}`,
-      weight: 'requirement',
-      subject: read.article.id,
-    },
-    minimumCount,
-    counted.length,
-  );
-  return rule === '393.110' ? [count] : [count, checkBothEnds(rule, read, counted)];
+  const about = requirement(working, rule, 'Number of tie-downs', read.article.id, rule === '393.128' ? 'memory' : 'read');
+  const count = countCheck(about, minimumCount, counted.length);
+  return rule === '393.110' ? [count] : [count, checkBothEnds(rule, read, counted, working)];
 }
 
 /** A tie-down that holds an accessory is shown with its rating; it counts in no article's number or aggregate. */

@@ -2,12 +2,12 @@ import { compareExact, ratioOf } from '../../../quantities/exact.js';
 import type { QuantityLike } from '../../../quantities/quantity.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
-import { type Check, type CheckSubject, conditionCheck, countCheck, ratioCheck } from '../../../working/check.js';
+import { type Check, conditionCheck, countCheck, ratioCheck } from '../../../working/check.js';
 import { type Note, note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { ReadArticle } from '../../plan.js';
 import type { RatedTieDown } from './393-108-weakest-part.js';
-import { cite } from './cite.js';
+import { cite, practice } from './cite.js';
 
 /** What the advice depends on. */
 interface Judged {
@@ -24,18 +24,10 @@ interface Judged {
 export function addPracticeChecks(checks: Check[], { article }: ReadArticle, judged: Judged, counted: readonly RatedTieDown[], working: Working): void {
   const { heavy, byLength, rule, recommended } = judged;
   const subject = article.id;
-  checks.push(
-    countCheck(
-      { id: `practice/count/${subject}`, title: 'Number of tie-downs, as haulers do', clause: PRACTICE, weight: 'practice', subject },
-      recommended,
-      counted.length,
-    ),
-  );
+  checks.push(countCheck(practice('count', 'Number of tie-downs, as haulers do', subject), recommended, counted.length));
   if (rule === '393.128' && byLength > 2) {
-    const title = 'Count by length under 393.128, where readings differ';
-    checks.push(
-      countCheck({ id: `practice/length/${subject}`, title, clause: '49 CFR 393.110(b)', weight: 'practice', subject }, byLength, counted.length),
-    );
+    const about = practice('length', 'Count by length under 393.128, where readings differ', subject, '49 CFR 393.110(b)');
+    checks.push(countCheck(about, byLength, counted.length));
   }
   const grade = checkGrade(subject, counted);
   if (grade !== undefined) checks.push(grade);
@@ -43,20 +35,12 @@ export function addPracticeChecks(checks: Check[], { article }: ReadArticle, jud
   if (weakest !== undefined) checks.push(checkHandbookFloor(subject, weakest, working));
 }
 
-const PRACTICE = 'common practice';
-
 /** Haulers tie down with grade 70 or higher. Lower grades are lawful at their rating. */
 function checkGrade(subject: string, counted: readonly RatedTieDown[]): Check | undefined {
   let lowest = Number.POSITIVE_INFINITY;
   for (const { lowestGrade } of counted) lowest = Math.min(lowest, lowestGrade);
   if (lowest === Number.POSITIVE_INFINITY) return undefined;
-  const about: CheckSubject = {
-    id: `practice/grade/${subject}`,
-    title: 'Chain of grade 70 or higher, as haulers do',
-    clause: PRACTICE,
-    weight: 'practice',
-    subject,
-  };
+  const about = practice('grade', 'Chain of grade 70 or higher, as haulers do', subject);
   if (lowest >= 70) return conditionCheck(about, 'pass', GRADE_70);
   const low = counted.filter(({ lowestGrade }) => lowestGrade < 70).map(({ tieDown }) => tieDown.id);
   return conditionCheck(about, 'fail', note(BELOW_GRADE_70, { tieDowns: low.join(', ') }));
@@ -68,13 +52,7 @@ function checkHandbookFloor(subject: string, weakest: QuantityLike, working: Wor
   const floor = { value, unit };
   cite(working, clause, 'read', "FMCSA Driver's Handbook on Cargo Securement, no part of the regulation");
   const { fits, utilization } = ratioOf(value, ratedLoadIn(weakest, unit).value, () => compareExact(floor, weakest));
-  const about: CheckSubject = {
-    id: `practice/handbook/${subject}`,
-    title: 'Least tie-down, by the handbook of the agency',
-    clause,
-    weight: 'practice',
-    subject,
-  };
+  const about = practice('handbook', 'Least tie-down, by the handbook of the agency', subject, clause);
   return ratioCheck(about, fits, floor, weakest, utilization);
 }
 

@@ -1,4 +1,4 @@
-import { convert } from '../../../quantities/convert.js';
+import { inUnit } from '../../../quantities/convert.js';
 import { Quantity } from '../../../quantities/quantity.js';
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
 import { note } from '../../../working/note.js';
@@ -12,7 +12,7 @@ import { cite } from './cite.js';
 export function requirementOf(read: ReadArticle, { working, units }: RuleContext): ArticleRequirement {
   const { options, byLength } = openRules(read, working);
   const minimumCount = Math.min(...options.map(({ minimumCount: count }) => count));
-  const mass = convert(read.mass, units === 'si' ? 'kg' : 'lb');
+  const mass = inUnit(read.mass, units === 'si' ? 'kg' : 'lb');
   const fraction = thresholds.rows['aggregate-fraction'].value;
   const requiredAggregate = new Quantity(mass.value * fraction, mass.unit);
   cite(working, '393.106(d)');
