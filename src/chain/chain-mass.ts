@@ -128,8 +128,9 @@ function inchRows(size: string): Rows {
 
 /** A metric size is the wire, in every grade; none for other sizes. */
 function metricRows(size: string): Rows | undefined {
-  const row = { wire_mm: Number(/^(\d{1,2}(\.\d)?) mm$/.exec(String(size))?.[1]) };
-  return row.wire_mm > 0 ? { 30: row, 43: row, 70: row, 80: row, 100: row } : undefined;
+  const row = { wire_mm: Number.parseFloat(size) };
+  const metric = typeof size === 'string' && /^\d{1,2}(\.\d)? mm$/.test(size) && row.wire_mm > 0;
+  return metric ? { 30: row, 43: row, 70: row, 80: row, 100: row } : undefined;
 }
 
 function refuseGrade(rows: Rows, grade: ChainGrade): never {

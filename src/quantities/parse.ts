@@ -135,6 +135,6 @@ export function refuse(code: RiggingErrorCode, path: string, kind: Kind, receive
   checkOneOf(kind, kinds(), 'kind');
   const units = unitsOfKind(kind);
   const lengths = kind === 'length' ? ', 3 3/8 in (halves to sixty-fourths) or 16 ft 6 in (inches below 12)' : '';
-  const form = `Write 1000 ${units[0]}, one space, no separators${lengths}; units: ${units.join(', ')}.`;
+  const form = `Write 1000.5 ${units[0]}, one space, no separators${lengths}; units: ${units.join(', ')}.`;
   return fail(code, path, `${kind} as text or { value, unit }`, received, remedy ?? form);
 }

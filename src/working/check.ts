@@ -57,13 +57,16 @@ export function ratioCheck(
   return { id, title, clause, weight, subject, verdict: fits ? 'pass' : 'fail', demand, capacity, utilization };
 }
 
-export function conditionCheck(
-  { id, title, clause, weight, subject }: CheckSubject,
-  verdict: 'pass' | 'fail',
-  because: Note,
-): ConditionCheck {
-  return { id, title, clause, weight, subject, verdict, because };
+export function failedCheck({ id, title, clause, weight, subject }: CheckSubject, because: Note): ConditionCheck {
+  return { id, title, clause, weight, subject, verdict: 'fail', because };
 }
+
+/** A condition that is met says no more than its title. */
+export function metCheck({ id, title, clause, weight, subject }: CheckSubject): ConditionCheck {
+  return { id, title, clause, weight, subject, verdict: 'pass', because: MET };
+}
+
+const MET: Note = { code: 'MET', params: {}, text: 'Met.' };
 
 export function notApplicableCheck({ id, title, clause, weight, subject }: CheckSubject, because: Note): NotApplicableCheck {
   return { id, title, clause, weight, subject, verdict: 'not-applicable', because };

@@ -81,15 +81,26 @@ describe('every form of the grammar', () => {
   });
 });
 
+/** What a message says where there is nothing better to say: the form, and the units of the kind. */
+const FORM = {
+  mass: /^Write 1000\.5 lb, one space, no separators; units: lb, short-ton, long-ton, kg, t\.$/,
+  length: /^Write 1000\.5 ft, one space, no separators, 3 3\/8 in \(halves to sixty-fourths\) or 16 ft 6 in \(inches below 12\); units: ft, in, yd, mi, mm, cm, m, km\.$/,
+  ratedLoad: /^Write 1000\.5 lb, .*; units: lb, short-ton, long-ton, kg, t, lbf, kip, N, daN, kN, kgf\.$/,
+  speed: /^Write 1000\.5 mph, .*; units: mph, ft\/s, m\/s, km\/h\.$/,
+  acceleration: /^Write 1000\.5 g, .*; units: g, m\/s2\.$/,
+  angle: /^Write 1000\.5 deg, .*; units: deg, rad, percent-grade\.$/,
+  temperature: /^Write 1000\.5 F, .*; units: F, C\.$/,
+};
+
 describe('every misuse, with its code, its path and what to do', () => {
   const misuses: [text: string, kind: Kind, code: RiggingErrorCode, remedy: RegExp][] = [
-    ['1,000 lb', 'mass', 'AMBIGUOUS_NUMBER', /Write 1000 lb, not 1,000 lb/],
-    ['2,5 kg', 'mass', 'AMBIGUOUS_NUMBER', /decimals take a point: 2.5/],
-    ['1.000.000 kg', 'mass', 'AMBIGUOUS_NUMBER', /Write 1000 lb/],
-    ["1'000 kg", 'mass', 'AMBIGUOUS_NUMBER', /Write 1000 lb/],
-    ['1 000 kg', 'mass', 'AMBIGUOUS_NUMBER', /Write 1000 lb/],
-    ['1\u00a0000 kg', 'mass', 'AMBIGUOUS_NUMBER', /Write 1000 lb/],
-    ['1_000 kg', 'mass', 'AMBIGUOUS_NUMBER', /Write 1000 lb/],
+    ['1,000 lb', 'mass', 'AMBIGUOUS_NUMBER', FORM.mass],
+    ['2,5 kg', 'mass', 'AMBIGUOUS_NUMBER', FORM.mass],
+    ['1.000.000 kg', 'mass', 'AMBIGUOUS_NUMBER', FORM.mass],
+    ["1'000 kg", 'mass', 'AMBIGUOUS_NUMBER', FORM.mass],
+    ['1 000 kg', 'mass', 'AMBIGUOUS_NUMBER', FORM.mass],
+    ['1\u00a0000 kg', 'mass', 'AMBIGUOUS_NUMBER', FORM.mass],
+    ['1_000 kg', 'mass', 'AMBIGUOUS_NUMBER', FORM.mass],
 
     ['2 ton', 'mass', 'AMBIGUOUS_UNIT', /short-ton \(2000 lb\), long-ton \(2240 lb\) or t \(1000 kg\)/],
     ['2 Tons', 'mass', 'AMBIGUOUS_UNIT', /Say which ton/],
@@ -104,29 +115,29 @@ describe('every misuse, with its code, its path and what to do', () => {
     ['5 lb.', 'mass', 'UNKNOWN_UNIT', /Write lb, not lb\./],
     ['5 #', 'mass', 'UNKNOWN_UNIT', /Write lb, not #/],
     ['5 tonnes', 'mass', 'UNKNOWN_UNIT', /Write t, not tonnes/],
-    ['5 stone', 'mass', 'UNKNOWN_UNIT', /Write one of: kg, t, lb, short-ton, long-ton/],
+    ['5 stone', 'mass', 'UNKNOWN_UNIT', FORM.mass],
     ['6 feet', 'length', 'UNKNOWN_UNIT', /Write ft, not feet/],
     ["6'", 'length', 'UNKNOWN_UNIT', /Write ft, not '/],
     ['6"', 'length', 'UNKNOWN_UNIT', /Write in, not "/],
     ['3/8 inch', 'length', 'UNKNOWN_UNIT', /Write in, not inch/],
     ['3 3/8"', 'length', 'UNKNOWN_UNIT', /Write in, not "/],
     ['12 KN', 'force', 'UNKNOWN_UNIT', /Write kN, not KN/],
-    ['60 km/hr', 'speed', 'UNKNOWN_UNIT', /Write km\/h, not km\/hr/],
-    ['60 knots', 'speed', 'UNKNOWN_UNIT', /Write one of: m\/s, km\/h, mph, ft\/s/],
+    ['60 km/hr', 'speed', 'UNKNOWN_UNIT', FORM.speed],
+    ['60 knots', 'speed', 'UNKNOWN_UNIT', FORM.speed],
     ['6 inches', 'length', 'UNKNOWN_UNIT', /Write in, not inches/],
-    ['6 yards', 'length', 'UNKNOWN_UNIT', /Write yd, not yards/],
-    ['9.8 m/s²', 'acceleration', 'UNKNOWN_UNIT', /Write m\/s2/],
-    ['45°', 'angle', 'UNKNOWN_UNIT', /Write deg, not °/],
-    ['400 °F', 'temperature', 'UNKNOWN_UNIT', /Write F, not °F/],
-    ['5 __proto__', 'mass', 'UNKNOWN_UNIT', /Write one of/],
-    ['5 constructor', 'mass', 'UNKNOWN_UNIT', /Write one of/],
-    ['5 toString', 'mass', 'UNKNOWN_UNIT', /Write one of/],
-    ['5 hasOwnProperty', 'mass', 'UNKNOWN_UNIT', /Write one of/],
+    ['6 yards', 'length', 'UNKNOWN_UNIT', FORM.length],
+    ['9.8 m/s²', 'acceleration', 'UNKNOWN_UNIT', FORM.acceleration],
+    ['45°', 'angle', 'UNKNOWN_UNIT', FORM.angle],
+    ['400 °F', 'temperature', 'UNKNOWN_UNIT', FORM.temperature],
+    ['5 __proto__', 'mass', 'UNKNOWN_UNIT', FORM.mass],
+    ['5 constructor', 'mass', 'UNKNOWN_UNIT', FORM.mass],
+    ['5 toString', 'mass', 'UNKNOWN_UNIT', FORM.mass],
+    ['5 hasOwnProperty', 'mass', 'UNKNOWN_UNIT', FORM.mass],
 
-    ['20 lb', 'length', 'WRONG_KIND', /Give the quantity this field asks for/],
-    ['20 ft', 'mass', 'WRONG_KIND', /Give the quantity this field asks for/],
-    ['16 ft 6 in', 'mass', 'WRONG_KIND', /Give the quantity this field asks for/],
-    ['3/8 in', 'ratedLoad', 'WRONG_KIND', /Give the quantity this field asks for/],
+    ['20 lb', 'length', 'WRONG_KIND', FORM.length],
+    ['20 ft', 'mass', 'WRONG_KIND', FORM.mass],
+    ['16 ft 6 in', 'mass', 'WRONG_KIND', FORM.mass],
+    ['3/8 in', 'ratedLoad', 'WRONG_KIND', FORM.ratedLoad],
     ['20 lb', 'force', 'WRONG_KIND', /lbf.*weightOf\(mass\)/],
     ['20 kN', 'mass', 'WRONG_KIND', /lbf.*weightOf\(mass\)/],
 
@@ -136,49 +147,49 @@ describe('every misuse, with its code, its path and what to do', () => {
     ['-1 lb/ft', 'massPerLength', 'NEGATIVE', /Check the sign/],
     ['-1 kg/m3', 'density', 'NEGATIVE', /Check the sign/],
 
-    ['', 'mass', 'TEXT_NOT_A_QUANTITY', /Leave the field out/],
-    [' 5 lb', 'mass', 'TEXT_NOT_A_QUANTITY', /extra spaces/],
-    ['5 lb ', 'mass', 'TEXT_NOT_A_QUANTITY', /extra spaces/],
-    ['5  lb', 'mass', 'TEXT_NOT_A_QUANTITY', /extra spaces/],
-    ['5 lb\n', 'mass', 'TEXT_NOT_A_QUANTITY', /extra spaces/],
-    ['3940lb', 'mass', 'TEXT_NOT_A_QUANTITY', /one space between/],
-    ['3/8in', 'length', 'TEXT_NOT_A_QUANTITY', /fractions/],
-    ['1e3 lb', 'mass', 'TEXT_NOT_A_QUANTITY', /1000, not 1e3/],
-    ['0x10 kg', 'mass', 'TEXT_NOT_A_QUANTITY', /one space|Units for a mass/],
-    ['3940', 'mass', 'TEXT_NOT_A_QUANTITY', /Units for a mass: kg, t, lb/],
-    ['lb', 'mass', 'TEXT_NOT_A_QUANTITY', /Units for a mass/],
-    ['lb 5', 'mass', 'TEXT_NOT_A_QUANTITY', /Units for a mass/],
-    ['NaN lb', 'mass', 'TEXT_NOT_A_QUANTITY', /Units for a mass/],
-    ['Infinity lb', 'mass', 'TEXT_NOT_A_QUANTITY', /Units for a mass/],
-    ['five lb', 'mass', 'TEXT_NOT_A_QUANTITY', /Units for a mass/],
-    ['+5 lb', 'mass', 'TEXT_NOT_A_QUANTITY', /Units for a mass/],
-    ['--5 lb', 'mass', 'TEXT_NOT_A_QUANTITY', /Units for a mass/],
-    ['- 5 m', 'length', 'TEXT_NOT_A_QUANTITY', /Units for a length/],
-    ['\u22125 m', 'length', 'TEXT_NOT_A_QUANTITY', /Units for a length/], // a typographic minus
-    ['.5 in', 'length', 'TEXT_NOT_A_QUANTITY', /both sides of the point/],
-    ['5. in', 'length', 'TEXT_NOT_A_QUANTITY', /both sides of the point/],
-    ['5/3 in', 'length', 'TEXT_NOT_A_QUANTITY', /halves to sixty-fourths/],
-    ['1/128 in', 'length', 'TEXT_NOT_A_QUANTITY', /halves to sixty-fourths/],
-    ['5/0 in', 'length', 'TEXT_NOT_A_QUANTITY', /halves to sixty-fourths/],
-    ['3 9/8 in', 'length', 'TEXT_NOT_A_QUANTITY', /below one/],
-    ['3 8/8 in', 'length', 'TEXT_NOT_A_QUANTITY', /below one/],
-    ['-1/2 in', 'length', 'TEXT_NOT_A_QUANTITY', /fractions/],
-    ['½ in', 'length', 'TEXT_NOT_A_QUANTITY', /fractions/],
-    ['10 ft 14 in', 'length', 'TEXT_NOT_A_QUANTITY', /below 12/],
-    ['10 ft 12 in', 'length', 'TEXT_NOT_A_QUANTITY', /below 12/],
-    ['10 ft 11 8/8 in', 'length', 'TEXT_NOT_A_QUANTITY', /below 12/],
-    ['10 ft 24/2 in', 'length', 'TEXT_NOT_A_QUANTITY', /below 12/],
-    ['10.5 ft 6 in', 'length', 'TEXT_NOT_A_QUANTITY', /below 12/],
-    ['10 ft -6 in', 'length', 'TEXT_NOT_A_QUANTITY', /below 12/],
-    ['5\' 6"', 'length', 'TEXT_NOT_A_QUANTITY', /16 ft 6 in/],
-    ['5\'6"', 'length', 'TEXT_NOT_A_QUANTITY', /16 ft 6 in/],
-    ['5 lb 3 oz', 'mass', 'TEXT_NOT_A_QUANTITY', /Units for a mass/],
-    ['5 lb; 6 lb', 'mass', 'TEXT_NOT_A_QUANTITY', /Units for a mass/],
-    ['٥ kg', 'mass', 'TEXT_NOT_A_QUANTITY', /Units for a mass/], // digits of another script
+    ['', 'mass', 'TEXT_NOT_A_QUANTITY', FORM.mass],
+    [' 5 lb', 'mass', 'TEXT_NOT_A_QUANTITY', FORM.mass],
+    ['5 lb ', 'mass', 'TEXT_NOT_A_QUANTITY', FORM.mass],
+    ['5  lb', 'mass', 'TEXT_NOT_A_QUANTITY', FORM.mass],
+    ['5 lb\n', 'mass', 'TEXT_NOT_A_QUANTITY', FORM.mass],
+    ['3940lb', 'mass', 'TEXT_NOT_A_QUANTITY', FORM.mass],
+    ['3/8in', 'length', 'TEXT_NOT_A_QUANTITY', FORM.length],
+    ['1e3 lb', 'mass', 'TEXT_NOT_A_QUANTITY', FORM.mass],
+    ['0x10 kg', 'mass', 'TEXT_NOT_A_QUANTITY', FORM.mass],
+    ['3940', 'mass', 'TEXT_NOT_A_QUANTITY', FORM.mass],
+    ['lb', 'mass', 'TEXT_NOT_A_QUANTITY', FORM.mass],
+    ['lb 5', 'mass', 'TEXT_NOT_A_QUANTITY', FORM.mass],
+    ['NaN lb', 'mass', 'TEXT_NOT_A_QUANTITY', FORM.mass],
+    ['Infinity lb', 'mass', 'TEXT_NOT_A_QUANTITY', FORM.mass],
+    ['five lb', 'mass', 'TEXT_NOT_A_QUANTITY', FORM.mass],
+    ['+5 lb', 'mass', 'TEXT_NOT_A_QUANTITY', FORM.mass],
+    ['--5 lb', 'mass', 'TEXT_NOT_A_QUANTITY', FORM.mass],
+    ['- 5 m', 'length', 'TEXT_NOT_A_QUANTITY', FORM.length],
+    ['\u22125 m', 'length', 'TEXT_NOT_A_QUANTITY', FORM.length], // a typographic minus
+    ['.5 in', 'length', 'TEXT_NOT_A_QUANTITY', FORM.length],
+    ['5. in', 'length', 'TEXT_NOT_A_QUANTITY', FORM.length],
+    ['5/3 in', 'length', 'TEXT_NOT_A_QUANTITY', FORM.length],
+    ['1/128 in', 'length', 'TEXT_NOT_A_QUANTITY', FORM.length],
+    ['5/0 in', 'length', 'TEXT_NOT_A_QUANTITY', FORM.length],
+    ['3 9/8 in', 'length', 'TEXT_NOT_A_QUANTITY', FORM.length],
+    ['3 8/8 in', 'length', 'TEXT_NOT_A_QUANTITY', FORM.length],
+    ['-1/2 in', 'length', 'TEXT_NOT_A_QUANTITY', FORM.length],
+    ['½ in', 'length', 'TEXT_NOT_A_QUANTITY', FORM.length],
+    ['10 ft 14 in', 'length', 'TEXT_NOT_A_QUANTITY', FORM.length],
+    ['10 ft 12 in', 'length', 'TEXT_NOT_A_QUANTITY', FORM.length],
+    ['10 ft 11 8/8 in', 'length', 'TEXT_NOT_A_QUANTITY', FORM.length],
+    ['10 ft 24/2 in', 'length', 'TEXT_NOT_A_QUANTITY', FORM.length],
+    ['10.5 ft 6 in', 'length', 'TEXT_NOT_A_QUANTITY', FORM.length],
+    ['10 ft -6 in', 'length', 'TEXT_NOT_A_QUANTITY', FORM.length],
+    ['5\' 6"', 'length', 'TEXT_NOT_A_QUANTITY', FORM.length],
+    ['5\'6"', 'length', 'TEXT_NOT_A_QUANTITY', FORM.length],
+    ['5 lb 3 oz', 'mass', 'TEXT_NOT_A_QUANTITY', FORM.mass],
+    ['5 lb; 6 lb', 'mass', 'TEXT_NOT_A_QUANTITY', FORM.mass],
+    ['٥ kg', 'mass', 'TEXT_NOT_A_QUANTITY', FORM.mass], // digits of another script
 
-    ['0.1234567890123456789 m', 'length', 'TEXT_TOO_PRECISE', /Round the number/],
-    ['12345678901234567 lb', 'mass', 'TEXT_TOO_PRECISE', /Round the number/],
-    ['10 ft 0.1234567890123456 in', 'length', 'TEXT_TOO_PRECISE', /Round the number/],
+    ['0.1234567890123456789 m', 'length', 'TEXT_TOO_PRECISE', /Round it/],
+    ['12345678901234567 lb', 'mass', 'TEXT_TOO_PRECISE', /Round it/],
+    ['10 ft 0.1234567890123456 in', 'length', 'TEXT_TOO_PRECISE', /Round it/],
   ];
   test.each(misuses)('%j as %s: %s', (text, kind, code, remedy) => {
     const issue = issueOf(() => parseQuantity(text, kind, at));
@@ -210,7 +221,7 @@ describe('every misuse, with its code, its path and what to do', () => {
     expect(issueOf(() => parseQuantity(value as string, 'mass', at))).toMatchObject({
       code: 'NOT_A_QUANTITY',
       path: at,
-      expected: 'text',
+      expected: 'mass as text or { value, unit }',
     });
   });
 
@@ -218,14 +229,15 @@ describe('every misuse, with its code, its path and what to do', () => {
     'refuses the kind %s',
     (kind) => {
       for (const text of ['5 lb', 'nonsense']) {
-        expect(issueOf(() => parseQuantity(text, kind as Kind))).toMatchObject({ code: 'UNKNOWN_VALUE', path: 'kind' });
+        const code = kind === undefined ? 'MISSING_FIELD' : 'UNKNOWN_VALUE';
+        expect(issueOf(() => parseQuantity(text, kind as Kind))).toMatchObject({ code, path: 'kind' });
       }
     },
   );
 
   it('says where, what was expected and what came', () => {
     expect(() => parseQuantity('20 lb', 'length', 'length')).toThrow(
-      /^length: expected length \(mm, cm, m, in, ft, yd.*\), got '20 lb'\. Give the quantity this field asks for\.$/,
+      /^length: expected length as text or \{ value, unit \}, got '20 lb'\. Write 1000\.5 ft, .*; units: ft, in, .*\.$/,
     );
   });
 

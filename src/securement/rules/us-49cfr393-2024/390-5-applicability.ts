@@ -44,7 +44,7 @@ export function applicability(vehicle: Vehicle | undefined, working: Working): A
     working.step({
       subject: 'vehicle',
       symbol: 'gross',
-      expression: label === undefined ? 'sum over units of max(rating, weight)' : 'max(label, sum over units of max(rating, weight))',
+      expression: 'max(label, sum(max(rating, weight)))',
       values: [...units.map(({ id }, index) => [id, read[index] ?? null] as const), ['label', label ?? 'none']],
       result: label !== undefined && compareExactSums(sum, [{ quantity: label }]) < 0 ? label : total,
       clause: CLAUSE,
@@ -74,21 +74,21 @@ const NOT_STATED: Applicability = {
   because: {
     code: 'VEHICLE_NOT_STATED',
     params: {},
-    text: 'The vehicle is not stated. The plan is checked as if the federal rule reached it.',
+    text: 'The vehicle is not stated; the plan is checked as if the rule reached it.',
   },
   clause: CLAUSE,
 };
 const UNIT_MASS_NOT_STATED = {
   code: 'UNIT_MASS_NOT_STATED',
-  text: 'A unit has neither rating nor weight, and the others stay below the threshold.',
+  text: 'A unit has neither rating nor weight; the others stay below the threshold.',
 };
 const COMMERCE_NOT_STATED = {
   code: 'COMMERCE_NOT_STATED',
-  text: 'Heavy enough for the federal rule; whether the trip is interstate commerce is not stated.',
+  text: 'Heavy enough; whether it is interstate commerce is not stated.',
 };
 const BELOW_THRESHOLD = {
   code: 'BELOW_WEIGHT_THRESHOLD',
-  text: '{total} is below the federal {limit}. State law usually asks for the load to be secured anyway.',
+  text: '{total} is below {limit}; state law usually asks for the load to be secured anyway.',
 };
-const INTRASTATE = { code: 'NOT_INTERSTATE', text: 'Not interstate commerce: state law decides, and often takes over these rules.' };
-const APPLIES = { code: 'COMMERCIAL_VEHICLE', text: 'A commercial motor vehicle: {limit} or more, in interstate commerce.' };
+const INTRASTATE = { code: 'NOT_INTERSTATE', text: 'Not interstate commerce: state law decides, often by these rules.' };
+const APPLIES = { code: 'COMMERCIAL_VEHICLE', text: '{limit} or more, in interstate commerce.' };

@@ -2,7 +2,7 @@ import type { QuantityLike } from '../../../quantities/quantity.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
 import type { MassUnit, UnitSystem } from '../../../quantities/units.js';
 import { us49cfr393102Criteria } from '../../../tables/generated/us-49cfr393-102-criteria.js';
-import { type Check, conditionCheck, notApplicableCheck } from '../../../working/check.js';
+import { type Check, metCheck, notApplicableCheck } from '../../../working/check.js';
 import type { Note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { DirectionalRequirement } from '../../rule-set.js';
@@ -42,17 +42,12 @@ export function performance(mass: QuantityLike<MassUnit>, units: UnitSystem, wor
 
 /** 393.102(c)(3): cargo secured as 393.104 to 393.136 ask is deemed to meet the performance criteria. */
 export function deemedPerformance(subject: string, met: boolean, working: Working): Check {
-  const about = requirement(working, '393.102(c)', 'Performance criteria', subject, 'memory');
-  return met ? conditionCheck(about, 'pass', DEEMED) : notApplicableCheck(about, NOT_DEEMED);
+  const about = requirement(working, '393.102(c)', 'Performance criteria, deemed met by the other checks', subject, 'memory');
+  return met ? metCheck(about) : notApplicableCheck(about, NOT_DEEMED);
 }
 
-const DEEMED: Note = {
-  code: 'DEEMED_TO_PERFORM',
-  params: {},
-  text: 'Deemed met: the checks of 393.104 to 393.130 for it pass.',
-};
 const NOT_DEEMED: Note = {
   code: 'NOT_DEEMED_TO_PERFORM',
   params: {},
-  text: 'Deemed met only once the other checks for it pass.',
+  text: 'The other checks for it do not all pass.',
 };

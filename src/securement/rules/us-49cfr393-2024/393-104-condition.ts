@@ -1,4 +1,4 @@
-import { type Check, conditionCheck, undeterminedCheck } from '../../../working/check.js';
+import { type Check, failedCheck, metCheck, undeterminedCheck } from '../../../working/check.js';
 import { type Note, note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { RatedTieDown } from './393-108-weakest-part.js';
@@ -10,7 +10,7 @@ import { requirement } from './cite.js';
  * zero in the aggregate and its tie-down does not count in the number.
  */
 export function checkCondition(tieDowns: readonly RatedTieDown[], working: Working): Check {
-  const about = requirement(working, '393.104(b)-(c)', 'Condition of the parts', 'tie-downs');
+  const about = requirement(working, '393.104(b)-(c)', 'No damaged part', 'tie-downs');
   let damaged = '';
   let undecided: Note[] | undefined;
   for (const { tieDown, damaged: parts, missing } of tieDowns) {
@@ -21,10 +21,9 @@ export function checkCondition(tieDowns: readonly RatedTieDown[], working: Worki
       undecided.push(fact);
     }
   }
-  if (damaged !== '') return conditionCheck(about, 'fail', note(DAMAGED, { parts: damaged }));
+  if (damaged !== '') return failedCheck(about, note(DAMAGED, { parts: damaged }));
   if (undecided !== undefined) return undeterminedCheck(about, undecided);
-  return conditionCheck(about, 'pass', SOUND);
+  return metCheck(about);
 }
 
-const DAMAGED = { code: 'DAMAGED_PART', text: 'Damaged: {parts}. A damaged part may not be used and counts zero.' };
-const SOUND: Note = { code: 'NO_DAMAGE_STATED', params: {}, text: 'No damaged part is stated.' };
+const DAMAGED = { code: 'DAMAGED_PART', text: 'Damaged, may not be used, counts zero: {parts}.' };

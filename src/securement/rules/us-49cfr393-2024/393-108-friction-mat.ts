@@ -38,5 +38,5 @@ export function showFrictionMat({ article, mass }: ReadArticle, { working, units
 
 const MAT_NOT_COUNTED = {
   code: 'FRICTION_MAT_NOT_COUNTED',
-  text: 'The friction mat under {article} resists sliding; it is not counted in the aggregate working load limit.',
+  text: 'The friction mat under {article} is not counted in the aggregate.',
 };

@@ -3,7 +3,7 @@ import type { Capacities } from '../../../assembly/part.js';
 import { type PartRater, readCapacity, type SeriesRating } from '../../../assembly/rate-part.js';
 import type { QuantityLike } from '../../../quantities/quantity.js';
 import { us49cfr393106Credit } from '../../../tables/generated/us-49cfr393-106-credit.js';
-import { type Check, conditionCheck, notApplicableCheck, undeterminedCheck } from '../../../working/check.js';
+import { type Check, metCheck, notApplicableCheck, undeterminedCheck } from '../../../working/check.js';
 import { type Note, note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { TieDown, TieDownPath } from '../../plan.js';
@@ -61,7 +61,7 @@ export function rateTieDown(rater: PartRater, tieDown: TieDown, { working, units
 
 function rateAsWhole(tieDown: TieDown, working: Working): RatedTieDown {
   const workingLoadLimit = readCapacity(tieDown.capacities as Capacities) ?? null;
-  const missing = workingLoadLimit === null ? [note(NO_WORKING_LOAD_LIMIT, { tieDown: tieDown.id })] : NONE;
+  const missing = workingLoadLimit === null ? [inTieDown(tieDown.id, note(NO_WORKING_LOAD_LIMIT))] : NONE;
   if (working.shown && workingLoadLimit !== null) {
     working.assumptions.push(note(STATED_AS_WHOLE, { tieDown: tieDown.id, limit: workingLoadLimit }));
   }
@@ -82,14 +82,14 @@ function missingAnchors(path: TieDownPath, { vehicleAnchors, cargoAnchors }: Ser
 
 /** 393.108(a) for one article: every tie-down rated, or what is missing, unless the others are enough without it. */
 export function checkRated(article: string, holding: readonly RatedTieDown[], strength: Check, working: Working): Check {
-  const about = requirement(working, '393.108(a)', 'Weakest part of each tie-down, anchor points included', article);
+  const about = requirement(working, '393.108(a)', 'Every part and anchor point rated', article);
   let missing: Note[] | undefined;
   for (const { workingLoadLimit, missing: facts } of holding) {
     if (workingLoadLimit !== null) continue;
     missing ??= [];
     missing.push(...facts);
   }
-  if (missing === undefined) return conditionCheck(about, 'pass', EVERY_PART_RATED);
+  if (missing === undefined) return metCheck(about);
   if (strength.verdict === 'pass') return notApplicableCheck(about, RATING_NOT_NEEDED);
   return undeterminedCheck(about, missing);
 }
@@ -102,23 +102,18 @@ function inTieDown(tieDown: string, missing: Note): Note {
 
 const ANCHOR_NOT_LISTED = {
   code: 'ANCHOR_NOT_LISTED',
-  text: 'Each anchor point on the {at} and its rating: add { kind: anchor, at: {at}, markedWll }.',
+  text: 'The anchor points on the {at} with their ratings, as parts of kind anchor.',
 };
 const NO_WORKING_LOAD_LIMIT = {
   code: 'NO_WORKING_LOAD_LIMIT',
-  text: 'Tie-down {tieDown}: its working load limit. Another capacity is not converted into one.',
+  text: 'Its working load limit; another capacity is not converted into one.',
 };
 const STATED_AS_WHOLE = {
   code: 'STATED_AS_WHOLE',
-  text: 'Tie-down {tieDown} is stated as a whole: {limit} holds for every part and anchor point of it.',
-};
-const EVERY_PART_RATED: Note = {
-  code: 'EVERY_PART_RATED',
-  params: {},
-  text: 'Every part and anchor point has a rating.',
+  text: '{tieDown} is stated as a whole: {limit} holds for all of it, anchor points included.',
 };
 const RATING_NOT_NEEDED: Note = {
   code: 'RATING_NOT_NEEDED',
   params: {},
-  text: 'A rating is not known; the aggregate reaches half of the weight without it.',
+  text: 'One is not; the aggregate is enough without it.',
 };

@@ -60,9 +60,9 @@ export function countByLength({ article, mass, length }: ReadArticle, working: W
   return count;
 }
 
-const NOT_BLOCKED = { code: 'NOT_BLOCKED_FORWARD', text: '{article} is taken as not blocked against forward movement.' };
+const NOT_BLOCKED = { code: 'NOT_BLOCKED_FORWARD', text: '{article} is taken as not blocked forward.' };
 const SPECIAL_METHODS = {
   code: 'SPECIAL_METHODS',
-  text: '{article} is fastened by special methods as the caller says: the count by length does not bind it, strength and performance do.',
+  text: '{article} is fastened by special methods: the count by length does not bind it, the rest does.',
 };
 

@@ -114,15 +114,15 @@ function countedTieDown({ tieDown, workingLoadLimit, weakest, credit }: RatedTie
 const HALF_CREDIT: Note = {
   code: 'HALF_CREDIT',
   params: {},
-  text: "A tie-down from the vehicle to the cargo counts half (393.106(d)(1)). A driver's handbook of the same agency counts it in full; the regulation governs.",
+  text: "A tie-down from the vehicle to the cargo counts half, though the agency's driver's handbook counts it in full.",
 };
 const DIRECTION_NOT_CHECKED: Note = {
   code: 'DIRECTION_NOT_CHECKED',
   params: {},
-  text: 'Counts and ratings do not look at direction: of four direct chains only two resist forward movement.',
+  text: 'Directions are not looked at: of four direct chains only two resist forward movement.',
 };
 const NOT_LOOKED_AT: Note = {
   code: 'NOT_LOOKED_AT',
   params: {},
-  text: 'Not looked at: chocks and parking brake, edge protection, cargo side by side, the front-end structure, adjustability.',
+  text: 'Nor are chocks and brakes, edge protection, cargo side by side, the front-end structure, adjustability.',
 };

@@ -2,8 +2,8 @@ import { compareExact, ratioOf } from '../../../quantities/exact.js';
 import type { QuantityLike } from '../../../quantities/quantity.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
-import { type Check, conditionCheck, countCheck, ratioCheck } from '../../../working/check.js';
-import { type Note, note } from '../../../working/note.js';
+import { type Check, failedCheck, metCheck, countCheck, ratioCheck } from '../../../working/check.js';
+import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { ReadArticle } from '../../plan.js';
 import type { RatedTieDown } from './393-108-weakest-part.js';
@@ -41,9 +41,9 @@ function checkGrade(subject: string, counted: readonly RatedTieDown[]): Check | 
   for (const { lowestGrade } of counted) lowest = Math.min(lowest, lowestGrade);
   if (lowest === Number.POSITIVE_INFINITY) return undefined;
   const about = practice('grade', 'Chain of grade 70 or higher, as haulers do', subject);
-  if (lowest >= 70) return conditionCheck(about, 'pass', GRADE_70);
+  if (lowest >= 70) return metCheck(about);
   const low = counted.filter(({ lowestGrade }) => lowestGrade < 70).map(({ tieDown }) => tieDown.id);
-  return conditionCheck(about, 'fail', note(BELOW_GRADE_70, { tieDowns: low.join(', ') }));
+  return failedCheck(about, note(BELOW_GRADE_70, { tieDowns: low.join(', ') }));
 }
 
 /** A handbook of the agency asks at least 5,000 lb of each tie-down on heavy equipment; the regulation does not. */
@@ -65,9 +65,4 @@ function leastOf(tieDowns: readonly RatedTieDown[]): QuantityLike | undefined {
   return least;
 }
 
-const GRADE_70: Note = {
-  code: 'GRADE_70_OR_HIGHER',
-  params: {},
-  text: 'Every chain that goes by its grade is grade 70 or higher.',
-};
-const BELOW_GRADE_70 = { code: 'BELOW_GRADE_70', text: 'Chain below grade 70 or unmarked in {tieDowns}: lawful at its rating; haulers use grade 70 or higher.' };
+const BELOW_GRADE_70 = { code: 'BELOW_GRADE_70', text: 'Below it or unmarked, and lawful at its rating: {tieDowns}.' };
