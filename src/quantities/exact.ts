@@ -70,6 +70,7 @@ export interface Ratio {
 export function ratioOf(demand: number, capacity: number, exact: () => -1 | 0 | 1): Ratio {
   if (capacity === 0) return { fits: demand === 0, utilization: null };
   const utilization = demand / capacity;
+  if (!Number.isFinite(utilization)) fail('NOT_FINITE', '', 'loads of a possible size', utilization, 'Check the numbers.');
   if (Math.abs(utilization - 1) > CLEAR_GAP) return { fits: utilization < 1, utilization };
   const order = exact();
   if (order === 0) return { fits: true, utilization: 1 };

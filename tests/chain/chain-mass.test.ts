@@ -64,10 +64,10 @@ describe('chainMass', () => {
   });
 
   it('has its least mass at the greatest inside length', () => {
-    // 3/8 grade 70: p = 1.38 in = 35.052 mm, w = 0.55 in = 13.97 mm, d = 10 mm
-    // Lc = 2 · 21.082 + π · 23.97 = 117.468 mm; 7850e-6 · 78.5398 · 117.468 / 35.052 = 2.0662 kg/m
+    // 3/8 grade 70: d = 10 mm, p = 1.38 in = 35.052 mm, w = 1.3 · 10 = 13 mm
+    // Lc = 2 · 22.052 + π · 23 = 116.3606 mm; 7850e-6 · 78.5398 · 116.3606 / 35.052 = 2.04669 kg/m
     const { range } = chainMass({ size: '3/8', grade: 70, length: '1 m', units: 'si' });
-    expect(range.least.value).toBeCloseTo(2.0662, 4);
+    expect(range.least.value).toBeCloseTo(2.0467, 4);
     // and the short link: 7850e-6 · 78.5398 · 107.398 / 30 = 2.20717, with 3 percent 2.27338
     expect(range.most.value).toBeCloseTo(2.2734, 4);
   });
@@ -96,21 +96,35 @@ describe('chainMass', () => {
     ]);
   });
 
-  it('falls back on a narrow short link where no inside length is tabulated, as an assumption', () => {
-    expect(chainMass({ size: '3/8', grade: 100, length: '1 m' }).assumptions.map(({ code }) => code)).toContain(
-      'SHORT_LINK',
-    );
-    expect(chainMass({ size: '3/8', grade: 80, length: '1 m' }).assumptions.map(({ code }) => code)).not.toContain(
-      'SHORT_LINK',
-    );
+  it('falls back on a narrow short link where no inside length is tabulated', () => {
+    // 3/8 grade 100, d = 10 mm: Lc = 2 · 17 + π · 23 = 106.257 mm; 7850e-6 · 78.5398 · 106.257 / 30 = 2.18372 kg/m
+    const { range, steps } = chainMass({ size: '3/8', grade: 100, length: '1 m', units: 'si' });
+    expect(range.least.value).toBeCloseTo(2.1837, 4);
+    const lightest = steps.find(({ subject, symbol }) => subject.startsWith('lightest') && symbol === 'm/L');
+    expect(lightest?.values).toContainEqual(['p', { value: 30, unit: 'mm' }]);
   });
 
-  it('warns of weld flash, and of thicker wire in the sizes that have it', () => {
-    const codes = (size: TradeSize, grade: ChainGrade) =>
-      chainMass({ size, grade, length: '1 m' }).cautions.map(({ code }) => code);
-    expect(codes('3/8', 70)).toEqual(['WELD_FLASH', 'THICKER_WIRE']);
-    expect(codes('3/8', 80)).toEqual(['WELD_FLASH']);
-    expect(codes('5/16', 70)).toEqual(['WELD_FLASH']);
+  it('warns of weld flash and of thicker wire', () => {
+    const { cautions } = chainMass({ size: '3/8', grade: 70, length: '1 m' });
+    expect(cautions.map(({ code }) => code)).toEqual(['WELD_FLASH']);
+    expect(cautions[0]?.text).toMatch(/1 to 3 percent.*1\/32 in over/);
+  });
+
+  it('says that wire and links are from memory, and the geometry derived', () => {
+    const provenance = (size: TradeSize) =>
+      chainMass({ size, length: '1 m' }).sources.map((source) => source.provenance);
+    expect(provenance('3/8')).toEqual(['memory', 'derived']);
+    expect(provenance('10 mm')).toEqual(['read', 'derived']);
+  });
+
+  it('takes its units from the size, and refuses units it does not have', () => {
+    expect(chainMass({ size: '3/8', length: '1 m' }).mass.unit).toBe('lb');
+    expect(chainMass({ size: '3/8', length: '1 m', units: 'si' }).mass.unit).toBe('kg');
+    expect(chainMass({ size: '10 mm', length: '1 m', units: 'us' }).mass.unit).toBe('lb');
+    expect(issueOf(() => chainMass({ size: '3/8', length: '1 m', units: 'metric' as 'si' }))).toMatchObject({
+      code: 'UNKNOWN_VALUE',
+      path: 'units',
+    });
   });
 
   it.each([
@@ -123,6 +137,9 @@ describe('chainMass', () => {
     ['0.375', 70, '1 m', 'UNKNOWN_SIZE'],
     ['0 mm', undefined, '1 m', 'UNKNOWN_SIZE'],
     ['toString', undefined, '1 m', 'UNKNOWN_SIZE'],
+    [undefined, 70, '1 m', 'UNKNOWN_SIZE'],
+    [['10 mm'], 70, '1 m', 'UNKNOWN_SIZE'],
+    ['3/8', 'constructor', '1 m', 'UNKNOWN_GRADE'],
     ['3/8', 70, '0 m', 'NOT_POSITIVE'],
     ['3/8', 70, '3 kg', 'WRONG_KIND'],
     ['3/8', 70, undefined, 'MISSING_FIELD'],
@@ -132,7 +149,7 @@ describe('chainMass', () => {
   });
 
   it('tells what to do about grade 120', () => {
-    expect(() => chainMass({ size: '3/8', grade: 120, length: '1 m' })).toThrow(/weigh it/);
+    expect(() => chainMass({ size: '3/8', grade: 120, length: '1 m' })).toThrow(/Weigh the chain/);
   });
 });
 

@@ -5,12 +5,12 @@ import { makeResult } from '../../src/working/result.js';
 import { Working } from '../../src/working/step.js';
 import { RESULTS, tractorPlan } from '../explain/results.js';
 
-const caution = (text: string) => ({ code: 'C', params: {}, text });
+const sentence = (text: string) => ({ code: 'C', params: {}, text });
 
 /** What a console shows of a result with this answer. */
 function shown(answer: object, cautions: readonly string[] = []): string[] {
   const working = new Working(true);
-  working.cautions.push(...cautions.map(caution));
+  working.cautions.push(...cautions.map(sentence));
   return inspect(makeResult('someResult', answer, {}, working)).split('\n');
 }
 
@@ -24,8 +24,19 @@ describe('at the console', () => {
     const lines = inspect(result).split('\n');
     expectOneScreen(lines);
     expect(lines[0]).toBe('verdict' in result ? `${result.result}: ${result.verdict}` : result.result);
-    expect(lines.at(-1)).toMatch(/^ {2}\d+ steps?, \d+ sources?: explain\(result\)$/);
+    expect(lines.at(-1)).toBe(`  ${result.steps.length} steps, ${result.sources.length} sources: explain(result)`);
     expect(lines.join('\n')).not.toMatch(/null|undefined|\[object/);
+  });
+
+  it.each(Object.entries(RESULTS))('%s shows its answer and its first caution', (_, result) => {
+    const text = inspect(result);
+    for (const key of Object.keys(result)) {
+      const known = ['result', 'verdict', 'checks', 'inputs', 'steps', 'sources', 'assumptions', 'cautions'];
+      const value = (result as unknown as Record<string, unknown>)[key];
+      if (known.includes(key) || (Array.isArray(value) && value.length === 0)) continue;
+      expect(text).toContain(`\n  ${key}: `);
+    }
+    expect(text).toContain(`\n  caution: ${result.cautions[0]?.text.slice(0, 60)}`);
   });
 
   it('shows the fields of the answer', () => {
@@ -36,20 +47,23 @@ describe('at the console', () => {
         atMost: null,
         weakest: ['a', 'b'],
         none: [],
-        gone: undefined,
+        because: sentence('So it is.'),
+        range: { least: { value: 27.71234, unit: 'lb' }, most: { value: 30, unit: 'lb' } },
       }),
     ).toEqual([
       'someResult',
       '  limit: 4700 lb',
       '  grade: 70',
       '  atMost: —',
-      '  weakest: a, b',
-      '  none: none',
+      '  weakest: a',
+      '  weakest: b',
+      '  because: So it is.',
+      '  range: least 27.712 lb, most 30 lb',
       '  0 steps, 0 sources: explain(result)',
     ]);
   });
 
-  it('shows a list of things with id and verdict line by line', () => {
+  it('shows a list of things line by line, each by its id', () => {
     expect(
       shown({
         parts: [
@@ -59,16 +73,14 @@ describe('at the console', () => {
         ],
       }).slice(1, -1),
     ).toEqual([
-      '  parts:',
-      '    hook: pass, limit —, at (1, 2, 3)',
-      '    bare',
-      '    rule 393.110, options count 2; count 4',
+      '  parts: hook: verdict pass, limit —, at 1, 2, 3',
+      '  parts: bare: ',
+      '  parts: rule 393.110, options count 2, count 4',
     ]);
   });
 
-  // 13 checks: 12 pass, 1 undetermined
-  const passes = Array.from({ length: 12 }, (_, index) => ({
-    id: `check ${index}`,
+  const passed = {
+    id: 'passed',
     title: 'Title',
     clause: 'clause',
     subject: 'tractor',
@@ -76,92 +88,74 @@ describe('at the console', () => {
     verdict: 'pass',
     demand: { value: 1970, unit: 'lb' },
     capacity: { value: 9400, unit: 'lb' },
-    utilization: 1970 / 9400,
-  }));
-  const open = { ...passes[0], id: 'open', verdict: 'undetermined', missing: [caution('The rating of the anchor.')] };
-  const { demand: _d, capacity: _c, utilization: _u, ...undetermined } = open;
+    utilization: 1970 / 9400, // 0.20957...
+  };
+  const { demand: _d, capacity: _c, utilization: _u, ...bare } = passed;
 
-  it('counts the checks and shows what is not passed', () => {
-    expect(shown({ governing: 'open', checks: [...passes, undetermined] }).slice(1, -1)).toEqual([
-      '  13 checks: 12 pass, 1 undetermined',
-      '  governing: undetermined open: missing The rating of the anchor.',
-    ]);
-  });
-
-  it('shows the check that decides with its figures', () => {
-    expect(shown({ governing: 'check 3', checks: passes }).slice(1, -1)).toEqual([
-      '  12 checks: 12 pass',
-      '  governing: pass check 3: demand 1970 lb, capacity 9400 lb, utilization 20.96 %',
-    ]);
-  });
-
-  it('puts failed requirements first and failed practice last', () => {
-    const because = caution('Because.');
-    const base = { title: 'T', clause: 'c', subject: 's', because };
+  it('shows the checks that are not in order, each with what it found', () => {
     expect(
       shown({
+        governing: 'few',
         checks: [
-          { ...base, id: 'habit', weight: 'practice', verdict: 'fail' },
-          { ...base, id: 'kept habit', weight: 'practice', verdict: 'pass' },
-          { ...base, id: 'far', weight: 'requirement', verdict: 'not-applicable' },
-          { ...base, id: 'unsure', weight: 'requirement', verdict: 'undetermined' },
-          { ...base, id: 'bad', weight: 'requirement', verdict: 'fail' },
+          passed,
+          { ...passed, id: 'few', verdict: 'fail' },
+          { ...bare, id: 'open', verdict: 'undetermined', missing: [sentence('The rating of the anchor.')] },
+          { ...bare, id: 'far', verdict: 'not-applicable', because: sentence('It is not asked.') },
         ],
       }).slice(1, -1),
     ).toEqual([
-      '  5 checks: 2 fail, 1 pass, 1 not-applicable, 1 undetermined',
-      '  fail bad: because Because.',
-      '  undetermined unsure: because Because.',
-      '  not-applicable far: because Because.',
-      '  fail habit: because Because.',
+      '  governing: few',
+      '  not in order: few: verdict fail, demand 1970 lb, capacity 9400 lb, utilization 0.20957',
+      '  not in order: open: verdict undetermined, missing The rating of the anchor.',
+      '  not in order: far: verdict not-applicable, because It is not asked.',
+    ]);
+    expect(shown({ checks: [passed, passed] })).toHaveLength(2);
+  });
+
+  it('shows the first three of a list of more than four, and how many are left out', () => {
+    const list = (count: number) => Array.from({ length: count }, (_, index) => ({ id: `chain ${index}`, credit: 0.5 }));
+    expect(shown({ tieDowns: list(4) })).toHaveLength(6);
+    expect(shown({ tieDowns: list(1000) }).slice(1, -1)).toEqual([
+      '  tieDowns: chain 0: credit 0.5',
+      '  tieDowns: chain 1: credit 0.5',
+      '  tieDowns: chain 2: credit 0.5',
+      '  … 997 more',
     ]);
   });
 
-  it('keeps the screen with many failed checks and a long answer', () => {
-    const fails = Array.from({ length: 40 }, (_, index) => ({ ...passes[0], id: `fail ${index}`, verdict: 'fail' }));
-    const answer = Object.fromEntries(Array.from({ length: 40 }, (_, index) => [`field ${index}`, index]));
-    const lines = shown({ ...answer, governing: 'fail 0', checks: fails }, ['one', 'two', 'three', 'four']);
-    expect(lines).toHaveLength(24);
-    expect(lines).toContain('  40 checks: 40 fail');
-    expect(lines.some((line) => line.startsWith('  governing: fail fail 0'))).toBe(true);
-    // 9 lines for the checks: count, governing, 6 of the 39 others, and that 33 more are left out
-    expect(lines).toContain('    … 33 more');
-    // 22 lines less 3 cautions and 9 checks leave 10 for the answer: 9 of 40 fields, 31 left out
-    expect(lines).toContain('    … 31 more');
-    expect(lines.slice(-4)).toEqual(['  ! one', '  ! two', '    … 2 more', '  0 steps, 0 sources: explain(result)']);
-  });
-
-  it('shows the first items of a very long list', () => {
-    const lines = shown({
-      tieDowns: Array.from({ length: 1000 }, (_, index) => ({ id: `chain ${index}`, credit: 0.5 })),
-    });
-    expect(lines.slice(1, -1)).toEqual([
-      '  tieDowns:',
-      '    chain 0: credit 0.5',
-      '    chain 1: credit 0.5',
-      '    chain 2: credit 0.5',
-      '    chain 3: credit 0.5',
-      '    … 996 more',
+  it('keeps the screen with many failed checks, many cautions and a long answer', () => {
+    const fails = Array.from({ length: 40 }, (_, index) => ({ ...passed, id: `fail ${index}`, verdict: 'fail' }));
+    const cautions = Array.from({ length: 40 }, (_, index) => `caution ${index}`);
+    const lines = shown({ governing: 'fail 0', checks: fails }, cautions);
+    expect(lines.filter((line) => line.startsWith('  not in order: '))).toHaveLength(3);
+    expect(lines.slice(-5)).toEqual([
+      '  caution: caution 0',
+      '  caution: caution 1',
+      '  caution: caution 2',
+      '  … 37 more',
+      '  0 steps, 0 sources: explain(result)',
     ]);
+    const long = Object.fromEntries(Array.from({ length: 40 }, (_, index) => [`field ${index}`, index]));
+    expect(shown({ ...long, checks: fails }, cautions)).toHaveLength(24);
   });
 
   it('clips long cautions at 100 columns', () => {
-    const [, line] = shown({}, ['x'.repeat(200)]);
-    expect(line).toBe(`  ! ${'x'.repeat(95)}…`);
-    expect(shown({}, ['x'.repeat(96)])[1]).toBe(`  ! ${'x'.repeat(96)}`);
+    // 2 columns of indent and 9 of "caution: " leave 89; longer text keeps one column for the sign that it goes on
+    expect(shown({}, ['x'.repeat(200)])[1]).toBe(`  caution: ${'x'.repeat(88)}…`);
+    expect(shown({}, ['x'.repeat(88)])[1]).toBe(`  caution: ${'x'.repeat(88)}`);
   });
 
   it('keeps hostile ids in their line', () => {
-    const lines = inspect(
+    const text = inspect(
       tractorPlan({
-        article: 'a\nb\u001b[2J\u202e',
+        article: 'a\nb\u001b[2J\u202e\u2028',
         tieDowns: ['😀'.repeat(500), '\uD83D'.repeat(99)],
         anchored: false,
       }),
-    ).split('\n');
-    expectOneScreen(lines);
-    expect(lines.join('\n')).not.toMatch(/(?!\n)\p{Cc}|[\p{Cf}\p{Cs}]/u);
-    expect(lines.join('\n')).toContain('a\\u{a}b\\u{1b}[2J\\u{202e}');
+    );
+    expectOneScreen(text.split('\n'));
+    expect(text).not.toMatch(/(?!\n)\p{Cc}|[\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/u);
+    expect(text).toContain('a\uFFFDb\uFFFD[2J\uFFFD\uFFFD');
   });
 
   it('fits one screen whatever the answer', () => {

@@ -10,7 +10,7 @@ import { requirement } from './cite.js';
  * zero in the aggregate and its tie-down does not count in the number.
  */
 export function checkCondition(tieDowns: readonly RatedTieDown[], working: Working): Check {
-  const about = requirement(working, '393.104(b)-(c)', 'No damaged part', 'tie-downs');
+  const about = requirement(working, '393.104(b)', 'No damaged part', 'tie-downs');
   let damaged = '';
   let undecided: Note[] | undefined;
   for (const { tieDown, damaged: parts, missing } of tieDowns) {
