@@ -93,7 +93,11 @@ export function failAt(place: string, error: unknown): never {
 }
 
 /** Reads a list item by item; an error says which item it came from. */
-export function mapAt<Item, Read>(list: readonly Item[], name: string, read: (item: Item, index: number) => Read): Read[] {
+export function mapAt<Item, Read>(
+  list: readonly Item[],
+  name: string,
+  read: (item: Item, index: number) => Read,
+): Read[] {
   const all = new Array<Read>(list.length);
   let index = 0;
   try {
@@ -126,7 +130,13 @@ export function clip(text: string, most: number): string {
 /** Refuses a value that is not one of a few. */
 export function checkOneOf(value: unknown, allowed: readonly unknown[], path: string): void {
   if (!allowed.includes(value)) {
-    fail(value === undefined ? 'MISSING_FIELD' : 'UNKNOWN_VALUE', path, `one of ${allowed.join(', ')}`, value, 'Give one of these.');
+    fail(
+      value === undefined ? 'MISSING_FIELD' : 'UNKNOWN_VALUE',
+      path,
+      `one of ${allowed.join(', ')}`,
+      value,
+      'Give one of these.',
+    );
   }
 }
 

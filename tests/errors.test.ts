@@ -93,6 +93,10 @@ const strap = {
 } as const;
 const check = (more: object) => checkSecurement({ rules, articles: [tractor], tieDowns: [strap], ...more } as never);
 
+/** Lists within lists, and the path to the one that is so deep. */
+const nestedLists = (depth: number): unknown => (depth === 0 ? [] : [nestedLists(depth - 1)]);
+const placeOf = (depth: number) => '[0]'.repeat(depth + 1);
+
 /** One call for each code, and the place it must name; '' where the whole argument or no field is at fault. */
 const cases: Partial<Record<RiggingErrorCode, readonly [call: () => unknown, path: string]>> = {
   TEXT_NOT_A_QUANTITY: [() => check({ articles: [{ ...tractor, length: 'ten feet' }] }), 'articles[0].length'],
@@ -126,6 +130,7 @@ const cases: Partial<Record<RiggingErrorCode, readonly [call: () => unknown, pat
   UNKNOWN_RATING_TABLE: [() => ratingTableById('us-49cfr393-108-1999'), 'id'],
   EMPTY_LIST: [() => assemblyRating({ ratings: law, parts: [] }), 'parts'],
   DUPLICATE_ID: [() => assemblyRating({ ratings: law, parts: [chain, chain] }), 'parts[1].id'],
+  TOO_LARGE: [() => readJson(partSchema, nestedLists(65)), placeOf(64)],
   CONFLICTING_FIELDS: [() => check({ tieDowns: [{ ...strap, parts: [chain] }] }), 'tieDowns[0]'],
   IMPOSSIBLE_GEOMETRY: [() => convert(deg(90), 'percent-grade'), ''],
 };

@@ -82,13 +82,13 @@ interface Link {
 export function chainMass(
   input: Options & { readonly size: TradeSize; readonly grade?: ChainGrade; readonly length: QuantityInput<'length'> },
 ): ChainMass {
+  const length = readPositive(input?.length, 'length', 'length');
   const { size, grade } = input;
   const working = new Working(input.working !== false);
-  const length = readPositive(input.length, 'length', 'length');
   const metric = metricRows(size);
   const units = readSystem(input.units, metric ? 'si' : 'us');
   const made = metric ?? inchRows(size);
-  const rows = grade === undefined ? Object.values(made) : [rowOf(made, grade) ?? refuseGrade(made, grade)];
+  const rows = grade === undefined ? Object.values(made) : [madeIn(made, grade)];
 
   const d = Math.max(...rows.map(({ wire_mm }) => wire_mm));
   const [lightest] = rows.map(longestLink).sort((a, b) => kgPerMeter(a) - kgPerMeter(b)) as [Link];
@@ -128,15 +128,17 @@ function inchRows(size: string): Rows {
 
 /** A metric size is the wire, in every grade; none for other sizes. */
 function metricRows(size: string): Rows | undefined {
-  const row = { wire_mm: Number.parseFloat(size) };
-  const metric = typeof size === 'string' && /^\d{1,2}(\.\d)? mm$/.test(size) && row.wire_mm > 0;
-  return metric ? { 30: row, 43: row, 70: row, 80: row, 100: row } : undefined;
+  const metric = typeof size === 'string' && /^\d{1,2}(\.\d)? mm$/.test(size);
+  const row = { wire_mm: metric ? Number.parseFloat(size) : 0 };
+  return row.wire_mm > 0 ? { 30: row, 43: row, 70: row, 80: row, 100: row } : undefined;
 }
 
-function refuseGrade(rows: Rows, grade: ChainGrade): never {
-  const code = CHAIN_GRADES.includes(grade) ? 'NO_VALUE_IN_TABLE' : 'UNKNOWN_GRADE';
-  const remedy = 'Weigh the chain, or leave the grade out.';
-  return fail(code, 'grade', `one of ${Object.keys(rows).join(', ')}`, grade, remedy);
+function madeIn(rows: Rows, grade: ChainGrade): LinkRow {
+  const known = CHAIN_GRADES.includes(grade);
+  const row = known ? rowOf(rows, grade) : undefined;
+  const code = known ? 'NO_VALUE_IN_TABLE' : 'UNKNOWN_GRADE';
+  const grades = `one of ${Object.keys(rows).join(', ')}`;
+  return row ?? fail(code, 'grade', grades, grade, 'Weigh the chain, or leave the grade out.');
 }
 
 /**
@@ -176,21 +178,39 @@ export function chainMassFromLink(
     readonly density?: QuantityInput<'density'>;
   },
 ): ChainMassFromLink {
+  const length = readPositive(input?.length, 'length', 'length');
   const working = new Working(input.working !== false);
-  const length = readPositive(input.length, 'length', 'length');
   const wire = readPositive(input.wireDiameter, 'length', 'wireDiameter');
   const pitch = readPositive(input.pitch, 'length', 'pitch');
   const width = readPositive(input.insideWidth, 'length', 'insideWidth');
   const density = input.density === undefined ? undefined : readPositive(input.density, 'density', 'density');
   const units = sharedUnits(input.units, [length, wire, pitch, width, density]);
   if (compareExact(width, wire) <= 0) {
-    fail('IMPOSSIBLE_GEOMETRY', 'insideWidth', `more than the wire, ${wire}`, `${width}`, 'The next link must pass through.');
+    fail(
+      'IMPOSSIBLE_GEOMETRY',
+      'insideWidth',
+      `more than the wire, ${wire}`,
+      `${width}`,
+      'The next link must pass through.',
+    );
   }
   if (compareExact(pitch, width) < 0) {
-    fail('IMPOSSIBLE_GEOMETRY', 'pitch', `at least the inside width, ${width}`, `${pitch}`, 'It is the longer way inside a link.');
+    fail(
+      'IMPOSSIBLE_GEOMETRY',
+      'pitch',
+      `at least the inside width, ${width}`,
+      `${pitch}`,
+      'It is the longer way inside a link.',
+    );
   }
   if (compareExactSums([{ quantity: pitch }], [{ quantity: wire, times: [2] }]) <= 0) {
-    fail('IMPOSSIBLE_GEOMETRY', 'pitch', `more than twice the wire, ${wire}`, `${pitch}`, 'Both neighbors need room in the link.');
+    fail(
+      'IMPOSSIBLE_GEOMETRY',
+      'pitch',
+      `more than twice the wire, ${wire}`,
+      `${pitch}`,
+      'Both neighbors need room in the link.',
+    );
   }
   const link = { d: inUnit(wire, 'mm').value, p: inUnit(pitch, 'mm').value, w: inUnit(width, 'mm').value };
   const rho = density === undefined ? STEEL_DENSITY : inUnit(density, 'kg/m3').value;
@@ -225,7 +245,13 @@ function massOf(
     values: { ρ: { value: density, unit: 'kg/m3' }, d: inMm(d), p: inMm(p), w: inMm(w) },
     result: massPerLength,
   });
-  working.step({ subject, symbol: 'm', expression: 'L · m/L', values: { L: length, 'm/L': massPerLength }, result: mass });
+  working.step({
+    subject,
+    symbol: 'm',
+    expression: 'L · m/L',
+    values: { L: length, 'm/L': massPerLength },
+    result: mass,
+  });
   return { mass, massPerLength };
 }
 

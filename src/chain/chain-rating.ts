@@ -4,7 +4,16 @@ import { isForce, ratedLoadIn, STANDARD_GRAVITY } from '../quantities/rated.js';
 import { readPositive } from '../quantities/read.js';
 import { readSystem } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
-import { chainCell, type GradeOf, printedRating, type RatedCell, type RatingTable, rowOf, type SizeOf, sourceOfCell } from '../tables/rating-table.js';
+import {
+  chainCell,
+  type GradeOf,
+  printedRating,
+  type RatedCell,
+  type RatingTable,
+  rowOf,
+  type SizeOf,
+  sourceOfCell,
+} from '../tables/rating-table.js';
 import { FOLLOW_THE_MARK, NOT_FOR_LIFTING, STRAIGHT_PULL } from '../working/cautions.js';
 import { note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
@@ -80,7 +89,9 @@ interface ChainLimit {
  * chainRating({ ratings: us49cfr393_108_2024, size: '3/8' }).workingLoadLimit
  * // => 2650 lb
  */
-export function chainRating<const T extends RatingTable, const S extends SizeOf<T>>(input: ListedChain<T, S>): ChainRating;
+export function chainRating<const T extends RatingTable, const S extends SizeOf<T>>(
+  input: ListedChain<T, S>,
+): ChainRating;
 export function chainRating(input: MarkedChain): ChainRating;
 export function chainRating(input: ListedChain<RatingTable, string> | MarkedChain): ChainRating {
   checkObject(input, '', '{ ratings, size, grade }');
@@ -97,9 +108,15 @@ export function chainRating(input: ListedChain<RatingTable, string> | MarkedChai
     cell === undefined || basis === 'marked'
       ? ratedLoadIn(limit, system)
       : new Quantity(printedRating(cell, units).value, system);
-  if (working.shown) showRating(working, ratings, size, { limit, basis, grade: countedGrade, cell } as ChainLimit, workingLoadLimit);
+  if (working.shown)
+    showRating(working, ratings, size, { limit, basis, grade: countedGrade, cell } as ChainLimit, workingLoadLimit);
   if (cell !== undefined && basis !== 'marked') working.cite(sourceOfCell(ratings.chain, cell, units));
-  else working.cite({ document: "maker's mark on the chain or its tag", provenance: 'read', note: 'as the caller states it' });
+  else
+    working.cite({
+      document: "maker's mark on the chain or its tag",
+      provenance: 'read',
+      note: 'as the caller states it',
+    });
   if (basis === 'unmarked') {
     working.assumptions.push(note(UNMARKED, { grade: countedGrade ?? 0, clause: ratings.unmarkedChain?.clause ?? '' }));
   }
@@ -115,7 +132,9 @@ export function chainRating(input: ListedChain<RatingTable, string> | MarkedChai
       size,
       ...(countedGrade === undefined ? {} : { grade: countedGrade }),
       ratings: ratings.id,
-      ...(force === undefined ? {} : { minimumBreakingForce: ratedLoadIn({ value: force, unit: 'lbf' }, units === 'si' ? 'kN' : 'lbf') }),
+      ...(force === undefined
+        ? {}
+        : { minimumBreakingForce: ratedLoadIn({ value: force, unit: 'lbf' }, units === 'si' ? 'kN' : 'lbf') }),
       ...(cell?.design_factor === undefined || basis === 'marked' ? {} : { designFactor: cell.design_factor }),
     },
     input,
@@ -134,12 +153,23 @@ function chainLimit(ratings: RatingTable, size: string, grade: number | undefine
     checkChain(size, grade);
     const limit = readPositive(markedWll, 'ratedLoad', 'markedWll');
     const cell = grade === undefined ? undefined : rowOf(rowOf(ratings.chain.rows, size) ?? {}, grade);
-    return { limit, basis: 'marked', ...(grade === undefined ? {} : { grade }), ...(cell === undefined ? {} : { cell }) };
+    return {
+      limit,
+      basis: 'marked',
+      ...(grade === undefined ? {} : { grade }),
+      ...(cell === undefined ? {} : { cell }),
+    };
   }
   if (grade === undefined) {
     const unmarked = ratings.unmarkedChain;
     if (unmarked === null) {
-      return fail('MISSING_FIELD', 'grade', 'the grade read from the chain', undefined, `${ratings.id} gives an unmarked chain no rating: read the mark, or give markedWll.`);
+      return fail(
+        'MISSING_FIELD',
+        'grade',
+        'the grade read from the chain',
+        undefined,
+        `${ratings.id} gives an unmarked chain no rating: read the mark, or give markedWll.`,
+      );
     }
     const cell = chainCell(ratings, size, unmarked.grade);
     return { limit: printedRating(cell, ratings.units), basis: 'unmarked', grade: unmarked.grade, cell };
@@ -151,7 +181,13 @@ function chainLimit(ratings: RatingTable, size: string, grade: number | undefine
 /** Refuses anything that is not a rating table, with the remedy a newcomer needs. */
 export function checkRatings(ratings: unknown): asserts ratings is RatingTable {
   if (typeof ratings !== 'object' || ratings === null || !('chain' in ratings) || !('id' in ratings)) {
-    fail('UNKNOWN_RATING_TABLE', 'ratings', 'a rating table constant', ratings, 'Import one, such as us49cfr393_108_2024.');
+    fail(
+      'UNKNOWN_RATING_TABLE',
+      'ratings',
+      'a rating table constant',
+      ratings,
+      'Import one, such as us49cfr393_108_2024.',
+    );
   }
 }
 
@@ -163,7 +199,13 @@ function showRating(working: Working, ratings: RatingTable, size: string, found:
     const values: (readonly [string, StepValue])[] = [['marked WLL', limit]];
     if (crossing) values.push(['g', { value: STANDARD_GRAVITY, unit: 'm/s2' }]);
     if (cell !== undefined) values.push(['table WLL, not used', printedRating(cell, ratings.units)]);
-    working.step({ subject, symbol: 'WLL', expression: crossing ? 'marked WLL / g' : 'marked WLL', values, result: shown });
+    working.step({
+      subject,
+      symbol: 'WLL',
+      expression: crossing ? 'marked WLL / g' : 'marked WLL',
+      values,
+      result: shown,
+    });
     return;
   }
   working.step({
@@ -175,7 +217,9 @@ function showRating(working: Working, ratings: RatingTable, size: string, found:
       ['grade', grade ?? ''],
     ],
     result: shown,
-    ...(ratings.chain.source.clause === undefined ? {} : { clause: `${ratings.chain.source.document} ${ratings.chain.source.clause}` }),
+    ...(ratings.chain.source.clause === undefined
+      ? {}
+      : { clause: `${ratings.chain.source.document} ${ratings.chain.source.clause}` }),
   });
   if (cell?.minimum_breaking_force_lbf !== undefined && cell.design_factor !== undefined) {
     working.step({

@@ -2,11 +2,11 @@ import { fail } from '../errors.js';
 import { inUnit } from '../quantities/convert.js';
 import type { Quantity, QuantityInput } from '../quantities/quantity.js';
 import { readPositive } from '../quantities/read.js';
+import { sharedUnits } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
 import type { Note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
-import { sharedUnits } from '../quantities/shared-units.js';
 import type { ChainGrade } from './trade-size.js';
 
 /** Classes of European chain: 4 is 400 N/mm², 5 is 500, 8 is 800. */
@@ -46,8 +46,8 @@ export function breakingForceOfGrade(input: {
   /** `false` leaves the steps out. */
   readonly working?: boolean;
 }): BreakingForceOfGrade {
+  const number = gradeNumber(input?.grade);
   const working = new Working(input.working !== false);
-  const number = gradeNumber(input.grade);
   const wire = readPositive(input.wireDiameter, 'length', 'wireDiameter');
   const unit = sharedUnits(input.units, [wire]) === 'us' ? 'lbf' : 'kN';
   const d = inUnit(wire, 'mm').value;

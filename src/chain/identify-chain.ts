@@ -5,7 +5,15 @@ import { readPositive } from '../quantities/read.js';
 import { chainFinishPractice } from '../tables/generated/chain-finish-practice.js';
 import { measuredWireBands } from '../tables/generated/measured-wire-bands.js';
 import { us49cfr393108ChainMarks } from '../tables/generated/us-49cfr393-108-chain-marks.js';
-import { type ChainRows, type GeneratedTable, type GradeOf, type MarkRows, type RatingTable, rowOf, type SizeOf } from '../tables/rating-table.js';
+import {
+  type ChainRows,
+  type GeneratedTable,
+  type GradeOf,
+  type MarkRows,
+  type RatingTable,
+  rowOf,
+  type SizeOf,
+} from '../tables/rating-table.js';
 import { FOLLOW_THE_MARK } from '../working/cautions.js';
 import { type Note, type NoteParam, note, type Words } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
@@ -86,26 +94,35 @@ export function identifyChain<const T extends RatingTable>(input: {
     fail('MISSING_FIELD', '', 'a mark, a wireDiameter or a finish', undefined, 'Look for a mark and measure the wire.');
   }
   const working = new Working(input.working !== false);
-  const wire = wireDiameter && readPositive(wireDiameter, 'length', 'wireDiameter');
+  const wire = wireDiameter === undefined ? undefined : readPositive(wireDiameter, 'length', 'wireDiameter');
   const marked = gradeOfMark(ratings, mark, working);
   const suggested = gradesOfFinish(finish, marked, working);
   const place = wire && placeWire(wire, ratings, marked, worn === true, working);
+  const band = place?.band;
 
-  const byMark = marked === undefined ? undefined : note(BY_MARK, { mark: mark ?? '', grade: marked });
-  const candidates = [
-    ...(place?.band ? listBand(place.band, marked, BY_WIRE, byMark) : byMark ? [candidate('marked', byMark, marked)] : []),
-    ...(place?.others ?? []).flatMap(({ band, words }) => listBand(band, marked, words)),
-    ...suggested.flatMap((grade) => {
-      const because = note(BY_FINISH, { finish: finish ?? '', grade });
-      if (place === undefined) return [candidate('suggested', because, grade)];
-      return namesOf(place.band, grade).map(({ size }) => candidate('suggested', because, grade, size));
-    }),
-  ];
+  const candidates: ChainCandidate[] = [];
+  const add = (confidence: ChainCandidate['confidence'], because: Note, grade?: number, size?: string) =>
+    candidates.push({ ...(size && { size }), ...(grade && { grade }), confidence, because });
+  if (marked !== undefined) {
+    const because = note(BY_MARK, { mark: mark ?? '', grade: marked });
+    for (const size of band ? sizesOf(band, marked) : [undefined]) add('marked', because, marked, size);
+  }
+  for (const { band, words } of place?.possible ?? []) {
+    for (const size of sizesOf(band, marked)) {
+      const grades = band.names.flatMap((name) => (name.size === size ? (name.grade ?? 'EN 818') : [])).join(', ');
+      add('measured', note(words, { nominal: band.nominal, grades }), marked, size);
+    }
+  }
+  for (const grade of suggested) {
+    const because = note(BY_FINISH, { finish: finish ?? '', grade });
+    if (place === undefined) add('suggested', because, grade);
+    for (const { size } of namesOf(band, grade)) add('suggested', because, grade, size);
+  }
 
   const { countAs, because } = count(ratings, place, marked);
   if (typeof countAs === 'object') {
     const { size, grade } = countAs;
-    const own = place?.all.find((band) => namesOf(band, grade).some((name) => name.size === size));
+    const own = place?.all.find((each) => namesOf(each, grade).some((name) => name.size === size));
     if (marked === undefined) {
       working.assumptions.push(note(UNMARKED, { grade, clause: ratings.unmarkedChain?.clause ?? '' }));
     } else if (wire && own && compareExact(wire, own.least) < 0) {
@@ -113,7 +130,12 @@ export function identifyChain<const T extends RatingTable>(input: {
     }
   }
   working.cautions.push(FOLLOW_THE_MARK);
-  return makeResult('identifyChain', { candidates, countAs, because, ratings: ratings.id }, input, working) as ChainIdentity<T>;
+  return makeResult(
+    'identifyChain',
+    { candidates, countAs, because, ratings: ratings.id },
+    input,
+    working,
+  ) as ChainIdentity<T>;
 }
 
 const UNMARKED = { code: 'UNMARKED_CHAIN', text: 'No grade mark: counts as grade {grade} ({clause}).' };
@@ -126,7 +148,10 @@ const FINISH_IS_NO_PROOF = {
   code: 'FINISH_IS_NO_PROOF',
   text: 'A finish (here usual on grade {grades}) proves no grade and counts as nothing.',
 };
-const FINISH_IGNORED = { code: 'FINISH_IGNORED', text: 'The finish is more usual on grade {grades}; the mark governs.' };
+const FINISH_IGNORED = {
+  code: 'FINISH_IGNORED',
+  text: 'The finish is more usual on grade {grades}; the mark governs.',
+};
 
 const BY_MARK = { code: 'BY_MARK', text: 'Marked {mark}: grade {grade}.' };
 const BY_WIRE = { code: 'BY_WIRE', text: 'Wire of {nominal} when new; made in grade {grades}.' };
@@ -135,27 +160,36 @@ const MAYBE_WORN = { code: 'MAYBE_WORN', text: 'If worn: wire of {nominal} when 
 
 const BETWEEN_BANDS = {
   code: 'BETWEEN_BANDS',
-  text: 'No new chain has this wire: an odd make, or larger chain worn down. The lower size counts.',
+  text: 'No new chain has this wire: an odd make, or worn down. The lower size counts.',
 };
 const IN_WIDE_BAND = {
   code: 'IN_WIDE_BAND',
-  text: 'Also within 5 percent of {nominal} wire ({size}): measure again, twice at right angles.',
+  text: 'Also within 5 percent of {nominal} wire ({size}): measure again, at right angles.',
 };
 const OVERLAP = { code: 'OVERLAP', text: 'The reading fits two sizes: the smaller counts.' };
 const THIN_FOR_GRADE = {
   code: 'THIN_FOR_GRADE',
-  text: 'Thinner than {nominal} wire of new {size} grade {grade}: worn, or made thinner. Inspect it before use.',
+  text: 'Thinner than new {size} grade {grade}, {nominal}: worn, or made thinner. Inspect it before use.',
 };
 
 const COUNTED = { code: 'COUNTED', text: 'Counts as {size} grade {grade}.' };
-const COUNTED_UNMARKED = { code: 'COUNTED_UNMARKED', text: 'No grade mark: counts as {size} grade {grade} ({clause}).' };
+const COUNTED_UNMARKED = {
+  code: 'COUNTED_UNMARKED',
+  text: 'No grade mark: counts as {size} grade {grade} ({clause}).',
+};
 const SAME_WIRE = { code: 'SAME_WIRE', text: '{ratings} lists this wire as {size}, not {own}.' };
-const NOT_LISTED = { code: 'NOT_LISTED', text: '{ratings} does not list {size} grade {grade}: only a marked limit counts.' };
+const NOT_LISTED = {
+  code: 'NOT_LISTED',
+  text: '{ratings} does not list {size} grade {grade}: only a marked limit counts.',
+};
 const NO_DEFAULT_FOR_GRADE = {
   code: 'NO_DEFAULT_FOR_GRADE',
   text: '{ratings} does not list grade {grade}: only a marked limit counts.',
 };
-const UNMARKED_NOT_CREDITED = { code: 'UNMARKED_NOT_CREDITED', text: '{ratings} does not rate chain without a grade mark.' };
+const UNMARKED_NOT_CREDITED = {
+  code: 'UNMARKED_NOT_CREDITED',
+  text: '{ratings} does not rate chain without a grade mark.',
+};
 const TOO_THIN = { code: 'TOO_THIN', text: 'Wire under {least} is no size of chain.' };
 const MEASURE_THE_WIRE = { code: 'MEASURE_THE_WIRE', text: 'Measure the wire on a straight leg away from the weld.' };
 
@@ -179,8 +213,8 @@ interface Place {
   readonly all: readonly Band[];
   /** The band that counts; absent below the smallest. */
   readonly band?: Band | undefined;
-  /** Larger ones that it may be as well, and why. */
-  readonly others: readonly { readonly band: Band; readonly words: Words }[];
+  /** The bands that it may be and that no mark speaks for, and why. */
+  readonly possible: readonly { readonly band: Band; readonly words: Words }[];
 }
 
 /** The bands with a size in the table's own system (inch sizes or metric ones), smallest first. */
@@ -219,22 +253,21 @@ function placeWire(
   const inside = compareExact(wire, (all[above] as Band).least) >= 0;
   const at = inside ? above : above - 1;
   const band = all[at];
-  if (band === undefined) return { all, others: [] };
+  if (band === undefined) return { all, possible: [] };
 
-  const others: { band: Band; words: Words }[] = [];
+  const possible = marked === undefined ? [{ band, words: BY_WIRE }] : [];
   const next = all[at + 1];
-  if (next && compareExact(wire, next.least) >= 0) {
-    others.push({ band: next, words: BY_WIRE });
+  const overlap = next !== undefined && compareExact(wire, next.least) >= 0;
+  if (overlap) {
+    possible.push({ band: next, words: BY_WIRE });
     cautions.push(note(OVERLAP));
   }
   const near = compareExact(wire, band.wide) <= 0;
   if (!inside && !near) cautions.push(note(BETWEEN_BANDS));
   const grade = marked ?? ratings.unmarkedChain?.grade;
-  if (worn || !near) {
-    const sizes = sizesOf(band, grade);
-    const larger = all.slice(at + 1).find((other) => sizesOf(other, grade).some((size) => !sizes.includes(size)));
-    if (larger && others[0]?.band !== larger) others.push({ band: larger, words: MAYBE_WORN });
-  }
+  const sizes = sizesOf(band, grade);
+  const larger = all.find((each, index) => index > at && sizesOf(each, grade).some((size) => !sizes.includes(size)));
+  if ((worn || !near) && larger && !(overlap && larger === next)) possible.push({ band: larger, words: MAYBE_WORN });
   const lower = all[at - 1];
   if (lower && compareExact(wire, lower.wide) <= 0 && lower.names[0]?.size !== band.names[0]?.size) {
     cautions.push(note(IN_WIDE_BAND, { nominal: lower.nominal, size: sizesOf(lower, grade).join(', ') }));
@@ -246,27 +279,16 @@ function placeWire(
     values: { reading: wire, from: band.least, to: band.most },
     result: band.nominal,
   });
-  return { all, band, others };
+  return { all, band, possible };
 }
 
-const namesOf = (band: Band | undefined, grade: number | undefined) => band?.names.filter((name) => name.grade === grade) ?? [];
+const namesOf = (band: Band | undefined, grade: number | undefined) =>
+  band?.names.filter((name) => name.grade === grade) ?? [];
 
 /** The sizes a band is sold as in a grade; in none of them by that name, all its sizes. */
 function sizesOf(band: Band, grade: number | undefined): string[] {
   const own = namesOf(band, grade);
   return [...new Set((own.length > 0 ? own : band.names).map(({ size }) => size))];
-}
-
-function candidate(confidence: ChainCandidate['confidence'], because: Note, grade?: number, size?: string): ChainCandidate {
-  return { ...(size && { size }), ...(grade && { grade }), confidence, because };
-}
-
-/** One candidate a size. */
-function listBand(band: Band, grade: number | undefined, words: Words, byMark?: Note): ChainCandidate[] {
-  return sizesOf(band, grade).map((size) => {
-    const grades = band.names.flatMap((name) => (name.size === size ? (name.grade ?? 'EN 818') : [])).join(', ');
-    return candidate(byMark ? 'marked' : 'measured', byMark ?? note(words, { nominal: band.nominal, grades }), grade, size);
-  });
 }
 
 function count(ratings: RatingTable, place: Place | undefined, marked: number | undefined) {
@@ -299,7 +321,7 @@ const MARKS: { readonly [M in RatingTable['market']]: GeneratedTable<MarkRows> }
 function gradeOfMark(ratings: RatingTable, mark: string | undefined, working: Working): number | undefined {
   if (mark === undefined) return undefined;
   if (typeof mark !== 'string' || mark.length > 24 || !/\w/.test(mark)) {
-    fail('UNKNOWN_VALUE', 'mark', "text such as '70'", mark, 'Leave it out where no mark can be read.');
+    fail('UNKNOWN_VALUE', 'mark', "text such as '70'", mark, 'Leave it out where it cannot be read.');
   }
   const { rows, source } = MARKS[ratings.market];
   const plain = mark.toUpperCase().replace(/^GRADE|[\s.-]/g, '');
@@ -308,9 +330,9 @@ function gradeOfMark(ratings: RatingTable, mark: string | undefined, working: Wo
     working.cautions.push(note(UNKNOWN_MARK, { mark }));
     return undefined;
   }
-  const { grade, provenance = source.provenance } = row;
+  const { grade, provenance = source.provenance, note: why } = row;
   working.cite({ ...source, provenance });
-  if (row.note) working.cautions.push(note(AMBIGUOUS_MARK, { mark, grade, note: row.note }));
+  if (why) working.cautions.push(note(AMBIGUOUS_MARK, { mark, grade, note: why }));
   working.step({ subject: 'chain', symbol: 'grade', expression: 'mark', values: { mark }, result: grade });
   return grade;
 }
@@ -318,7 +340,8 @@ function gradeOfMark(ratings: RatingTable, mark: string | undefined, working: Wo
 /** The grades a finish is usual on. They count as nothing, and with a mark they are not even listed. */
 function gradesOfFinish(finish: string | undefined, marked: number | undefined, working: Working): number[] {
   if (finish === undefined) return [];
-  const { rows, source }: GeneratedTable<{ readonly [finish: string]: { readonly grades: string } }> = chainFinishPractice;
+  const { rows, source }: GeneratedTable<{ readonly [finish: string]: { readonly grades: string } }> =
+    chainFinishPractice;
   const name = finish === 'yellow' ? 'yellow-chromate' : finish;
   checkOneOf(name, Object.keys(rows), 'finish');
   const grades = (rows[name]?.grades ?? '').split(' ').map(Number);

@@ -1,14 +1,14 @@
-import { fail } from '../errors.js';
+import { checkObject, fail } from '../errors.js';
 import { inUnit } from '../quantities/convert.js';
 import { compareExactSums, stepsToCover } from '../quantities/exact.js';
 import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/quantity.js';
 import { readPositive } from '../quantities/read.js';
+import { sharedUnits } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
 import type { Note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import type { SourceRef } from '../working/source.js';
 import { Working } from '../working/step.js';
-import { sharedUnits } from '../quantities/shared-units.js';
 
 type ShortLength = Quantity<'in' | 'mm'>;
 
@@ -67,6 +67,7 @@ export function lengthOfLinks(
     readonly wireDiameter?: QuantityInput<'length'>;
   },
 ): LengthOfLinks {
+  checkObject(input, '', '{ links, pitch }');
   const { links } = input;
   const working = new Working(input.working !== false);
   if (!Number.isSafeInteger(links) || links < 1) {
@@ -85,7 +86,13 @@ export function lengthOfLinks(
   working.step({ subject: 'chain', symbol: 'bearing length', expression: 'n · p', values, result: bearingLength });
   if (wire !== undefined && outsideLength !== undefined) {
     const expression = 'n · p + 2 · d';
-    working.step({ subject: 'chain', symbol: 'outside length', expression, values: { ...values, d: wire }, result: outsideLength });
+    working.step({
+      subject: 'chain',
+      symbol: 'outside length',
+      expression,
+      values: { ...values, d: wire },
+      result: outsideLength,
+    });
   }
   working.cite(GEOMETRY);
   working.cautions.push(MEASURED_PITCH);
@@ -122,8 +129,8 @@ export function linksForLength(
     readonly keepFlat?: boolean;
   },
 ): LinksForLength {
+  const length = readPositive(input?.length, 'length', 'length');
   const working = new Working(input.working !== false);
-  const length = readPositive(input.length, 'length', 'length');
   const pitch = readPositive(input.pitch, 'length', 'pitch');
   const units = sharedUnits(input.units, [length, pitch]);
   const step = input.keepFlat === true ? 2 : 1;
@@ -136,7 +143,13 @@ export function linksForLength(
   const values = { L: length, p: pitch };
   const expression = step === 2 ? '2 · ceil(L / 2p)' : 'ceil(L / p)';
   working.step({ subject: 'chain', symbol: 'n', expression, values, result: links });
-  working.step({ subject: 'chain', symbol: 'take-up', expression: 'n · p − L', values: { n: links, ...values }, result: takeUp });
+  working.step({
+    subject: 'chain',
+    symbol: 'take-up',
+    expression: 'n · p − L',
+    values: { n: links, ...values },
+    result: takeUp,
+  });
   working.cite(GEOMETRY);
   working.cautions.push(MEASURED_PITCH);
   return makeResult('linksForLength', { links, bearingLength, takeUp }, input, working);

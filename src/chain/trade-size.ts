@@ -2,7 +2,20 @@ import { fail } from '../errors.js';
 
 /** Trade sizes of chain in inches. The trade size names the chain, not the wire, which runs over it. */
 export const INCH_SIZES = [
-  '1/8', '3/16', '7/32', '1/4', '9/32', '5/16', '3/8', '7/16', '1/2', '5/8', '3/4', '7/8', '1', '1-1/4',
+  '1/8',
+  '3/16',
+  '7/32',
+  '1/4',
+  '9/32',
+  '5/16',
+  '3/8',
+  '7/16',
+  '1/2',
+  '5/8',
+  '3/4',
+  '7/8',
+  '1',
+  '1-1/4',
 ] as const;
 
 /** A trade size in inches as written: `'1/4'`, `'5/16'`, `'1-1/4'`. */
@@ -14,11 +27,12 @@ export type TradeSize = InchSize | `${number} mm`;
 /** Grades of North American welded chain. */
 export type ChainGrade = 30 | 43 | 70 | 80 | 100 | 120;
 
+/** Every grade of {@link ChainGrade}, lowest first; whether a rating table lists one is asked of the table. */
 export const CHAIN_GRADES = [30, 43, 70, 80, 100, 120] as const satisfies readonly ChainGrade[];
 
 /**
  * Reads a trade size from free text, as a form field or a stock list has it. It accepts the size alone, the
- * size with `in` or an inch sign, or millimeters; nothing is rounded to a neighbouring size.
+ * size with `in` or an inch sign, or millimeters; nothing is rounded to a neighboring size.
  *
  * @param text such as `'5/16'`, `'5/16 in'`, `'5/16"'`, `'1 1/4'`, `'8 mm'`, `'8mm'`
  * @param path where the text came from; goes into the error
@@ -30,13 +44,23 @@ export const CHAIN_GRADES = [30, 43, 70, 80, 100, 120] as const satisfies readon
  */
 export function parseTradeSize(text: string, path = 'size'): TradeSize {
   const wanted = `a trade size: ${INCH_SIZES.join(', ')}, or millimeters such as '8 mm'`;
-  if (typeof text !== 'string' || text.length > 24) return fail('UNKNOWN_SIZE', path, wanted, text, 'Write the size as the trade does.');
+  if (typeof text !== 'string' || text.length > 24)
+    return fail('UNKNOWN_SIZE', path, wanted, text, 'Write the size as the trade does.');
   const plain = text.trim();
   const metric = /^(\d{1,2}(?:\.\d)?) ?mm$/.exec(plain);
   if (metric !== null && Number(metric[1]) > 0) return `${Number(metric[1])} mm`;
   const inch = plain.replace(/ ?(?:in|inch|")$/, '').replace(/^(\d) (\d+\/\d+)$/, '$1-$2');
   const known = INCH_SIZES.find((size) => size === inch);
-  return known ?? fail('UNKNOWN_SIZE', path, wanted, text, 'Write the size as the trade does; a caliper reading goes to identifyChain as wireDiameter.');
+  return (
+    known ??
+    fail(
+      'UNKNOWN_SIZE',
+      path,
+      wanted,
+      text,
+      'Write the size as the trade does; a caliper reading goes to identifyChain as wireDiameter.',
+    )
+  );
 }
 
 /** True when a value is a trade size in either system. */
@@ -53,8 +77,8 @@ export function checkChain(size: unknown, grade: unknown): void {
 }
 
 /** A grade that somebody makes, or none. */
-export function checkGrade(grade: unknown): void {
+export function checkGrade(grade: unknown, path = 'grade'): void {
   if (grade !== undefined && !CHAIN_GRADES.includes(grade as ChainGrade)) {
-    fail('UNKNOWN_GRADE', 'grade', `one of ${CHAIN_GRADES.join(', ')}`, grade, 'Leave it out where it cannot be read.');
+    fail('UNKNOWN_GRADE', path, `one of ${CHAIN_GRADES.join(', ')}`, grade, 'Leave it out where it cannot be read.');
   }
 }

@@ -24,7 +24,7 @@ const GIVEN: Wording = { digits: 15, name: nameOf };
 const FOUND: Wording = { digits: 6, name: nameOf };
 
 const LISTS = ['steps', 'assumptions', 'cautions', 'sources'];
-const OWN_SECTION = ['result', 'verdict', 'inputs', 'checks', ...LISTS];
+const OWN_SECTION = ['result', 'verdict', 'inputs', 'checks', 'steps', 'assumptions', 'cautions', 'sources'];
 const MOST_COLUMNS = 8;
 const LONGEST_LINE = 80;
 const MOST_DEPTH = 12;

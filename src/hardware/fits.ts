@@ -1,5 +1,5 @@
-import { CHAIN_GRADES, type ChainGrade, type TradeSize } from '../chain/trade-size.js';
-import { fail } from '../errors.js';
+import { type ChainGrade, checkGrade, type TradeSize } from '../chain/trade-size.js';
+import { checkObject, checkOneOf, fail } from '../errors.js';
 import { compareExact } from '../quantities/exact.js';
 import type { QuantityInput } from '../quantities/quantity.js';
 import { readPositive } from '../quantities/read.js';
@@ -80,65 +80,38 @@ export function fits(input: {
   /** `false` leaves the steps out. */
   readonly working?: boolean;
 }): Fit {
+  checkObject(input, '', "{ hook, chain } or { hook, onto: 'object' }");
   const { hook, chain, onto } = input;
   const working = new Working(input.working !== false);
-  if (typeof hook !== 'object' || hook === null) {
-    return fail(
-      'MISSING_FIELD',
-      'hook',
-      'a hook with kind and size',
-      hook,
-      "Give hook: { kind: 'grab-hook', size: '3/8' }.",
-    );
-  }
-  if (hook.kind !== 'grab-hook' && hook.kind !== 'slip-hook') {
-    return fail(
-      'UNKNOWN_VALUE',
-      'hook.kind',
-      "'grab-hook' or 'slip-hook'",
-      hook.kind,
-      'A grab hook has a slot, a slip hook an open bowl.',
-    );
-  }
+  checkObject(hook, 'hook', "{ kind: 'grab-hook', size: '3/8' }");
+  const { kind } = hook;
+  checkOneOf(kind, ['grab-hook', 'slip-hook'], 'hook.kind');
   const hookPlace = placeOf(hook.size, 'hook.size');
   checkGrade(hook.grade, 'hook.grade');
   if ((chain === undefined) === (onto === undefined)) {
-    return fail(
-      chain === undefined ? 'MISSING_FIELD' : 'CONFLICTING_FIELDS',
-      'chain',
-      "either a chain or onto: 'object'",
-      chain === undefined ? undefined : 'both',
-      'Say what the hook holds.',
-    );
+    const code = chain === undefined ? 'MISSING_FIELD' : 'CONFLICTING_FIELDS';
+    fail(code, 'chain', "either a chain or onto: 'object'", chain && 'both', 'Say what the hook holds.');
   }
   let decision: Decision;
   if (chain !== undefined) {
-    if (typeof chain !== 'object' || chain === null)
-      fail('MISSING_FIELD', 'chain.size', 'a chain with its size', chain, "Give chain: { size: '3/8' }.");
+    checkObject(chain, 'chain', "{ size: '3/8' }");
     const steps = placeOf(chain.size, 'chain.size') - hookPlace;
     checkGrade(chain.grade, 'chain.grade');
-    if (working.shown) {
-      working.step({
-        subject: hook.kind,
-        symbol: 'steps of size',
-        expression: 'chain − hook',
-        values: { chain: chain.size, hook: hook.size },
-        result: steps,
-      });
-    }
-    decision = hook.kind === 'grab-hook' ? gripsLink(steps, working) : takesChain(chain.size, steps);
+    const values = { chain: chain.size, hook: hook.size };
+    working.step({ subject: kind, symbol: 'steps of size', expression: 'chain − hook', values, result: steps });
+    decision = kind === 'grab-hook' ? gripsLink(steps, working) : takesChain(chain.size, steps);
     if (steps < 0) working.cautions.push(note(NO_STRONGER));
     if (hook.grade !== undefined && chain.grade !== undefined && hook.grade !== chain.grade) {
       working.cautions.push(note(GRADES_DIFFER, { hook: hook.grade, chain: chain.grade }));
     }
   } else {
-    if (onto !== 'object') fail('UNKNOWN_VALUE', 'onto', "'object'", onto, 'A chain goes under chain.');
+    checkOneOf(onto, ['object'], 'onto');
     decision =
-      hook.kind === 'grab-hook'
+      kind === 'grab-hook'
         ? { verdict: 'fail', because: note(GRAB_ON_OBJECT) }
         : takesObject(hook, input.objectThickness, working);
   }
-  if (hook.kind === 'slip-hook' && hook.latch !== true) working.cautions.push(note(NO_LATCH));
+  if (kind === 'slip-hook' && hook.latch !== true) working.cautions.push(note(NO_LATCH));
   working.cautions.push(FOLLOW_THE_MARK);
   working.cite(PRACTICE);
   return makeResult('fits', { ...decision, basis: 'common practice' as const }, input, working);
@@ -232,19 +205,15 @@ function takesObject(hook: Hook, objectThickness: QuantityInput<'length'> | unde
     return { verdict: 'undetermined', because: note(OPENING_DECIDES), missing: [note(HOOK_OPENING)] };
   }
   const goes = compareExact(thickness, opening) <= 0;
-  if (working.shown) {
-    working.step({
-      subject: hook.kind,
-      symbol: 'goes on',
-      expression: 'thickness ≤ opening',
-      values: { thickness, opening },
-      result: goes ? 'yes' : 'no',
-    });
-  }
-  return {
-    verdict: goes ? 'pass' : 'fail',
-    because: note(goes ? THROUGH_OPENING : OVER_OPENING, { thickness, opening }),
-  };
+  const values = { thickness, opening };
+  working.step({
+    subject: hook.kind,
+    symbol: 'goes on',
+    expression: 'thickness ≤ opening',
+    values,
+    result: goes ? 'yes' : 'no',
+  });
+  return { verdict: goes ? 'pass' : 'fail', because: note(goes ? THROUGH_OPENING : OVER_OPENING, values) };
 }
 
 function placeOf(size: TradeSize, path: string): number {
@@ -255,12 +224,6 @@ function placeOf(size: TradeSize, path: string): number {
     path,
     `one of ${ORDER.flat().join(', ')}`,
     size,
-    'Free text goes through parseTradeSize first; a size outside this list goes by the hook maker.',
+    'Free text goes through parseTradeSize.',
   );
-}
-
-function checkGrade(grade: ChainGrade | undefined, path: string): void {
-  if (grade !== undefined && !CHAIN_GRADES.includes(grade)) {
-    fail('UNKNOWN_GRADE', path, `one of ${CHAIN_GRADES.join(', ')}`, grade, 'Leave it out where it cannot be read.');
-  }
 }

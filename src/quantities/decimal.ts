@@ -16,10 +16,13 @@ export function decimalOf(value: number): Decimal {
 
 /** The same decimal written out, without an exponent: 0.0000001, where JavaScript writes 1e-7. */
 export function plainDecimal(value: number): string {
-  return String(value).replace(/^(-?)(\d)\.?(\d*)e(.+)$/, (_, sign: string, first: string, rest: string, power: string) => {
-    const zeros = Number(power) - rest.length;
-    return sign + (zeros < 0 ? `0.${(first + rest).padStart(-zeros, '0')}` : first + rest + '0'.repeat(zeros));
-  });
+  return String(value).replace(
+    /^(-?)(\d)\.?(\d*)e(.+)$/,
+    (_, sign: string, first: string, rest: string, power: string) => {
+      const zeros = Number(power) - rest.length;
+      return sign + (zeros < 0 ? `0.${(first + rest).padStart(-zeros, '0')}` : first + rest + '0'.repeat(zeros));
+    },
+  );
 }
 
 /** The product of two numbers as the decimals they show: 0.7 · 3 is 2.1, not the double beside it. */

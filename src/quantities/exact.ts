@@ -70,7 +70,8 @@ export interface Ratio {
 export function ratioOf(demand: number, capacity: number, exact: () => -1 | 0 | 1): Ratio {
   if (capacity === 0) return { fits: demand === 0, utilization: null };
   const utilization = demand / capacity;
-  if (!Number.isFinite(utilization)) fail('NOT_FINITE', '', 'loads of a possible size', utilization, 'Check the numbers.');
+  if (!Number.isFinite(utilization))
+    fail('NOT_FINITE', '', 'loads of a possible size', utilization, 'Check the numbers.');
   if (Math.abs(utilization - 1) > CLEAR_GAP) return { fits: utilization < 1, utilization };
   const order = exact();
   if (order === 0) return { fits: true, utilization: 1 };
@@ -80,7 +81,10 @@ export function ratioOf(demand: number, capacity: number, exact: () => -1 | 0 | 
 }
 
 /** A term in base steps, as digits · 10^exponent; a mass counts as the force it weighs. */
-function bigTerm({ quantity: { value, unit }, times = [] }: ExactTerm, sign: bigint): { digits: bigint; exponent: number; dimension: string } {
+function bigTerm(
+  { quantity: { value, unit }, times = [] }: ExactTerm,
+  sign: bigint,
+): { digits: bigint; exponent: number; dimension: string } {
   const { steps, dimension } = UNITS[unit];
   const isMass = dimension === 'mass';
   let digits = sign * wholeSteps(unit, steps) * (isMass ? GRAVITY_STEPS : 1n);
@@ -94,5 +98,7 @@ function bigTerm({ quantity: { value, unit }, times = [] }: ExactTerm, sign: big
 }
 
 function wholeSteps(unit: Unit, steps: number): bigint {
-  return steps > 0 ? BigInt(steps) : fail('WRONG_KIND', '', 'a unit with an exact factor', unit, 'Give the angle in deg.');
+  return steps > 0
+    ? BigInt(steps)
+    : fail('WRONG_KIND', '', 'a unit with an exact factor', unit, 'Give the angle in deg.');
 }

@@ -66,7 +66,12 @@ export function checkSign(value: number, kind: Kind, path: string): void {
 }
 
 /** A quantity from its two parts, if the unit and the sign are ones that the kind has. */
-export function quantityOfKind<K extends Kind>(value: number, unit: string, kind: K, path: string): Quantity<UnitOfKind[K]> {
+export function quantityOfKind<K extends Kind>(
+  value: number,
+  unit: string,
+  kind: K,
+  path: string,
+): Quantity<UnitOfKind[K]> {
   if (!unitFitsKind(unit as Unit, kind)) {
     const dimension = UNITS[unit as Unit]?.dimension;
     if (dimension === undefined) refuse('UNKNOWN_UNIT', path, kind, unit);
@@ -113,7 +118,13 @@ const NUMBER_THEN_NAME = /^-?[\d./ ]*\d ?([^\d\s./][^\d\s]*)$/;
 function refuseText(text: string, kind: Kind, path: string): never {
   if (SEPARATORS.test(text)) refuse('AMBIGUOUS_NUMBER', path, kind, text);
   if (WHICH_TON.test(text)) {
-    refuse('AMBIGUOUS_UNIT', path, kind, text, 'Say which ton: short-ton (2000 lb), long-ton (2240 lb) or t (1000 kg).');
+    refuse(
+      'AMBIGUOUS_UNIT',
+      path,
+      kind,
+      text,
+      'Say which ton: short-ton (2000 lb), long-ton (2240 lb) or t (1000 kg).',
+    );
   }
   const name = NUMBER_THEN_NAME.exec(text)?.[1];
   if (name !== undefined && !isUnit(name)) {

@@ -24,7 +24,8 @@ export function readPositive<K extends Kind>(input: unknown, kind: K, path: stri
 /** Reads a quantity object of any kind. */
 export function readAny<U extends Unit = Unit>(input: unknown, path: string): Quantity<U> {
   const { value, unit } = fieldsOf(input);
-  if (typeof value === 'number' && typeof unit === 'string') return new Quantity(value, knownUnit(unit as U, path), path);
+  if (typeof value === 'number' && typeof unit === 'string')
+    return new Quantity(value, knownUnit(unit as U, path), path);
   return fail(
     'NOT_A_QUANTITY',
     path,

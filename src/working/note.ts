@@ -1,5 +1,5 @@
-import type { QuantityLike } from '../quantities/quantity.js';
 import { formatNumber } from '../quantities/format.js';
+import type { QuantityLike } from '../quantities/quantity.js';
 
 /** A value that fills a place in a sentence. */
 export type NoteParam = string | number | QuantityLike;

@@ -5,7 +5,17 @@ type Fields = Readonly<Record<string, unknown>>;
 
 /** A result in one screen, 24 lines of 100 columns at most: its answer, the checks that are not in order, its cautions. */
 export function summarize(whole: object): string {
-  const { result, verdict, checks = [], inputs, steps, sources, assumptions, cautions, ...answer } = whole as {
+  const {
+    result,
+    verdict,
+    checks = [],
+    inputs,
+    steps,
+    sources,
+    assumptions,
+    cautions,
+    ...answer
+  } = whole as {
     readonly [name in 'result' | 'verdict']: unknown;
   } & { readonly [list in 'checks' | 'steps' | 'sources' | 'cautions']: readonly Fields[] } & Fields;
   const open = checks.filter((check) => check.verdict !== 'pass');
@@ -27,6 +37,8 @@ function say(value: unknown): string {
   const { id, unit, text, title, clause, weight, subject, ...fields } = value as Fields;
   if (text !== undefined) return String(text);
   if (unit !== undefined) return `${say(fields.value)} ${unit}`;
-  const said = Object.entries(fields).map(([key, item]) => `${key} ${say(item)}`).join(', ');
+  const said = Object.entries(fields)
+    .map(([key, item]) => `${key} ${say(item)}`)
+    .join(', ');
   return id === undefined ? said : `${id}: ${said}`;
 }

@@ -379,10 +379,27 @@ describe('legs side by side', () => {
       code: 'EMPTY_LIST',
       path: 'parts[0].legs[1]',
     });
-    expect(ask({ ...parallel, loadSharing: 'half', legs: [leg('a', '3/8'), leg('b', '3/8')] })).toMatchObject({
-      code: 'UNKNOWN_VALUE',
-      path: 'parts[0].loadSharing',
+    for (const loadSharing of ['half', undefined]) {
+      expect(ask({ ...parallel, loadSharing, legs: [leg('a', '3/8'), leg('b', '3/8')] })).toMatchObject({
+        code: loadSharing === undefined ? 'MISSING_FIELD' : 'UNKNOWN_VALUE',
+        path: 'parts[0].loadSharing',
+      });
+    }
+  });
+
+  it('may lie within each other sixteen deep, not seventeen', () => {
+    const nested = (depth: number): Part =>
+      depth === 0 ? chain : legs('one-leg', [nested(depth - 1)], leg('other', '3/8'));
+    expect(rate(nested(16)).workingLoadLimit).toEqual({ value: 6600, unit: 'lb' });
+    expect(issueOf(() => rate(nested(17)))).toMatchObject({
+      code: 'TOO_LARGE',
+      path: expect.stringMatching(/^parts\[0\](\.legs\[0\]\[0\]){16}\.legs$/),
     });
+    // Side by side they are not deep.
+    expect(rate(legs('one-leg', ...Array.from({ length: 40 }, () => [nested(15)]))).verdict).toBe('pass');
+    const circle = { id: 'circle', kind: 'parallel', loadSharing: 'equal', legs: [] as unknown[] };
+    circle.legs.push([circle], [circle]);
+    expect(issueOf(() => rateLoosely({ ratings: law, parts: [circle] })).code).toBe('TOO_LARGE');
   });
 
   it('say where in them a mistake is', () => {
@@ -430,9 +447,10 @@ describe('mistakes in the list', () => {
     });
   });
   it('an unknown kind', () => {
-    for (const kind of ['rope', 'hook', undefined, 'constructor', '__proto__']) {
+    for (const kind of ['rope', 'hook', null, 'constructor', '__proto__']) {
       expect(ask([{ ...chain, kind }])).toMatchObject({ code: 'UNKNOWN_VALUE', path: 'parts[0].kind' });
     }
+    expect(ask([{ ...chain, kind: undefined }])).toMatchObject({ code: 'MISSING_FIELD', path: 'parts[0].kind' });
   });
   it('an unknown kind, whatever mark it carries or however damaged it is', () => {
     for (const more of [{ markedWll: '5000 lb' }, { condition: 'damaged' }, { capacities: {} }]) {

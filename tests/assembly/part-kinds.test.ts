@@ -86,7 +86,7 @@ describe('webbing', () => {
     expect(one({ kind: 'webbing', width: '2-1/2' })).toMatchObject({
       workingLoadLimit: null,
       basis: 'unknown',
-      missing: { code: 'SIZE_NOT_LISTED' },
+      missing: { code: 'NOT_IN_TABLE' },
     });
     expect(one({ kind: 'webbing' })).toMatchObject({ workingLoadLimit: null, missing: { code: 'PART_NOT_MARKED' } });
   });
@@ -221,14 +221,29 @@ describe('chain', () => {
       expect(one({ kind: 'chain', ...part }), JSON.stringify(part)).toMatchObject({
         workingLoadLimit: null,
         basis: 'unknown',
-        missing: { code: 'PAIR_NOT_LISTED' },
+        missing: { code: 'NOT_IN_TABLE' },
       });
+    }
+  });
+  it('of a size or a grade that nobody makes, or of no size, is refused whatever is marked', () => {
+    for (const ratings of [law, usWeldedChain_2003]) {
+      for (const more of [{}, { markedWll: '5000 lb' }, { condition: 'damaged' }]) {
+        const ask = (part: object) => issueOf(() => one({ kind: 'chain', ...more, ...part }, ratings));
+        expect(ask({ size: '5/17' }), JSON.stringify(more)).toMatchObject({
+          code: 'UNKNOWN_SIZE',
+          path: 'parts[0].size',
+        });
+        expect(ask({ grade: 70 }).path, JSON.stringify(more)).toBe('parts[0].size');
+        for (const grade of [75, '70', null, [70], Symbol('70'), { toString: null }]) {
+          expect(ask({ size: '3/8', grade })).toMatchObject({ code: 'UNKNOWN_GRADE', path: 'parts[0].grade' });
+        }
+      }
     }
   });
   it('unmarked counts as nothing known in a product specification', () => {
     expect(one({ kind: 'chain', size: '3/8' }, usWeldedChain_2003)).toMatchObject({
       workingLoadLimit: null,
-      missing: { code: 'CHAIN_NOT_MARKED' },
+      missing: { code: 'PART_NOT_MARKED' },
     });
   });
 });
@@ -259,7 +274,7 @@ describe('hooks and links', () => {
           missing: { code: 'PART_NOT_MARKED' },
         });
       }
-      expect(one({ kind, size: '7/16', grade: 80 }).missing?.code).toBe('PAIR_NOT_LISTED');
+      expect(one({ kind, size: '7/16', grade: 80 }).missing?.code).toBe('NOT_IN_TABLE');
     },
   );
 });
@@ -288,7 +303,7 @@ describe('parts that no table rates', () => {
         issueOf(() => one({ kind: 'anchor', at, markedWll: '5000 lb' })),
         String(at),
       ).toMatchObject({
-        code: 'UNKNOWN_VALUE',
+        code: at === undefined ? 'MISSING_FIELD' : 'UNKNOWN_VALUE',
         path: 'parts[0].at',
       });
     }

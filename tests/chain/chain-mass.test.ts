@@ -139,13 +139,21 @@ describe('chainMass', () => {
     ['toString', undefined, '1 m', 'UNKNOWN_SIZE'],
     [undefined, 70, '1 m', 'UNKNOWN_SIZE'],
     [['10 mm'], 70, '1 m', 'UNKNOWN_SIZE'],
+    [Object.create(null), 70, '1 m', 'UNKNOWN_SIZE'],
     ['3/8', 'constructor', '1 m', 'UNKNOWN_GRADE'],
+    ['3/8', '70', '1 m', 'UNKNOWN_GRADE'],
+    ['10 mm', '70', '1 m', 'UNKNOWN_GRADE'],
     ['3/8', 70, '0 m', 'NOT_POSITIVE'],
     ['3/8', 70, '3 kg', 'WRONG_KIND'],
     ['3/8', 70, undefined, 'MISSING_FIELD'],
     ['3/8', 70, { value: 1e308, unit: 'm' }, 'NOT_FINITE'],
   ])('refuses %s grade %s, %j', (size, grade, length, code) => {
     expect(codeOf(() => chainMass({ size: size as '3/8', grade: grade as 70, length: length as '1 m' }))).toBe(code);
+  });
+
+  it.each([undefined, null, 5, {}])('refuses %s for its argument', (input) => {
+    expect(codeOf(() => chainMass(input as never))).toBe('MISSING_FIELD');
+    expect(codeOf(() => chainMassFromLink(input as never))).toBe('MISSING_FIELD');
   });
 
   it('tells what to do about grade 120', () => {

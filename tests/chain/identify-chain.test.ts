@@ -323,6 +323,7 @@ describe('a table of metric sizes', () => {
 
 describe('misuse', () => {
   it.each([
+    [undefined, 'UNKNOWN_RATING_TABLE'],
     [{ ratings }, 'MISSING_FIELD'],
     [{ ratings, worn: true }, 'MISSING_FIELD'],
     [{ ratings: 'us-49cfr393-108-2024', mark: '70' }, 'UNKNOWN_RATING_TABLE'],
@@ -332,6 +333,9 @@ describe('misuse', () => {
     [{ ratings, mark: ' ' }, 'UNKNOWN_VALUE'],
     [{ ratings, mark: '7'.repeat(25) }, 'UNKNOWN_VALUE'],
     [{ ratings, wireDiameter: '0 mm' }, 'NOT_POSITIVE'],
+    [{ ratings, wireDiameter: '' }, 'TEXT_NOT_A_QUANTITY'],
+    [{ ratings, mark: '70', wireDiameter: null }, 'NOT_A_QUANTITY'],
+    [{ ratings, mark: '70', wireDiameter: 0 }, 'NOT_A_QUANTITY'],
     [{ ratings, wireDiameter: '3/8' }, 'TEXT_NOT_A_QUANTITY'],
     [{ ratings, wireDiameter: '3 lb' }, 'WRONG_KIND'],
     [{ ratings, wireDiameter: { value: Number.NaN, unit: 'mm' } }, 'NOT_FINITE'],

@@ -1,13 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { ft, inches, kg, kN, lb, lbf, m, mm } from '../../src/quantities/constructors.js';
-import {
-  compareExact,
-  compareExactSums,
-  type ExactTerm,
-  ratioOf,
-  stepsToCover,
-} from '../../src/quantities/exact.js';
+import { compareExact, compareExactSums, type ExactTerm, ratioOf, stepsToCover } from '../../src/quantities/exact.js';
 import { parseQuantity } from '../../src/quantities/parse.js';
 import { type QuantityLike, quantity } from '../../src/quantities/quantity.js';
 import type { Kind, Unit } from '../../src/quantities/units.js';

@@ -84,7 +84,8 @@ describe('every form of the grammar', () => {
 /** What a message says where there is nothing better to say: the form, and the units of the kind. */
 const FORM = {
   mass: /^Write 1000\.5 lb, one space, no separators; units: lb, short-ton, long-ton, kg, t\.$/,
-  length: /^Write 1000\.5 ft, one space, no separators, 3 3\/8 in \(halves to sixty-fourths\) or 16 ft 6 in \(inches below 12\); units: ft, in, yd, mi, mm, cm, m, km\.$/,
+  length:
+    /^Write 1000\.5 ft, one space, no separators, 3 3\/8 in \(halves to sixty-fourths\) or 16 ft 6 in \(inches below 12\); units: ft, in, yd, mi, mm, cm, m, km\.$/,
   ratedLoad: /^Write 1000\.5 lb, .*; units: lb, short-ton, long-ton, kg, t, lbf, kip, N, daN, kN, kgf\.$/,
   speed: /^Write 1000\.5 mph, .*; units: mph, ft\/s, m\/s, km\/h\.$/,
   acceleration: /^Write 1000\.5 g, .*; units: g, m\/s2\.$/,

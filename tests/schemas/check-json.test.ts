@@ -238,9 +238,18 @@ describe('whatever comes', () => {
       tieDowns: [{ ...front, parts: [nested(depth)] }],
     });
     expect(wrong(checkSecurementRequestSchema, within(16))).toEqual([]);
-    expect(wrong(checkSecurementRequestSchema, within(22))).toEqual([expect.stringMatching(/: UNKNOWN_VALUE$/)]);
+    expect(wrong(checkSecurementRequestSchema, within(22))).toEqual([expect.stringMatching(/: TOO_LARGE$/)]);
     const check = checkJson(partSchema, circle);
     expect(check.ok ? '' : check.issues[0].expected).toBe('data nested at most 64 deep');
+  });
+
+  it('may be 64 deep and hold a hundred thousand values, not one more', () => {
+    const lists = (depth: number): unknown => (depth === 0 ? [] : [lists(depth - 1)]);
+    expect(wrong(z.any(), lists(64))).toEqual([]);
+    expect(wrong(z.any(), lists(65))).toEqual([`${'[0]'.repeat(65)}: TOO_LARGE`]);
+    // The list itself is a value too.
+    expect(wrong(z.any(), new Array(99_999).fill(1))).toEqual([]);
+    expect(wrong(z.any(), new Array(100_000).fill(1))).toEqual(['[99999]: TOO_LARGE']);
   });
 
   it('may be wrong in twenty thousand places: a thousand are said', () => {

@@ -101,7 +101,7 @@ describe('a combination', () => {
 });
 
 describe('the combination rating on the label', () => {
-  const labelled = (label: Mass, ...units: VehicleUnit[]): Vehicle => ({
+  const labeled = (label: Mass, ...units: VehicleUnit[]): Vehicle => ({
     units,
     combinationRatingOnLabel: label,
     interstateCommerce: true,
@@ -109,21 +109,21 @@ describe('the combination rating on the label', () => {
 
   it('counts while something is towed', () => {
     const units = [power({ grossWeightRating: '6000 lb' }), trailer({ grossWeightRating: '2000 lb' })];
-    expect(ask(labelled('10001 lb', ...units)).verdict).toBe('applies');
-    expect(ask(labelled('10000 lb', ...units)).verdict).toBe('does-not-apply');
+    expect(ask(labeled('10001 lb', ...units)).verdict).toBe('applies');
+    expect(ask(labeled('10000 lb', ...units)).verdict).toBe('does-not-apply');
   });
   it('makes no vehicle commercial that tows nothing', () => {
-    expect(ask(labelled('20000 lb', power({ grossWeightRating: '9900 lb' }))).verdict).toBe('does-not-apply');
+    expect(ask(labeled('20000 lb', power({ grossWeightRating: '9900 lb' }))).verdict).toBe('does-not-apply');
   });
   it('does not lower the sum over the units', () => {
     expect(
-      ask(labelled('9000 lb', power({ grossWeightRating: '7300 lb' }), trailer({ grossWeightRating: '5000 lb' })))
+      ask(labeled('9000 lb', power({ grossWeightRating: '7300 lb' }), trailer({ grossWeightRating: '5000 lb' })))
         .verdict,
     ).toBe('applies');
   });
   it('decides where a unit is not known', () => {
-    expect(ask(labelled('10001 lb', power(), trailer({ grossWeightRating: '2000 lb' }))).verdict).toBe('applies');
-    expect(ask(labelled('10000 lb', power(), trailer({ grossWeightRating: '2000 lb' }))).verdict).toBe('undetermined');
+    expect(ask(labeled('10001 lb', power(), trailer({ grossWeightRating: '2000 lb' }))).verdict).toBe('applies');
+    expect(ask(labeled('10000 lb', power(), trailer({ grossWeightRating: '2000 lb' }))).verdict).toBe('undetermined');
   });
 });
 
@@ -190,7 +190,12 @@ describe('mistakes', () => {
   it('say where', () => {
     expect(issue({ units: [] })).toMatchObject({ code: 'EMPTY_LIST', path: 'vehicle.units' });
     expect(issue({})).toMatchObject({ code: 'EMPTY_LIST', path: 'vehicle.units' });
-    expect(issue({ units: [{ id: 'truck' }] })).toMatchObject({ code: 'UNKNOWN_VALUE', path: 'vehicle.units[0].kind' });
+    for (const [kind, code] of [
+      [undefined, 'MISSING_FIELD'],
+      ['trailer', 'UNKNOWN_VALUE'],
+    ]) {
+      expect(issue({ units: [{ id: 'truck', kind }] })).toMatchObject({ code, path: 'vehicle.units[0].kind' });
+    }
     expect(issue({ units: [power(), null] })).toMatchObject({ path: expect.stringContaining('vehicle.units[1]') });
     expect(issue({ units: [power({ grossWeight: '0 lb' })] })).toMatchObject({
       code: 'NOT_POSITIVE',

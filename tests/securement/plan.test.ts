@@ -107,7 +107,7 @@ describe('what a tie-down holds', () => {
   it('is an article or an accessory of the plan', () => {
     for (const holds of ['trailer', '', undefined, 5, null, 'one', '__proto__']) {
       expect(withTieDown({ holds }), String(holds)).toMatchObject({
-        code: 'UNKNOWN_REFERENCE',
+        code: holds === undefined ? 'MISSING_FIELD' : 'UNKNOWN_REFERENCE',
         path: 'tieDowns[0].holds',
       });
     }
@@ -123,9 +123,10 @@ describe('what a tie-down holds', () => {
 
 describe('words', () => {
   it('of an article', () => {
-    for (const kind of ['tractor', 'Machinery', undefined, null, 1, '__proto__']) {
+    for (const kind of ['tractor', 'Machinery', null, 1, '__proto__']) {
       expect(withArticle({ kind })).toMatchObject({ code: 'UNKNOWN_VALUE', path: 'articles[0].kind' });
     }
+    expect(withArticle({ kind: undefined })).toMatchObject({ code: 'MISSING_FIELD', path: 'articles[0].kind' });
     for (const flag of ['blockedForward', 'articulated', 'articulationLocked', 'specialMethods']) {
       for (const value of ['yes', 0, 1, null, {}]) {
         expect(withArticle({ [flag]: value })).toMatchObject({ code: 'UNKNOWN_VALUE', path: `articles[0].${flag}` });
@@ -137,9 +138,10 @@ describe('words', () => {
     });
   });
   it('of a tie-down', () => {
-    for (const path of ['direct', undefined, null, '__proto__', 'constructor']) {
+    for (const path of ['direct', null, '__proto__', 'constructor']) {
       expect(withTieDown({ path }), String(path)).toMatchObject({ code: 'UNKNOWN_VALUE', path: 'tieDowns[0].path' });
     }
+    expect(withTieDown({ path: undefined })).toMatchObject({ code: 'MISSING_FIELD', path: 'tieDowns[0].path' });
     for (const end of ['middle', 'left', null, 1])
       expect(withTieDown({ end })).toMatchObject({ code: 'UNKNOWN_VALUE', path: 'tieDowns[0].end' });
   });

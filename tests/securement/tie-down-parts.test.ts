@@ -94,6 +94,15 @@ describe('anchor points', () => {
       'ANCHOR_NOT_LISTED',
     ]);
   });
+  it('that are not listed are asked for by their side', () => {
+    const sides = (parts: readonly Part[]) => {
+      const found = checkOf(alone(parts), '393.108(a)/tractor');
+      return found.verdict === 'undetermined' ? found.missing.map(({ params }) => params.at) : [];
+    };
+    expect(sides([chain])).toEqual(['vehicle', 'cargo']);
+    expect(sides([chain, onVehicle('ring', '20000 lb')])).toEqual(['cargo']);
+    expect(sides([chain, onCargo('lug', '20000 lb')])).toEqual(['vehicle']);
+  });
   it('that are listed without a rating are missing', () => {
     expect(
       missingIn(checkOf(alone([chain, onVehicle('ring', undefined), onCargo('lug', undefined)]), '393.108(a)/tractor')),
@@ -144,16 +153,16 @@ describe('damage, 393.104(b)', () => {
     const result = check([machine()], [broken('bad'), rated('good', '8000 lb')]);
     expect(result.articles[0]).toMatchObject({ count: 1, aggregate: { value: 4000, unit: 'lb' } });
     expect(result.tieDowns[0]?.counted?.value).toBe(0);
-    expect(checkOf(result, '393.110/count/tractor')).toMatchObject({ verdict: 'fail', demand: 2, capacity: 1 });
-    expect(checkOf(result, '393.104(b)').verdict).toBe('fail');
+    expect(checkOf(result, '393.110/tractor')).toMatchObject({ verdict: 'fail', demand: 2, capacity: 1 });
+    expect(checkOf(result, '393.104(b)/tie-downs').verdict).toBe('fail');
     expect(result.verdict).toBe('fail');
   });
   it('fails even where the others are enough in strength and number', () => {
     const result = check([machine()], [...several(4, '8000 lb'), broken('bad')]);
     expect(checkOf(result, '393.106(d)/tractor').verdict).toBe('pass');
-    expect(checkOf(result, '393.110/count/tractor').verdict).toBe('pass');
-    expect(result).toMatchObject({ verdict: 'fail', governing: '393.104(b)' });
-    const found = checkOf(result, '393.104(b)');
+    expect(checkOf(result, '393.110/tractor').verdict).toBe('pass');
+    expect(result).toMatchObject({ verdict: 'fail', governing: '393.104(b)/tie-downs' });
+    const found = checkOf(result, '393.104(b)/tie-downs');
     expect(reasonOf(found)).toBe('DAMAGED_PART');
     expect('because' in found && found.because.text).toMatch(/bad.*chain/);
   });
@@ -168,14 +177,14 @@ describe('damage, 393.104(b)', () => {
       { id: 'ring', kind: 'anchor', at: 'vehicle', markedWll: '20000 lb', condition: 'damaged' },
       onCargo('lug', '20000 lb'),
     ];
-    expect(checkOf(alone([chain, ...anchors]), '393.104(b)').verdict).toBe('fail');
+    expect(checkOf(alone([chain, ...anchors]), '393.104(b)/tie-downs').verdict).toBe('fail');
   });
   it('of an accessory tie-down is damage too', () => {
     const result = check(
       [machine({ accessories: [{ id: 'bucket', lowered: true, locked: true }] })],
       [...several(4, '8000 lb'), broken('bad', { holds: 'bucket' })],
     );
-    expect(checkOf(result, '393.104(b)').verdict).toBe('fail');
+    expect(checkOf(result, '393.104(b)/tie-downs').verdict).toBe('fail');
   });
   it.each(['equal', 'one-leg'] as const)('in a leg of a bridle (%s) is damage too', (loadSharing) => {
     const leg = (at: number, condition: 'sound' | 'damaged'): Part[] => [
@@ -185,12 +194,12 @@ describe('damage, 393.104(b)', () => {
     const result = check([machine()], [...several(4, '8000 lb'), ofParts('bad', [bridle])]);
     expect(result.tieDowns[4]?.workingLoadLimit?.value).toBe(0);
     expect(result.articles[0]?.count).toBe(4);
-    expect(checkOf(result, '393.104(b)').verdict).toBe('fail');
+    expect(checkOf(result, '393.104(b)/tie-downs').verdict).toBe('fail');
   });
   it('that is not decided leaves the plan undecided', () => {
     const doubtful = ofParts('doubtful', [{ ...chain, condition: { verdict: 'undetermined' } }]);
     const result = check([machine()], [...several(4, '8000 lb'), doubtful]);
-    expect(missingIn(checkOf(result, '393.104(b)'))).toEqual(['CONDITION_UNDETERMINED']);
+    expect(missingIn(checkOf(result, '393.104(b)/tie-downs'))).toEqual(['CONDITION_UNDETERMINED']);
     expect(result.verdict).toBe('undetermined');
   });
   it('in a leg, not decided, leaves the plan undecided', () => {
@@ -203,8 +212,8 @@ describe('damage, 393.104(b)', () => {
     expect(check([machine()], [...several(4, '8000 lb'), ofParts('doubtful', [bridle])]).verdict).toBe('undetermined');
   });
   it('found by an inspection', () => {
-    expect(checkOf(alone([{ ...chain, condition: { verdict: 'remove' } }]), '393.104(b)').verdict).toBe('fail');
-    expect(checkOf(alone([{ ...chain, condition: { verdict: 'fit' } }]), '393.104(b)').verdict).toBe('pass');
+    expect(checkOf(alone([{ ...chain, condition: { verdict: 'remove' } }]), '393.104(b)/tie-downs').verdict).toBe('fail');
+    expect(checkOf(alone([{ ...chain, condition: { verdict: 'fit' } }]), '393.104(b)/tie-downs').verdict).toBe('pass');
   });
 });
 

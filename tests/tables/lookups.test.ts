@@ -75,8 +75,14 @@ describe('the table for chain', () => {
   ])('of the specification has no %s grade %d', (size, grade) => {
     expect(issueOf(() => pounds(welded, size, grade))).toMatchObject({ code: 'NO_VALUE_IN_TABLE', path: 'grade' });
   });
-  test.each([42, 44, 29, 101, 75])('has no grade %d', (grade) => {
-    expect(issueOf(() => pounds(law, '3/8', grade))).toMatchObject({ code: 'UNKNOWN_GRADE', path: 'grade' });
+  // The table knows what it lists; which grades there are at all is asked before it, of the whole chain.
+  const rate = (size: unknown, grade: unknown) => chainRating({ ratings: law, size, grade } as never);
+  const part = (size: unknown, grade: unknown) =>
+    assemblyRating({ ratings: law, parts: [{ id: 'chain', kind: 'chain', size, grade } as Part] });
+  test.each([42, 44, 29, 101, 75])('has no grade %d, which nobody makes', (grade) => {
+    expect(issueOf(() => pounds(law, '3/8', grade))).toMatchObject({ code: 'NO_VALUE_IN_TABLE', path: 'grade' });
+    expect(issueOf(() => rate('3/8', grade))).toMatchObject({ code: 'UNKNOWN_GRADE', path: 'grade' });
+    expect(issueOf(() => part('3/8', grade))).toMatchObject({ code: 'UNKNOWN_GRADE', path: 'parts[0].grade' });
   });
   it('refuses keys that are no keys', () => {
     for (const key of NO_KEYS) {
@@ -87,16 +93,25 @@ describe('the table for chain', () => {
       expect(
         issueOf(() => pounds(law, '3/8', key)),
         String(key),
+      ).toMatchObject({ code: 'NO_VALUE_IN_TABLE', path: 'grade' });
+      expect(
+        issueOf(() => rate('3/8', key)),
+        String(key),
       ).toMatchObject({ code: 'UNKNOWN_GRADE', path: 'grade' });
     }
     expect(issueOf(() => pounds(law, Object.create(null), 70)).code).toBe('UNKNOWN_SIZE');
-    expect(issueOf(() => pounds(law, '3/8', Object.create(null))).code).toBe('UNKNOWN_GRADE');
+    expect(issueOf(() => pounds(law, '3/8', Object.create(null))).code).toBe('NO_VALUE_IN_TABLE');
+    expect(issueOf(() => rate('3/8', Object.create(null))).code).toBe('UNKNOWN_GRADE');
   });
   it('takes no list and no text for a key that it would turn into', () => {
     // String(['3/8']) is '3/8', and String(70) is '70': a key of another type is a mistake in the input.
     expect(issueOf(() => pounds(law, ['3/8'], 70)).code).toBe('UNKNOWN_SIZE');
-    expect(issueOf(() => pounds(law, '3/8', '70')).code).toBe('UNKNOWN_GRADE');
-    expect(issueOf(() => pounds(law, '3/8', [70])).code).toBe('UNKNOWN_GRADE');
+    expect(issueOf(() => pounds(law, '3/8', [70])).code).toBe('NO_VALUE_IN_TABLE');
+    for (const call of [rate, part]) {
+      expect(issueOf(() => call(['3/8'], 70)).code).toBe('UNKNOWN_SIZE');
+      expect(issueOf(() => call('3/8', '70')).code).toBe('UNKNOWN_GRADE');
+      expect(issueOf(() => call('3/8', [70])).code).toBe('UNKNOWN_GRADE');
+    }
   });
   it('keeps both printed columns apart', () => {
     const cell = chainCell(law, '5/16', 80);

@@ -199,9 +199,14 @@ describe.each(folders)('%s', (folder) => {
     for (const { file } of renderModules(readTable(folder))) {
       const exported = Object.values(await import(join(generatedFolder, `${file}.ts`)));
       expect(exported).toHaveLength(1);
-      const module = exported[0] as { id: string; asOf: string; source: { provenance: string }; rows: object };
-      expect([module.id, module.asOf]).toEqual([source.id, source.asOf]);
-      const columns = source.modules?.find((m) => m.file === file)?.columns ??
+      const module = exported[0] as { source?: object; rows: object };
+      const { document, edition, clause, citedByClause } = source;
+      const provenance = source.modules?.find((m) => m.file === file)?.provenance ?? source.provenance;
+      expect(Object.keys(module)).toEqual(citedByClause ? ['rows'] : ['source', 'rows']);
+      if (citedByClause) expect(header).toContain('clause');
+      else expect(module.source).toMatchObject({ document, edition, clause, provenance });
+      const columns =
+        source.modules?.find((m) => m.file === file)?.columns ??
         header.filter((c) => !reached.has(c) && !source.leftOut.includes(c));
       for (const row of rows) {
         const leaf = source.key.reduce<Record<string, unknown> | undefined>(
@@ -210,8 +215,7 @@ describe.each(folders)('%s', (folder) => {
         );
         for (const column of columns) {
           const printed = cell(row, column);
-          const got =
-            leaf?.[column] ?? (isProvenanceColumn(column) && printed !== '' ? module.source.provenance : undefined);
+          const got = leaf?.[column] ?? (isProvenanceColumn(column) && printed !== '' ? provenance : undefined);
           const where = `${file}: ${nameOf(row, source.key)}: ${column}`;
           // A row without a value is left out of the module, its provenance with it.
           if (leaf !== undefined || !isProvenanceColumn(column)) {

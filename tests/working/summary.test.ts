@@ -113,7 +113,8 @@ describe('at the console', () => {
   });
 
   it('shows the first three of a list of more than four, and how many are left out', () => {
-    const list = (count: number) => Array.from({ length: count }, (_, index) => ({ id: `chain ${index}`, credit: 0.5 }));
+    const list = (count: number) =>
+      Array.from({ length: count }, (_, index) => ({ id: `chain ${index}`, credit: 0.5 }));
     expect(shown({ tieDowns: list(4) })).toHaveLength(6);
     expect(shown({ tieDowns: list(1000) }).slice(1, -1)).toEqual([
       '  tieDowns: chain 0: credit 0.5',

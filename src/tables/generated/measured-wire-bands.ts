@@ -5,7 +5,6 @@ export const measuredWireBands = {
     edition: 'edition not recorded',
     clause: 'tolerance on the diameter of the wire',
     provenance: 'memory',
-    note: 'between bands the lower size counts, in an overlap the smaller',
   },
   rows: {
     4: { trade_sizes: '30:1/8', new_min_mm: 3.76, new_max_mm: 4.08, wide_max_mm: 4.2 },
