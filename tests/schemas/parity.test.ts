@@ -511,11 +511,7 @@ describe('a bad body', () => {
     ['checkSecurement', (b) => delete b.tieDowns[0].parts[0].kind, 'tieDowns[0].parts[0].kind'],
     ['checkSecurement', (b) => delete b.tieDowns[0].parts[0].size, 'tieDowns[0].parts[0].size'],
     ['checkSecurement', (b) => delete b.vehicle.units[0].kind, 'vehicle.units[0].kind'],
-    [
-      'assemblyRating',
-      (b) => (b.parts[1] = { id: 'ring', kind: 'anchor', markedWll: '5000 lb' }),
-      'parts[1].at',
-    ],
+    ['assemblyRating', (b) => (b.parts[1] = { id: 'ring', kind: 'anchor', markedWll: '5000 lb' }), 'parts[1].at'],
     [
       'assemblyRating',
       (b) => (b.parts[1] = { id: 'legs', kind: 'parallel', legs: [[b.parts[0]], [b.parts[0]]] }),

@@ -225,7 +225,7 @@ describe('accessory equipment', () => {
     );
     expect(reasons).toEqual([
       ['393.130(b)(1)/bucket', 'NOT_HELD'],
-      ['393.130, agency guidance, question 1/bucket', 'NOT_HELD'],
+      ['393.130, question 1/bucket', 'NOT_HELD'],
       ['393.100(c)/bucket', 'NOT_HELD'],
     ]);
   });

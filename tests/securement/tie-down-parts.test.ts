@@ -212,7 +212,9 @@ describe('damage, 393.104(b)', () => {
     expect(check([machine()], [...several(4, '8000 lb'), ofParts('doubtful', [bridle])]).verdict).toBe('undetermined');
   });
   it('found by an inspection', () => {
-    expect(checkOf(alone([{ ...chain, condition: { verdict: 'remove' } }]), '393.104(b)/tie-downs').verdict).toBe('fail');
+    expect(checkOf(alone([{ ...chain, condition: { verdict: 'remove' } }]), '393.104(b)/tie-downs').verdict).toBe(
+      'fail',
+    );
     expect(checkOf(alone([{ ...chain, condition: { verdict: 'fit' } }]), '393.104(b)/tie-downs').verdict).toBe('pass');
   });
 });

@@ -31,8 +31,9 @@ export function checkBothEnds(rule: string, { article }: ReadArticle, counted: r
  */
 export function checkAccessory({ id, lowered, locked }: Accessory, kind: ArticleKind, strict: boolean, tiedBy: number, working: Working): Check {
   const guidance = !strict && kind === 'machinery';
-  const paragraph = strict ? '393.130(b)(1)' : guidance ? '393.130, agency guidance, question 1' : '393.100(c)';
-  const about = requirement(working, paragraph, 'Accessory equipment held', id);
+  const paragraph = strict ? '393.130(b)(1)' : guidance ? '393.130, question 1' : '393.100(c)';
+  const document = guidance ? 'FMCSA guidance to 49 CFR' : '49 CFR';
+  const about = requirement(working, paragraph, 'Accessory equipment held', id, 'read', document);
   const ask = (missing: Note) => undeterminedCheck(about, [missing]);
   if (strict ? tiedBy > 0 && lowered === true : tiedBy > 0 || locked === true) return metCheck(about);
   if (strict) {

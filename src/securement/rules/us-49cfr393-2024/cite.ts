@@ -14,9 +14,10 @@ export function requirement(
   title: string,
   subject: string,
   provenance?: SourceRef['provenance'],
+  document = '49 CFR',
 ): CheckSubject {
-  cite(working, paragraph, provenance);
-  return { id: `${paragraph}/${subject}`, title, clause: `49 CFR ${paragraph}`, weight: 'requirement', subject };
+  cite(working, paragraph, provenance, document);
+  return { id: `${paragraph}/${subject}`, title, clause: `${document} ${paragraph}`, weight: 'requirement', subject };
 }
 
 /** What a piece of advice is about. */

@@ -124,5 +124,5 @@ const DIRECTION_NOT_CHECKED: Note = {
 const NOT_LOOKED_AT: Note = {
   code: 'NOT_LOOKED_AT',
   params: {},
-  text: 'Nor are chocks and brakes, edge protection, cargo side by side, the front-end structure, adjustability.',
+  text: 'Not looked at either: chocks and brakes, edge protection, cargo side by side, the front-end structure, adjustability.',
 };
