@@ -18,28 +18,68 @@ export type {
 } from './assembly/part.js';
 export type { PartBasis, PartRating } from './assembly/rate-part.js';
 export {
+  type ChainMass,
+  type ChainMassFromLink,
+  chainMass,
+  chainMassFromLink,
+  STEEL_DENSITY,
+} from './chain/chain-mass.js';
+export {
   type ChainRating,
   type ChainRatingBasis,
   chainRating,
   type ListedChain,
   type MarkedChain,
 } from './chain/chain-rating.js';
-export { type ChainMass, type ChainMassFromLink, chainMass, chainMassFromLink, STEEL_DENSITY } from './chain/chain-mass.js';
 export { type BreakingForceOfGrade, breakingForceOfGrade, type EuropeanChainClass } from './chain/grade-strength.js';
 export { type ChainCandidate, type ChainFinish, type ChainIdentity, identifyChain } from './chain/identify-chain.js';
 export { type LengthOfLinks, type LinksForLength, lengthOfLinks, linksForLength } from './chain/links.js';
-export { CHAIN_GRADES, type ChainGrade, INCH_SIZES, type InchSize, parseTradeSize, type TradeSize } from './chain/trade-size.js';
+export {
+  CHAIN_GRADES,
+  type ChainGrade,
+  INCH_SIZES,
+  type InchSize,
+  parseTradeSize,
+  type TradeSize,
+} from './chain/trade-size.js';
 export { RiggingError, type RiggingErrorCode, type RiggingIssue } from './errors.js';
 export { explain, type SheetFormat } from './explain/explain.js';
 export { type Fit, fits, type Hook } from './hardware/fits.js';
 export { add, compare, scale, subtract, weightOf } from './quantities/arithmetic.js';
-export { cm, daN, deg, ft, inches, kg, kgf, kN, lb, lbf, longTon, m, mm, N, shortTon, t, yd } from './quantities/constructors.js';
+export {
+  cm,
+  daN,
+  deg,
+  ft,
+  inches,
+  kg,
+  kgf,
+  kN,
+  lb,
+  lbf,
+  longTon,
+  m,
+  mm,
+  N,
+  shortTon,
+  t,
+  yd,
+} from './quantities/constructors.js';
 export { convert } from './quantities/convert.js';
 export { formatQuantity } from './quantities/format.js';
 export { parseQuantity } from './quantities/parse.js';
 export { Quantity, type QuantityInput, type QuantityLike, type QuantityText, quantity } from './quantities/quantity.js';
 export { STANDARD_GRAVITY } from './quantities/rated.js';
-export type { Dimension, ForceUnit, Kind, LengthUnit, MassUnit, Unit, UnitOfKind, UnitSystem } from './quantities/units.js';
+export type {
+  Dimension,
+  ForceUnit,
+  Kind,
+  LengthUnit,
+  MassUnit,
+  Unit,
+  UnitOfKind,
+  UnitSystem,
+} from './quantities/units.js';
 export { type CheckSecurementInput, checkSecurement, type SecurementCheck } from './securement/check-securement.js';
 export type {
   Accessory,

@@ -34,6 +34,12 @@ export function ratingTableById(id: string): RatingTable {
   const known: readonly RatingTable[] = [us49cfr393_108_2024, usWeldedChain_2003];
   return (
     known.find((table) => table.id === id) ??
-    fail('UNKNOWN_RATING_TABLE', 'id', known.map((table) => table.id).join(', '), id, 'Write the id as results echo it.')
+    fail(
+      'UNKNOWN_RATING_TABLE',
+      'id',
+      known.map((table) => table.id).join(', '),
+      id,
+      'Write the id as results echo it.',
+    )
   );
 }

@@ -67,7 +67,9 @@ async function checkBudgets(): Promise<void> {
     const bundled = await bundle(names, 'dist/index.js').catch((error: Error) => error);
     if (bundled instanceof Error) {
       missed += 1;
-      console.log(`${kB(target * 1000)}        -         -   ${names.join(' + ')} ${bundled.message.replace(/\s+/g, ' ')}`);
+      console.log(
+        `${kB(target * 1000)}        -         -   ${names.join(' + ')} ${bundled.message.replace(/\s+/g, ' ')}`,
+      );
       continue;
     }
     const { minified, gzipped, metafile } = bundled;
@@ -77,7 +79,9 @@ async function checkBudgets(): Promise<void> {
     ];
     missed += faults.length;
     const open = faults.length === 0 && gzipped > target * 1000 ? `target not reached yet, limit ${limit} kB` : '';
-    console.log(`${kB(target * 1000)} ${kB(gzipped)}  ${kB(minified)}   ${names.join(' + ')} ${faults.join(', ')}${open}`.trimEnd());
+    console.log(
+      `${kB(target * 1000)} ${kB(gzipped)}  ${kB(minified)}   ${names.join(' + ')} ${faults.join(', ')}${open}`.trimEnd(),
+    );
   }
   if (missed > 0) {
     console.log(`\n${missed} missed. \`npm run size -- NAME\` shows which source files an import is made of.`);

@@ -77,7 +77,9 @@ heading('One of the four chains, weakest part first');
 const run = assemblyRating({ ratings, parts: chainRun('lever') });
 for (const { id, workingLoadLimit, basis } of run.parts) {
   const mark = run.weakest.includes(id) ? '  <- weakest' : '';
-  console.log(`  ${id.padEnd(14)} ${workingLoadLimit === null ? 'unknown' : formatQuantity(workingLoadLimit)}, ${basis}${mark}`);
+  console.log(
+    `  ${id.padEnd(14)} ${workingLoadLimit === null ? 'unknown' : formatQuantity(workingLoadLimit)}, ${basis}${mark}`,
+  );
 }
 
 heading('What the rule asks');
@@ -89,7 +91,9 @@ for (const article of [tractor, boxScraper]) {
 
 heading('What the chains weigh');
 const chain = chainMass({ size: '5/16', grade: 70, length: '16 ft' });
-console.log(`  16 ft of 5/16 grade 70: ${formatQuantity(chain.mass, { digits: 3 })}, four of them ${(4 * chain.mass.value).toFixed(0)} lb`);
+console.log(
+  `  16 ft of 5/16 grade 70: ${formatQuantity(chain.mass, { digits: 3 })}, four of them ${(4 * chain.mass.value).toFixed(0)} lb`,
+);
 
 heading('The whole plan');
 console.log(explain(checkSecurement({ rules, vehicle, articles: [tractor, boxScraper], tieDowns }), { as: 'text' }));

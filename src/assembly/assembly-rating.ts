@@ -93,7 +93,9 @@ export function assemblyRating(input: AssemblyInput): AssemblyRating {
       workingLoadLimit: workingLoadLimit === null ? null : inUnit(workingLoadLimit, unit),
       weakest: series.weakest,
       ...(workingLoadLimit === null && atMost !== null ? { atMost: inUnit(atMost, unit) } : {}),
-      ...(load === undefined || workingLoadLimit === null ? {} : { utilization: ratioOfLoads(load, workingLoadLimit).utilization }),
+      ...(load === undefined || workingLoadLimit === null
+        ? {}
+        : { utilization: ratioOfLoads(load, workingLoadLimit).utilization }),
       parts: parts.map(({ id, kind }, index): PartRating => ({ id, kind, ...(series.limits[index] as PartLimit) })),
       missing: series.missing,
       ratings: ratings.id,
@@ -177,8 +179,11 @@ export function noteAssumptions(working: Working, ratings: RatingTable, log: Rat
   for (const { id, kind } of log.unmarked) {
     const { unmarkedChain, unknownFiberRope } = ratings;
     const [as, clause] =
-      kind === 'chain' ? [`grade ${unmarkedChain?.grade}`, unmarkedChain?.clause] : [unknownFiberRope?.material, unknownFiberRope?.clause];
-    if (clause !== undefined && as !== undefined) working.assumptions.push(note(UNMARKED_PART, { kind, part: id, as, clause }));
+      kind === 'chain'
+        ? [`grade ${unmarkedChain?.grade}`, unmarkedChain?.clause]
+        : [unknownFiberRope?.material, unknownFiberRope?.clause];
+    if (clause !== undefined && as !== undefined)
+      working.assumptions.push(note(UNMARKED_PART, { kind, part: id, as, clause }));
   }
   if (log.fittingsAsChain) working.assumptions.push(FITTINGS_AS_CHAIN);
   if (log.takenAsSound) working.assumptions.push(TAKEN_AS_SOUND);

@@ -4,7 +4,15 @@ import { decimalProduct } from '../quantities/decimal.js';
 import { compareExact } from '../quantities/exact.js';
 import type { QuantityLike } from '../quantities/quantity.js';
 import { readPositive } from '../quantities/read.js';
-import { type GeneratedTable, printedRating, type RatedCell, type RatedRows, type RatingTable, rowOf, sourceOfCell } from '../tables/rating-table.js';
+import {
+  type GeneratedTable,
+  printedRating,
+  type RatedCell,
+  type RatedRows,
+  type RatingTable,
+  rowOf,
+  sourceOfCell,
+} from '../tables/rating-table.js';
 import { type Note, note, type Words } from '../working/note.js';
 import type { Provenance, SourceRef } from '../working/source.js';
 import type { Capacities, ChainPart, FiberRopePart, FittingPart, Part, PartKind, WireRopePart } from './part.js';
@@ -90,7 +98,13 @@ export class PartRater {
   rateSeries(parts: readonly Part[], name = 'parts'): SeriesRating {
     checkList(parts, name);
     checkIds(parts, name);
-    const found: Findings = { missing: NONE, damaged: NONE, vehicleAnchors: 0, cargoAnchors: 0, lowestGrade: Number.POSITIVE_INFINITY };
+    const found: Findings = {
+      missing: NONE,
+      damaged: NONE,
+      vehicleAnchors: 0,
+      cargoAnchors: 0,
+      lowestGrade: Number.POSITIVE_INFINITY,
+    };
     const limits = new Array<PartLimit>(parts.length);
     let index = 0;
     try {
@@ -152,7 +166,13 @@ export class PartRater {
       case 'webbing':
         return this.limitOfRow(part, found, webbing, webbing?.rows, part.width);
       case 'strapping':
-        return this.limitOfRow(part, found, strapping, rowOf<RatedRows>(strapping?.rows ?? NO_ROWS, part.width ?? ''), part.thickness);
+        return this.limitOfRow(
+          part,
+          found,
+          strapping,
+          rowOf<RatedRows>(strapping?.rows ?? NO_ROWS, part.width ?? ''),
+          part.thickness,
+        );
       case 'wire-rope':
         return this.limitByStrength(part, found) ?? this.limitOfRow(part, found, wireRope, wireRope?.rows, part.size);
       case 'fiber-rope':
@@ -160,7 +180,13 @@ export class PartRater {
       case 'parallel':
         return this.limitOfLegs(part, found);
       default:
-        return fail('UNKNOWN_VALUE', 'kind', 'a kind of part, such as chain, grab-hook, binder or anchor', (part as Part).kind, 'The type Part lists them.');
+        return fail(
+          (part as Part).kind === undefined ? 'MISSING_FIELD' : 'UNKNOWN_VALUE',
+          'kind',
+          'a kind of part, such as chain, grab-hook, binder or anchor',
+          (part as Part).kind,
+          'The type Part lists them.',
+        );
     }
   }
 
@@ -179,7 +205,13 @@ export class PartRater {
     const marked = markedWll === undefined ? capacity : readPositive(markedWll, 'ratedLoad', 'markedWll');
     if (marked === undefined) return undefined;
     if (capacity !== undefined && compareExact(capacity, marked) !== 0) {
-      fail('CONFLICTING_FIELDS', 'capacities.workingLoadLimit', 'the same limit as markedWll', `${capacity}`, 'Give it once.');
+      fail(
+        'CONFLICTING_FIELDS',
+        'capacities.workingLoadLimit',
+        'the same limit as markedWll',
+        `${capacity}`,
+        'Give it once.',
+      );
     }
     return { workingLoadLimit: marked, basis: 'marked' };
   }
@@ -192,22 +224,23 @@ export class PartRater {
     const { kind, size, grade } = part;
     const isChain = kind === 'chain';
     const { ratings, log } = this;
+    const last = isChain ? this.lastChain : this.lastFitting;
+    const asLast = last !== undefined && last.size === size && last.grade === grade;
+    if (!asLast && (isChain || size !== undefined)) checkChain(size, grade);
     const stated = this.stated(part, found);
     if (isChain) {
-      if (stated !== undefined) checkChain(size, grade);
       const lowest = grade ?? (stated === undefined ? 0 : found.lowestGrade);
       if (lowest < found.lowestGrade) found.lowestGrade = lowest;
     }
     if (stated !== undefined) return stated;
     if (isChain && grade === undefined) log?.unmarked.push({ id: part.id, kind });
-    const last = isChain ? this.lastChain : this.lastFitting;
-    if (last !== undefined && last.size === size && last.grade === grade) return last.limit;
+    if (asLast) return last.limit;
     const counted = isChain ? (grade ?? ratings.unmarkedChain?.grade) : grade;
     if (size === undefined || counted === undefined) return missing(part, NO_MARK, found);
-    checkChain(size, grade);
     const cell = rowOf<RatedCell>(rowOf(ratings.chain.rows, size) ?? NO_ROWS, counted);
     // a real chain that this table does not list needs its mark; a size nobody makes was refused above
-    if (cell === undefined) return missing(part, NOT_LISTED, found, { size: `${size} grade ${counted}`, table: ratings.id });
+    if (cell === undefined)
+      return missing(part, NOT_LISTED, found, { size: `${size} grade ${counted}`, table: ratings.id });
     const limit = this.fromCell(ratings.chain, cell, isChain && grade === undefined ? 'unmarked default' : basis);
     if (!isChain && log !== undefined) {
       log.fittingsAsChain = true;
@@ -225,7 +258,12 @@ export class PartRater {
     const { value, unit } = readPositive(part.nominalStrength, 'force', 'nominalStrength');
     const { fraction } = wireRopeByStrength.rows['wire-rope'].WLL;
     this.log?.sources.push(wireRopeByStrength.source);
-    return this.stated(part, found) ?? { workingLoadLimit: { value: decimalProduct(value, fraction), unit }, basis: 'share of nominal strength' };
+    return (
+      this.stated(part, found) ?? {
+        workingLoadLimit: { value: decimalProduct(value, fraction), unit },
+        basis: 'share of nominal strength',
+      }
+    );
   }
 
   private limitOfFiberRope(part: FiberRopePart, found: Findings): PartLimit {
@@ -233,7 +271,14 @@ export class PartRater {
     const { id, kind, material = unknownFiberRope?.material ?? '' } = part;
     if (fiberRope !== undefined) checkOneOf(material, Object.keys(fiberRope.rows), 'material');
     const rows = rowOf<RatedRows>(fiberRope?.rows ?? NO_ROWS, material);
-    const limit = this.limitOfRow(part, found, fiberRope, rows, part.size, part.material === undefined ? 'unmarked default' : 'table');
+    const limit = this.limitOfRow(
+      part,
+      found,
+      fiberRope,
+      rows,
+      part.size,
+      part.material === undefined ? 'unmarked default' : 'table',
+    );
     if (limit.basis === 'unmarked default') this.log?.unmarked.push({ id, kind });
     return limit;
   }
@@ -266,7 +311,13 @@ export class PartRater {
   private limitOfLegs({ legs, loadSharing }: Extract<Part, { kind: 'parallel' }>, found: Findings): PartLimit {
     checkList(legs, 'legs', 2);
     if (++this.depth > MOST_DEPTH) {
-      fail('TOO_LARGE', 'legs', `legs within legs at most ${MOST_DEPTH} deep`, 'more', 'Legs that contain themselves have no end.');
+      fail(
+        'TOO_LARGE',
+        'legs',
+        `legs within legs at most ${MOST_DEPTH} deep`,
+        'more',
+        'Legs that contain themselves have no end.',
+      );
     }
     checkOneOf(loadSharing, ['equal', 'one-leg'], 'loadSharing');
     let least: QuantityLike | null = null;
@@ -316,12 +367,18 @@ interface Findings {
   lowestGrade: number;
 }
 
-function weakestOf(parts: readonly Part[], limits: readonly PartLimit[], least: QuantityLike, ties: number): readonly string[] {
+function weakestOf(
+  parts: readonly Part[],
+  limits: readonly PartLimit[],
+  least: QuantityLike,
+  ties: number,
+): readonly string[] {
   const ids = new Array<string>(ties);
   let next = 0;
   for (let index = 0; next < ties; index++) {
     const limit = limits[index]?.workingLoadLimit ?? null;
-    if (limit !== null && (limit === least || compareExact(limit, least) === 0)) ids[next++] = (parts[index] as Part).id;
+    if (limit !== null && (limit === least || compareExact(limit, least) === 0))
+      ids[next++] = (parts[index] as Part).id;
   }
   return ids;
 }
@@ -331,10 +388,7 @@ export function checkIds(list: readonly unknown[], name: string): void {
   const ids = new Array<string>(list.length);
   const seen = list.length > 16 ? new Set<string>() : undefined; // a short list is compared one by one
   for (let index = 0; index < list.length; index++) {
-    const id = (list[index] as { id?: unknown } | null | undefined)?.id;
-    if (typeof id !== 'string' || id === '') {
-      return fail('MISSING_FIELD', `${name}[${index}].id`, 'a name', id, 'Give it an id; results name it by that.');
-    }
+    const id = idAt(list, index, name);
     let twice = seen?.has(id) === true;
     if (seen === undefined) for (let earlier = 0; earlier < index; earlier++) if (ids[earlier] === id) twice = true;
     if (twice) fail('DUPLICATE_ID', `${name}[${index}].id`, 'an id used once', id, 'Rename one of the two.');
@@ -343,11 +397,19 @@ export function checkIds(list: readonly unknown[], name: string): void {
   }
 }
 
+function idAt(list: readonly unknown[], index: number, name: string): string {
+  const id = (list[index] as { id?: unknown } | null | undefined)?.id;
+  if (typeof id === 'string' && id !== '') return id;
+  return fail('MISSING_FIELD', `${name}[${index}].id`, 'a name', id, 'Give it an id; results name it by that.');
+}
+
 /** The working load limit among capacities, if it is there. */
 export function readCapacity(capacities: Capacities): QuantityLike | undefined {
   checkObject(capacities, 'capacities', '{ workingLoadLimit: ... }');
   const { workingLoadLimit } = capacities;
-  return workingLoadLimit === undefined ? undefined : readPositive(workingLoadLimit, 'ratedLoad', 'capacities.workingLoadLimit');
+  return workingLoadLimit === undefined
+    ? undefined
+    : readPositive(workingLoadLimit, 'ratedLoad', 'capacities.workingLoadLimit');
 }
 
 /** `sound`, `damaged` or `undetermined`, from a word or from the verdict of an inspection. */
@@ -360,7 +422,12 @@ function stateOf(condition: unknown): unknown {
   return condition;
 }
 
-function missing(part: SinglePart, words: Words, found: Findings, params: Readonly<Record<string, string | number>> = {}): PartLimit {
+function missing(
+  part: SinglePart,
+  words: Words,
+  found: Findings,
+  params: Readonly<Record<string, string | number>> = {},
+): PartLimit {
   const said = words === NO_MARK && part.capacities !== undefined ? OTHER_SYSTEM : words;
   const fact = note(said, { part: part.id, kind: part.kind, ...params });
   found.missing = [...found.missing, fact];
@@ -381,7 +448,10 @@ const SIZED_BY_CHAIN: SourceRef = {
 
 // Each says what must be known; the place it is told in adds that it is missing.
 const NO_MARK = { code: 'PART_NOT_MARKED', text: 'The working load limit marked on {kind} {part}.' };
-const NOT_LISTED = { code: 'NOT_IN_TABLE', text: 'The working load limit marked on {kind} {part}: {table} has none for {size}.' };
+const NOT_LISTED = {
+  code: 'NOT_IN_TABLE',
+  text: 'The working load limit marked on {kind} {part}: {table} has none for {size}.',
+};
 const OTHER_SYSTEM = {
   code: 'OTHER_CAPACITY_SYSTEM',
   text: 'The working load limit of {kind} {part}: another capacity is not converted into one.',

@@ -9,8 +9,8 @@ import { type Plan, readPlan } from './plan.js';
 import {
   type Applicability,
   type ArticleOutcome,
-  checkRules,
   type CountedTieDown,
+  checkRules,
   type InspectionDue,
   type RuleSet,
 } from './rule-set.js';

@@ -75,7 +75,11 @@ export interface FrictionMat {
  */
 export type TieDownPath = 'vehicle-to-cargo' | 'over-same-side' | 'over-other-side';
 
-export const TIE_DOWN_PATHS = ['vehicle-to-cargo', 'over-same-side', 'over-other-side'] as const satisfies readonly TieDownPath[];
+export const TIE_DOWN_PATHS = [
+  'vehicle-to-cargo',
+  'over-same-side',
+  'over-other-side',
+] as const satisfies readonly TieDownPath[];
 
 interface TieDownBase {
   readonly id: string;
@@ -174,7 +178,13 @@ function readTieDown({ id, holds, path, end, parts, capacities }: TieDown, cargo
   checkOneOf(path, TIE_DOWN_PATHS, 'path');
   if (end !== undefined) checkOneOf(end, ENDS, 'end');
   if ((parts === undefined) === (capacities === undefined)) {
-    fail('CONFLICTING_FIELDS', '', 'parts or capacities', parts === undefined ? 'neither' : 'both', 'List the parts, or state the capacity of the whole.');
+    fail(
+      'CONFLICTING_FIELDS',
+      '',
+      'parts or capacities',
+      parts === undefined ? 'neither' : 'both',
+      'List the parts, or state the capacity of the whole.',
+    );
   }
 }
 

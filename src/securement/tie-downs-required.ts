@@ -5,7 +5,7 @@ import { FOLLOW_THE_MARK } from '../working/cautions.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
 import { type Article, readArticle } from './plan.js';
-import { type ArticleRequirement, checkRules, type CountRules } from './rule-set.js';
+import { type ArticleRequirement, type CountRules, checkRules } from './rule-set.js';
 
 export interface TieDownsRequired extends ResultBase<'tieDownsRequired'>, ArticleRequirement {
   readonly rules: string;
@@ -46,7 +46,8 @@ export function tieDownsRequired(input: {
   try {
     checkObject(article, '', '{ kind, mass, length }');
     const named = { ...article, id: article.id === undefined ? 'article' : article.id } as Article;
-    if (typeof named.id !== 'string' || named.id === '') fail('MISSING_FIELD', 'id', 'a name, or no id', named.id, 'Leave it out here.');
+    if (typeof named.id !== 'string' || named.id === '')
+      fail('MISSING_FIELD', 'id', 'a name, or no id', named.id, 'Leave it out here.');
     requirement = rules.requirementOf(readArticle(named), { working, units });
   } catch (error) {
     failAt('article', error);

@@ -23,8 +23,12 @@ export interface RatedCell {
 }
 
 export type RatedRows = { readonly [size: string]: RatedCell };
-export type ChainRows = { readonly [size: string]: { readonly [grade: number]: RatedCell & { readonly wll_kg: number } } };
-export type MarkRows = { readonly [mark: string]: { readonly grade: number; readonly provenance?: Provenance; readonly note?: string } };
+export type ChainRows = {
+  readonly [size: string]: { readonly [grade: number]: RatedCell & { readonly wll_kg: number } };
+};
+export type MarkRows = {
+  readonly [mark: string]: { readonly grade: number; readonly provenance?: Provenance; readonly note?: string };
+};
 
 /**
  * The working load limits of one document and edition, as an exported constant that the caller names. Sizes
@@ -44,7 +48,9 @@ export interface RatingTable<Chain extends ChainRows = ChainRows> {
   readonly webbing?: GeneratedTable<RatedRows>;
   readonly wireRope?: GeneratedTable<RatedRows>;
   /** The share of a wire rope's nominal strength that counts where its construction is known and its limit is not marked. */
-  readonly wireRopeByStrength?: GeneratedTable<{ readonly 'wire-rope': { readonly WLL: { readonly fraction: number } } }>;
+  readonly wireRopeByStrength?: GeneratedTable<{
+    readonly 'wire-rope': { readonly WLL: { readonly fraction: number } };
+  }>;
   readonly fiberRope?: GeneratedTable<{ readonly [material: string]: RatedRows }>;
   /** The material a synthetic rope of unknown composition counts as. */
   readonly unknownFiberRope?: { readonly material: string; readonly clause: string };
@@ -71,7 +77,8 @@ export function printedRating({ wll_lb, wll_kg }: RatedCell, units: UnitSystem):
 
 /** The source of a cell: its table's, with the cell's own provenance where that differs. */
 export function sourceOfCell(table: GeneratedTable<unknown>, cell: RatedCell, units: UnitSystem): SourceRef {
-  const own = cell.provenance ?? (units === 'us' ? cell.wll_provenance : (cell.wll_kg_provenance ?? cell.wll_provenance));
+  const own =
+    cell.provenance ?? (units === 'us' ? cell.wll_provenance : (cell.wll_kg_provenance ?? cell.wll_provenance));
   return own === undefined ? table.source : { ...table.source, provenance: own };
 }
 
@@ -85,6 +92,12 @@ export function chainCell(ratings: RatingTable, size: string, grade: number): Ra
   }
   return (
     rowOf(grades, grade) ??
-    fail('NO_VALUE_IN_TABLE', 'grade', `a grade that ${id} lists for ${size}: ${Object.keys(grades).join(', ')}`, grade, remedy)
+    fail(
+      'NO_VALUE_IN_TABLE',
+      'grade',
+      `a grade that ${id} lists for ${size}: ${Object.keys(grades).join(', ')}`,
+      grade,
+      remedy,
+    )
   );
 }

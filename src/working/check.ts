@@ -68,11 +68,17 @@ export function metCheck({ id, title, clause, weight, subject }: CheckSubject): 
 
 const MET: Note = { code: 'MET', params: {}, text: 'Met.' };
 
-export function notApplicableCheck({ id, title, clause, weight, subject }: CheckSubject, because: Note): NotApplicableCheck {
+export function notApplicableCheck(
+  { id, title, clause, weight, subject }: CheckSubject,
+  because: Note,
+): NotApplicableCheck {
   return { id, title, clause, weight, subject, verdict: 'not-applicable', because };
 }
 
-export function undeterminedCheck({ id, title, clause, weight, subject }: CheckSubject, missing: readonly Note[]): UndeterminedCheck {
+export function undeterminedCheck(
+  { id, title, clause, weight, subject }: CheckSubject,
+  missing: readonly Note[],
+): UndeterminedCheck {
   return { id, title, clause, weight, subject, verdict: 'undetermined', missing };
 }
 

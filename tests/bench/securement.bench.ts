@@ -1,6 +1,6 @@
-import { checkSecurement, type Part, type Plan, us49cfr393_2024 } from '../../dist/index.js';
 import { Bench } from 'tinybench';
 import * as z from 'zod';
+import { checkSecurement, type Part, type Plan, us49cfr393_2024 } from '../../dist/index.js';
 import { makePlainPlanSchema } from './plain-plan-schema.js';
 import type { BenchRow } from './run.js';
 
@@ -60,7 +60,9 @@ export async function run(): Promise<BenchRow[]> {
     add(bench, 'shown', () => checkSecurement({ rules: us49cfr393_2024, ...plan }));
     add(bench, 'bulk', () => checkSecurement({ rules: us49cfr393_2024, ...plan, working: false }));
     await bench.run();
-    const [plain, strict, shown, bulk] = (['plain', 'strict', 'shown', 'bulk'] as const).map((name) => perSecond(bench, name)) as [number, number, number, number];
+    const [plain, strict, shown, bulk] = (['plain', 'strict', 'shown', 'bulk'] as const).map((name) =>
+      perSecond(bench, name),
+    ) as [number, number, number, number];
     rounds.push({ plain, strict, shown, bulk });
   }
   return [
@@ -74,10 +76,21 @@ export async function run(): Promise<BenchRow[]> {
 }
 
 /** The ratio is taken inside each round, and the middle one counts. */
-function row(name: string, rounds: readonly Round[], which: keyof Round, beside: 'plain' | 'strict', least?: number): BenchRow {
+function row(
+  name: string,
+  rounds: readonly Round[],
+  which: keyof Round,
+  beside: 'plain' | 'strict',
+  least?: number,
+): BenchRow {
   const ratio = median(rounds.map((round) => round[which] / round[beside]));
   const opsPerSecond = median(rounds.map((round) => round[which]));
-  return { name, opsPerSecond, ratio, ...(least === undefined ? {} : { must: `>= ${least} x zod`, ok: ratio >= least }) };
+  return {
+    name,
+    opsPerSecond,
+    ratio,
+    ...(least === undefined ? {} : { must: `>= ${least} x zod`, ok: ratio >= least }),
+  };
 }
 
 /** Many calls to a sample: one alone is too short for the clock, and many share the garbage collector's work evenly. */

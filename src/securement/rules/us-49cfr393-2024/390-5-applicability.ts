@@ -39,7 +39,10 @@ export function applicability(vehicle: Vehicle | undefined, working: Working): A
   const sum: ExactTerm[] = known.map((quantity) => ({ quantity }));
   const reaches = (terms: readonly ExactTerm[]) => compareExactSums(terms, [{ quantity: limit }]) >= 0;
   const heavy = reaches(sum) || (label !== undefined && reaches([{ quantity: label }]));
-  const total = new Quantity(known.reduce((pounds, mass) => pounds + ratedLoadIn(mass, 'lb').value, 0), 'lb');
+  const total = new Quantity(
+    known.reduce((pounds, mass) => pounds + ratedLoadIn(mass, 'lb').value, 0),
+    'lb',
+  );
   if (working.shown) {
     working.step({
       subject: 'vehicle',
@@ -51,7 +54,8 @@ export function applicability(vehicle: Vehicle | undefined, working: Working): A
     });
   }
   if (interstateCommerce === false) return answer('does-not-apply', INTRASTATE);
-  if (heavy) return interstateCommerce ? answer('applies', APPLIES, { limit }) : answer('undetermined', COMMERCE_NOT_STATED);
+  if (heavy)
+    return interstateCommerce ? answer('applies', APPLIES, { limit }) : answer('undetermined', COMMERCE_NOT_STATED);
   return known.length < units.length
     ? answer('undetermined', UNIT_MASS_NOT_STATED)
     : answer('does-not-apply', BELOW_THRESHOLD, { total, limit });
@@ -59,7 +63,10 @@ export function applicability(vehicle: Vehicle | undefined, working: Working): A
 
 function heaviest(unit: VehicleUnit): QuantityLike | undefined {
   checkOneOf(unit.kind, ['power', 'towed'], 'kind');
-  const rating = unit.grossWeightRating === undefined ? undefined : readPositive(unit.grossWeightRating, 'mass', 'grossWeightRating');
+  const rating =
+    unit.grossWeightRating === undefined
+      ? undefined
+      : readPositive(unit.grossWeightRating, 'mass', 'grossWeightRating');
   const weight = unit.grossWeight === undefined ? undefined : readPositive(unit.grossWeight, 'mass', 'grossWeight');
   if (rating === undefined || weight === undefined) return rating ?? weight;
   return compareExactSums([{ quantity: rating }], [{ quantity: weight }]) >= 0 ? rating : weight;
@@ -90,5 +97,8 @@ const BELOW_THRESHOLD = {
   code: 'BELOW_WEIGHT_THRESHOLD',
   text: '{total} is below {limit}; state law usually asks for the load to be secured anyway.',
 };
-const INTRASTATE = { code: 'NOT_INTERSTATE', text: 'Not interstate commerce: state law decides, often by these rules.' };
+const INTRASTATE = {
+  code: 'NOT_INTERSTATE',
+  text: 'Not interstate commerce: state law decides, often by these rules.',
+};
 const APPLIES = { code: 'COMMERCIAL_VEHICLE', text: '{limit} or more, in interstate commerce.' };

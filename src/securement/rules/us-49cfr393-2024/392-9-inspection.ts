@@ -12,9 +12,11 @@ export function inspections(working: Working): readonly InspectionDue[] {
   return INSPECTIONS;
 }
 
-const INSPECTIONS: readonly InspectionDue[] = /* @__PURE__ */ Object.entries(us49cfr3929Inspection.rows).map(([when, row]) => ({
-  when,
-  ...('distance_mi' in row ? { distance: { value: row.distance_mi, unit: 'mi' } as const } : {}),
-  ...('time_h' in row ? { time: { value: row.time_h, unit: 'h' } as const } : {}),
-  clause: `49 CFR ${row.clause}`,
-}));
+const INSPECTIONS: readonly InspectionDue[] = /* @__PURE__ */ Object.entries(us49cfr3929Inspection.rows).map(
+  ([when, row]) => ({
+    when,
+    ...('distance_mi' in row ? { distance: { value: row.distance_mi, unit: 'mi' } as const } : {}),
+    ...('time_h' in row ? { time: { value: row.time_h, unit: 'h' } as const } : {}),
+    clause: `49 CFR ${row.clause}`,
+  }),
+);

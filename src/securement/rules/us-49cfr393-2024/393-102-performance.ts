@@ -15,7 +15,11 @@ import { cite, requirement } from './cite.js';
  *
  * Rearward the regulation prints 0.5 in both columns: against the working load limit that is more than forward.
  */
-export function performance(mass: QuantityLike<MassUnit>, units: UnitSystem, working: Working): readonly DirectionalRequirement[] {
+export function performance(
+  mass: QuantityLike<MassUnit>,
+  units: UnitSystem,
+  working: Working,
+): readonly DirectionalRequirement[] {
   cite(working, '393.102(a)-(b)');
   const weight = ratedLoadIn(mass, units === 'si' ? 'N' : 'lbf');
   return Object.entries(us49cfr393102Criteria.rows).map(([name, row]) => {
@@ -31,7 +35,10 @@ export function performance(mass: QuantityLike<MassUnit>, units: UnitSystem, wor
         subject: `restraint ${direction}`,
         symbol: 'F',
         expression: 'a · W, against the working load limit',
-        values: [['a', row.g_against_wll], ['W', weight]],
+        values: [
+          ['a', row.g_against_wll],
+          ['W', weight],
+        ],
         result: requirement.againstWorkingLoadLimit,
         clause: requirement.clause,
       });
@@ -42,7 +49,13 @@ export function performance(mass: QuantityLike<MassUnit>, units: UnitSystem, wor
 
 /** 393.102(c)(3): cargo secured as 393.104 to 393.136 ask is deemed to meet the performance criteria. */
 export function deemedPerformance(subject: string, met: boolean, working: Working): Check {
-  const about = requirement(working, '393.102(c)', 'Performance criteria, deemed met by the other checks', subject, 'memory');
+  const about = requirement(
+    working,
+    '393.102(c)',
+    'Performance criteria, deemed met by the other checks',
+    subject,
+    'memory',
+  );
   return met ? metCheck(about) : notApplicableCheck(about, NOT_DEEMED);
 }
 

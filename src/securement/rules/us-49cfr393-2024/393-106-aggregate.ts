@@ -25,7 +25,11 @@ export interface Aggregate {
  * Where a rating is not known the check is still decided if it can be: it passes when the known ones are
  * enough, and fails when even the most that the others can be is too little.
  */
-export function checkAggregate({ article, mass }: ReadArticle, tieDowns: readonly RatedTieDown[], { working, units }: RuleContext): Aggregate {
+export function checkAggregate(
+  { article, mass }: ReadArticle,
+  tieDowns: readonly RatedTieDown[],
+  { working, units }: RuleContext,
+): Aggregate {
   const unit = units === 'si' ? 'kg' : 'lb';
   const fraction = thresholds.rows['aggregate-fraction'].value;
   const required: QuantityLike = { value: ratedLoadIn(mass, unit).value * fraction, unit };
@@ -39,7 +43,8 @@ export function checkAggregate({ article, mass }: ReadArticle, tieDowns: readonl
     if (workingLoadLimit === null) unknown++;
     else known += counted;
   }
-  if (known === Number.POSITIVE_INFINITY) fail('NOT_FINITE', '', 'limits of a possible size', known, 'Check the numbers given.');
+  if (known === Number.POSITIVE_INFINITY)
+    fail('NOT_FINITE', '', 'limits of a possible size', known, 'Check the numbers given.');
   const about = requirement(working, '393.106(d)', 'Aggregate working load limit', article.id);
   const judge = (capacity: number, limitOf: (tieDown: RatedTieDown) => QuantityLike | null): Check => {
     const { fits, utilization } = ratioOf(required.value, capacity, () => {
@@ -54,7 +59,10 @@ export function checkAggregate({ article, mass }: ReadArticle, tieDowns: readonl
   };
   let check = judge(known, ({ workingLoadLimit }) => workingLoadLimit);
   if (check.verdict === 'fail' && unknown > 0) {
-    const highest = most === Number.POSITIVE_INFINITY ? undefined : judge(most, ({ workingLoadLimit, atMost }) => workingLoadLimit ?? atMost);
+    const highest =
+      most === Number.POSITIVE_INFINITY
+        ? undefined
+        : judge(most, ({ workingLoadLimit, atMost }) => workingLoadLimit ?? atMost);
     if (highest?.verdict === 'fail') check = highest;
     else check = undeterminedCheck(about, [note(RATING_NOT_KNOWN, { tieDowns: unknownIds(tieDowns) })]);
   }
@@ -64,7 +72,9 @@ export function checkAggregate({ article, mass }: ReadArticle, tieDowns: readonl
       subject: article.id,
       symbol: 'aggregate',
       expression: 'sum(credit · WLL)',
-      values: tieDowns.map(({ tieDown, credit, workingLoadLimit }) => [`${tieDown.id}, credit ${credit}`, workingLoadLimit] as const),
+      values: tieDowns.map(
+        ({ tieDown, credit, workingLoadLimit }) => [`${tieDown.id}, credit ${credit}`, workingLoadLimit] as const,
+      ),
       result: aggregate,
       clause: about.clause,
     });
@@ -81,7 +91,10 @@ export function checkAggregate({ article, mass }: ReadArticle, tieDowns: readonl
 }
 
 function unknownIds(tieDowns: readonly RatedTieDown[]): string {
-  return tieDowns.filter(({ workingLoadLimit }) => workingLoadLimit === null).map(({ tieDown }) => tieDown.id).join(', ');
+  return tieDowns
+    .filter(({ workingLoadLimit }) => workingLoadLimit === null)
+    .map(({ tieDown }) => tieDown.id)
+    .join(', ');
 }
 
 const RATING_NOT_KNOWN = { code: 'RATING_NOT_KNOWN', text: 'The working load limit of {tieDowns}, see 393.108(a).' };

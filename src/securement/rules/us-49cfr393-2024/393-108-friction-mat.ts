@@ -18,9 +18,18 @@ export function showFrictionMat({ article, mass }: ReadArticle, { working, units
   checkObject(mat, 'frictionMat', '{ massOnMat }');
   const onMat = readPositive(mat.massOnMat, 'mass', 'frictionMat.massOnMat');
   if (compareExact(onMat, mass) > 0) {
-    fail('CONFLICTING_FIELDS', 'frictionMat.massOnMat', 'at most the mass of the article', `${onMat}`, 'Give the part of it that rests on the mat.');
+    fail(
+      'CONFLICTING_FIELDS',
+      'frictionMat.massOnMat',
+      'at most the mass of the article',
+      `${onMat}`,
+      'Give the part of it that rests on the mat.',
+    );
   }
-  const rated = mat.ratedResistance === undefined ? undefined : readPositive(mat.ratedResistance, 'ratedLoad', 'frictionMat.ratedResistance');
+  const rated =
+    mat.ratedResistance === undefined
+      ? undefined
+      : readPositive(mat.ratedResistance, 'ratedLoad', 'frictionMat.ratedResistance');
   working.cautions.push(note(MAT_NOT_COUNTED, { article: article.id }));
   if (!working.shown) return;
   cite(working, '393.108(g)');

@@ -53,7 +53,10 @@ export function rateTieDown(rater: PartRater, tieDown: TieDown, { working, units
     workingLoadLimit: known ? series.workingLoadLimit : null,
     atMost: series.atMost,
     weakest: known ? series.weakest : NONE,
-    missing: known && series.missing.length === 0 ? NONE : [...series.missing, ...anchors].map((each) => inTieDown(tieDown.id, each)),
+    missing:
+      known && series.missing.length === 0
+        ? NONE
+        : [...series.missing, ...anchors].map((each) => inTieDown(tieDown.id, each)),
     damaged: series.damaged,
     lowestGrade: series.lowestGrade,
   };
@@ -65,7 +68,16 @@ function rateAsWhole(tieDown: TieDown, working: Working): RatedTieDown {
   if (working.shown && workingLoadLimit !== null) {
     working.assumptions.push(note(STATED_AS_WHOLE, { tieDown: tieDown.id, limit: workingLoadLimit }));
   }
-  return { tieDown, credit: creditOf(tieDown.path), workingLoadLimit, atMost: workingLoadLimit, weakest: NONE, missing, damaged: NONE, lowestGrade: Number.POSITIVE_INFINITY };
+  return {
+    tieDown,
+    credit: creditOf(tieDown.path),
+    workingLoadLimit,
+    atMost: workingLoadLimit,
+    weakest: NONE,
+    missing,
+    damaged: NONE,
+    lowestGrade: Number.POSITIVE_INFINITY,
+  };
 }
 
 /** Each end of a tie-down has an anchor point: on the vehicle, and for a direct one on the cargo. */
@@ -81,7 +93,12 @@ function missingAnchors(path: TieDownPath, { vehicleAnchors, cargoAnchors }: Ser
 }
 
 /** 393.108(a) for one article: every tie-down rated, or what is missing, unless the others are enough without it. */
-export function checkRated(article: string, holding: readonly RatedTieDown[], strength: Check, working: Working): Check {
+export function checkRated(
+  article: string,
+  holding: readonly RatedTieDown[],
+  strength: Check,
+  working: Working,
+): Check {
   const about = requirement(working, '393.108(a)', 'Every part and anchor point rated', article);
   let missing: Note[] | undefined;
   for (const { workingLoadLimit, missing: facts } of holding) {

@@ -1,5 +1,5 @@
-import { compareExact, stepsToCover } from '../../../quantities/exact.js';
 import { inUnit } from '../../../quantities/convert.js';
+import { compareExact, stepsToCover } from '../../../quantities/exact.js';
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
 import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
@@ -50,7 +50,10 @@ export function countByLength({ article, mass, length }: ReadArticle, working: W
       subject: article.id,
       symbol: 'n by length',
       expression,
-      values: [['L', inUnit(length, 'ft')], ['W', inUnit(mass, 'lb')]],
+      values: [
+        ['L', inUnit(length, 'ft')],
+        ['W', inUnit(mass, 'lb')],
+      ],
       result: count,
       clause: `49 CFR ${paragraph}`,
     });
@@ -65,4 +68,3 @@ const SPECIAL_METHODS = {
   code: 'SPECIAL_METHODS',
   text: '{article} is fastened by special methods: the count by length does not bind it, the rest does.',
 };
-

@@ -9,8 +9,21 @@ import { requirement } from './cite.js';
  * 393.128(b) and 393.130(c): the tie-downs hold the machine at both front and rear. The end each one holds is
  * the caller's to state.
  */
-export function checkBothEnds(rule: string, { article }: ReadArticle, counted: readonly RatedTieDown[], working: Working): Check {
-  const about = requirement(working, rule === '393.128' ? '393.128(b)' : '393.130(c)', 'Restraint at front and rear', article.id);
+export function checkBothEnds(
+  rule: string,
+  { article }: ReadArticle,
+  counted: readonly RatedTieDown[],
+  working: Working,
+): Check {
+  const light = rule === '393.128';
+  const provenance = light ? 'memory' : 'read';
+  const about = requirement(
+    working,
+    light ? '393.128(b)' : '393.130(c)',
+    'Restraint at front and rear',
+    article.id,
+    provenance,
+  );
   const ends = counted.map(({ tieDown }) => tieDown.end);
   if (ends.includes('front') && ends.includes('rear')) return metCheck(about);
   const unstated = counted.filter(({ tieDown }) => tieDown.end === undefined).map(({ tieDown }) => tieDown.id);
@@ -29,7 +42,13 @@ export function checkBothEnds(rule: string, { article }: ReadArticle, counted: r
  * On lighter machines the guidance asks that locking pins or the like keep it from shifting; it need not be
  * lowered. On other cargo 393.100(c), that nothing shifts, says the same.
  */
-export function checkAccessory({ id, lowered, locked }: Accessory, kind: ArticleKind, strict: boolean, tiedBy: number, working: Working): Check {
+export function checkAccessory(
+  { id, lowered, locked }: Accessory,
+  kind: ArticleKind,
+  strict: boolean,
+  tiedBy: number,
+  working: Working,
+): Check {
   const guidance = !strict && kind === 'machinery';
   const paragraph = strict ? '393.130(b)(1)' : guidance ? '393.130, question 1' : '393.100(c)';
   const document = guidance ? 'FMCSA guidance to 49 CFR' : '49 CFR';
@@ -55,13 +74,21 @@ export function checkArticulation({ article }: ReadArticle, strict: boolean, wor
 }
 
 const NOT_HELD: Note = { code: 'NOT_HELD', params: {}, text: 'It is not held as the rule asks.' };
-const LOCK_NOT_STATED: Note = { code: 'LOCK_NOT_STATED', params: {}, text: 'Whether a lock or pins hold it, or a tie-down does.' };
+const LOCK_NOT_STATED: Note = {
+  code: 'LOCK_NOT_STATED',
+  params: {},
+  text: 'Whether a lock or pins hold it, or a tie-down does.',
+};
 const LOWERED_NOT_STATED: Note = { code: 'LOWERED_NOT_STATED', params: {}, text: 'Whether it is completely lowered.' };
-const LOWERED_ONLY: Note = { code: 'LOWERED_ONLY', params: {}, text: 'Lowered, neither locked nor tied: whether it can drift.' };
+const LOWERED_ONLY: Note = {
+  code: 'LOWERED_ONLY',
+  params: {},
+  text: 'Lowered, neither locked nor tied: whether it can drift.',
+};
 const LOCK_DISPUTED: Note = {
   code: 'LOCK_DISPUTED',
   params: {},
   text: 'Locked, not lowered and tied down: guidance may accept that, the words of the rule do not.',
 };
 const END_NOT_STATED = { code: 'END_NOT_STATED', text: 'The end that each of {tieDowns} holds.' };
-const ONE_END_ONLY: Note = { code: 'ONE_END_ONLY', params: {}, text: 'Only one end is held.' };
+const ONE_END_ONLY: Note = { code: 'ONE_END_ONLY', params: {}, text: 'Not both ends are held.' };

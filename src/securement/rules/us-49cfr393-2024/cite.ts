@@ -3,7 +3,12 @@ import type { SourceRef } from '../../../working/source.js';
 import type { Working } from '../../../working/step.js';
 
 /** Cites a paragraph of 49 CFR, or another document; `memory` and `interpretation` stay visible to the reader. */
-export function cite(working: Working, clause: string, provenance: SourceRef['provenance'] = 'read', document = '49 CFR'): void {
+export function cite(
+  working: Working,
+  clause: string,
+  provenance: SourceRef['provenance'] = 'read',
+  document = '49 CFR',
+): void {
   if (working.shown) working.cite({ document, edition: '2024', clause, provenance });
 }
 

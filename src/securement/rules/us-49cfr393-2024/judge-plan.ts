@@ -15,8 +15,8 @@ import { checkAggregate } from './393-106-aggregate.js';
 import { showFrictionMat } from './393-108-friction-mat.js';
 import { checkRated, type RatedTieDown, rateTieDown } from './393-108-weakest-part.js';
 import { checkAccessory, checkArticulation, checkBothEnds } from './393-128-130-machines.js';
-import { openRules, recommendedCount } from './open-rules.js';
 import { cite, requirement } from './cite.js';
+import { openRules, recommendedCount } from './open-rules.js';
 import { addPracticeChecks } from './practice.js';
 
 /** Holds a plan against 49 CFR 390.5, 392.9 and 393.102 to 393.130, article by article. */
@@ -46,7 +46,12 @@ export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context:
 }
 
 /** Judges one article and adds its checks to the list, whose first is the condition of all parts. */
-function judgeArticle(read: ReadArticle, rated: readonly RatedTieDown[], checks: Check[], context: RuleContext): ArticleOutcome {
+function judgeArticle(
+  read: ReadArticle,
+  rated: readonly RatedTieDown[],
+  checks: Check[],
+  context: RuleContext,
+): ArticleOutcome {
   const { working } = context;
   const { article } = read;
   const start = checks.length;
@@ -86,7 +91,12 @@ function only<Item>(list: readonly Item[], test: (item: Item) => boolean): reado
 }
 
 /** The first open rule whose count and ends are met, the least demanding one when none is. */
-function chooseOption(read: ReadArticle, options: readonly CountOption[], counted: readonly RatedTieDown[], context: RuleContext): { option: CountOption; checks: Check[] } {
+function chooseOption(
+  read: ReadArticle,
+  options: readonly CountOption[],
+  counted: readonly RatedTieDown[],
+  context: RuleContext,
+): { option: CountOption; checks: Check[] } {
   let first: { option: CountOption; checks: Check[] } | undefined;
   for (const option of options) {
     const tried = { option, checks: checksOfOption(read, option, counted, context) };
@@ -96,17 +106,35 @@ function chooseOption(read: ReadArticle, options: readonly CountOption[], counte
   return first as { option: CountOption; checks: Check[] };
 }
 
-function checksOfOption(read: ReadArticle, { rule, minimumCount }: CountOption, counted: readonly RatedTieDown[], { working }: RuleContext): Check[] {
-  const about = requirement(working, rule, 'Number of tie-downs', read.article.id, rule === '393.128' ? 'memory' : 'read');
+function checksOfOption(
+  read: ReadArticle,
+  { rule, minimumCount }: CountOption,
+  counted: readonly RatedTieDown[],
+  { working }: RuleContext,
+): Check[] {
+  const about = requirement(
+    working,
+    rule,
+    'Number of tie-downs',
+    read.article.id,
+    rule === '393.128' ? 'memory' : 'read',
+  );
   const count = countCheck(about, minimumCount, counted.length);
   return rule === '393.110' ? [count] : [count, checkBothEnds(rule, read, counted, working)];
 }
 
 /** A tie-down that holds an accessory is shown with its rating; it counts in no article's number or aggregate. */
-function countedTieDown({ tieDown, workingLoadLimit, weakest, credit }: RatedTieDown, articles: readonly ReadArticle[], unit: 'lb' | 'kg'): CountedTieDown {
+function countedTieDown(
+  { tieDown, workingLoadLimit, weakest, credit }: RatedTieDown,
+  articles: readonly ReadArticle[],
+  unit: 'lb' | 'kg',
+): CountedTieDown {
   const { id, holds, path } = tieDown;
   const share = articles.some(({ article }) => article.id === holds) ? credit : 0;
-  const limit = workingLoadLimit === null || workingLoadLimit.unit === unit ? workingLoadLimit : ratedLoadIn(workingLoadLimit, unit);
+  const limit =
+    workingLoadLimit === null || workingLoadLimit.unit === unit
+      ? workingLoadLimit
+      : ratedLoadIn(workingLoadLimit, unit);
   const counted = limit === null ? null : { value: limit.value * share, unit };
   return { id, holds, path, workingLoadLimit: limit, credit: share, counted, weakest };
 }

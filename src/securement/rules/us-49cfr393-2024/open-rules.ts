@@ -30,7 +30,10 @@ export function openRules(read: ReadArticle, working: Working): OpenRules {
   const general: CountOption = { rule: '393.110', minimumCount: byLength };
   if (article.kind === 'general') return choose(article, { heavy: false, byLength, options: [general] });
 
-  const machine: CountOption = { rule: '393.130', minimumCount: Math.max(thresholds.rows['heavy-machinery-count'].value, byLength) };
+  const machine: CountOption = {
+    rule: '393.130',
+    minimumCount: Math.max(thresholds.rows['heavy-machinery-count'].value, byLength),
+  };
   const vehicle: CountOption = { rule: '393.128', minimumCount: thresholds.rows['light-vehicle-count'].value };
   const isMachine = article.kind === 'machinery';
   const heavy = isMachine
@@ -50,7 +53,11 @@ export function openRules(read: ReadArticle, working: Working): OpenRules {
 
 function choose({ securedUnder }: Article, open: OpenRules): OpenRules {
   if (securedUnder === undefined) return open;
-  checkOneOf(securedUnder, open.options.map(({ rule }) => rule), 'securedUnder');
+  checkOneOf(
+    securedUnder,
+    open.options.map(({ rule }) => rule),
+    'securedUnder',
+  );
   return { ...open, options: open.options.filter(({ rule }) => rule === securedUnder) };
 }
 

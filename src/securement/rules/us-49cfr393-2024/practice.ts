@@ -2,7 +2,7 @@ import { compareExact, ratioOf } from '../../../quantities/exact.js';
 import type { QuantityLike } from '../../../quantities/quantity.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
-import { type Check, failedCheck, metCheck, countCheck, ratioCheck } from '../../../working/check.js';
+import { type Check, countCheck, failedCheck, metCheck, ratioCheck } from '../../../working/check.js';
 import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { ReadArticle } from '../../plan.js';
@@ -21,12 +21,25 @@ interface Judged {
  * What haulers do beyond the regulation, and what a handbook of the agency asks. None of it is a clause of
  * 49 CFR 393, and none of it decides the verdict.
  */
-export function addPracticeChecks(checks: Check[], { article }: ReadArticle, judged: Judged, counted: readonly RatedTieDown[], working: Working): void {
+export function addPracticeChecks(
+  checks: Check[],
+  { article }: ReadArticle,
+  judged: Judged,
+  counted: readonly RatedTieDown[],
+  working: Working,
+): void {
   const { heavy, byLength, rule, recommended } = judged;
   const subject = article.id;
-  checks.push(countCheck(practice('count', 'Number of tie-downs, as haulers do', subject), recommended, counted.length));
+  checks.push(
+    countCheck(practice('count', 'Number of tie-downs, as haulers do', subject), recommended, counted.length),
+  );
   if (rule === '393.128' && byLength > 2) {
-    const about = practice('length', 'Count by length under 393.128, where readings differ', subject, '49 CFR 393.110(b)');
+    const about = practice(
+      'length',
+      'Count by length under 393.128, where readings differ',
+      subject,
+      '49 CFR 393.110(b)',
+    );
     checks.push(countCheck(about, byLength, counted.length));
   }
   const grade = checkGrade(subject, counted);
