@@ -126,28 +126,3 @@ export function clip(text: string, most: number): string {
   const line = text.slice(0, most).replace(/[\p{C}\p{Zl}\p{Zp}]/gu, '\uFFFD');
   return text.length > most ? `${line}…` : line;
 }
-
-/** Refuses a value that is not one of a few. */
-export function checkOneOf(value: unknown, allowed: readonly unknown[], path: string): void {
-  if (!allowed.includes(value)) {
-    fail(
-      value === undefined ? 'MISSING_FIELD' : 'UNKNOWN_VALUE',
-      path,
-      `one of ${allowed.join(', ')}`,
-      value,
-      'Give one of these.',
-    );
-  }
-}
-
-/** Refuses what is not a list, or one with too few items. */
-export function checkList(list: unknown, path: string, least = 1): void {
-  if (!Array.isArray(list) || list.length < least) {
-    fail('EMPTY_LIST', path, `a list of at least ${least}`, list, 'Add what is missing.');
-  }
-}
-
-/** Refuses what is not an object whose fields can be read. */
-export function checkObject(value: unknown, path: string, expected: string): void {
-  if (typeof value !== 'object' || value === null) fail('MISSING_FIELD', path, expected, value, 'Give the object.');
-}

@@ -99,7 +99,7 @@ export const sourceSchema = z.strictObject({
   /** The rows carry their clauses, and the code cites those: the module leaves the source out. */
   citedByClause: z.boolean().default(false),
 });
-export type Source = z.infer<typeof sourceSchema>;
+type Source = z.infer<typeof sourceSchema>;
 
 export type Row = Readonly<Record<string, string>>;
 export interface Csv {

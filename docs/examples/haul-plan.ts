@@ -86,7 +86,7 @@ heading('What the rule asks');
 for (const article of [tractor, boxScraper]) {
   const { minimumCount, recommendedCount, requiredAggregate } = tieDownsRequired({ rules, article });
   const together = requiredAggregate === null ? '' : `, together ${formatQuantity(requiredAggregate)}`;
-  console.log(`  ${article.id}: at least ${minimumCount} tie-downs, ${recommendedCount} recommended${together}`);
+  console.log(`  ${article.id}: tie-downs needed ${minimumCount}, recommended ${recommendedCount}${together}`);
 }
 
 heading('What the chains weigh');

@@ -1,5 +1,6 @@
 import { checkChain } from '../chain/trade-size.js';
-import { checkList, checkObject, checkOneOf, describe, fail, failAt } from '../errors.js';
+import { describe, fail, failAt } from '../errors.js';
+import { checkIds, checkList, checkObject, checkOneOf } from '../input-checks.js';
 import { decimalProduct } from '../quantities/decimal.js';
 import { compareExact } from '../quantities/exact.js';
 import type { QuantityLike } from '../quantities/quantity.js';
@@ -381,26 +382,6 @@ function weakestOf(
       ids[next++] = (parts[index] as Part).id;
   }
   return ids;
-}
-
-/** Every item of a list is an object with an id, used once in that list. */
-export function checkIds(list: readonly unknown[], name: string): void {
-  const ids = new Array<string>(list.length);
-  const seen = list.length > 16 ? new Set<string>() : undefined; // a short list is compared one by one
-  for (let index = 0; index < list.length; index++) {
-    const id = idAt(list, index, name);
-    let twice = seen?.has(id) === true;
-    if (seen === undefined) for (let earlier = 0; earlier < index; earlier++) if (ids[earlier] === id) twice = true;
-    if (twice) fail('DUPLICATE_ID', `${name}[${index}].id`, 'an id used once', id, 'Rename one of the two.');
-    ids[index] = id;
-    seen?.add(id);
-  }
-}
-
-function idAt(list: readonly unknown[], index: number, name: string): string {
-  const id = (list[index] as { id?: unknown } | null | undefined)?.id;
-  if (typeof id === 'string' && id !== '') return id;
-  return fail('MISSING_FIELD', `${name}[${index}].id`, 'a name', id, 'Give it an id; results name it by that.');
 }
 
 /** The working load limit among capacities, if it is there. */

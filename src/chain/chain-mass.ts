@@ -64,7 +64,7 @@ interface Link {
  * m = L · ρ · (π/4) · d² · (2(p − w) + π(w + d)) / p, where d is the wire (not the trade size, which is thinner),
  * p = 3 d and w = 1.4 d are inside length and width of a short link. A longer link makes lighter chain, so `mass`
  * is the upper bound for round wire of this diameter before weld flash. `range.least` is a link 1.3 d wide inside, as
- * long as the table lets it be, or 3 d where it does not say; `range.most` is `mass` plus 3 percent.
+ * long as the table lets it be, or 3 d where it does not say; `range.most` is `mass` plus 3 percent of weld flash; thicker wire than the listed one lies beyond it.
  *
  * @param input.size trade size, such as `'3/8'`; a metric size such as `'8 mm'` is taken as EN short link, whose
  * size is its wire
@@ -115,7 +115,7 @@ const HEAVIEST_WIRE: Note = { code: 'HEAVIEST_WIRE', params: {}, text: 'No grade
 const WELD_FLASH: Note = {
   code: 'WELD_FLASH',
   params: {},
-  text: 'Weld flash adds 1 to 3 percent, wire 1/32 in over the trade size 4 to 8; fittings are not counted.',
+  text: 'Weld flash adds 1 to 3 percent; wire thicker than listed (grades 43, 70) 4 to 8 more; no fittings.',
 };
 
 type Rows = { readonly [grade: number]: LinkRow };

@@ -1,4 +1,5 @@
-import { checkObject, fail } from '../errors.js';
+import { fail } from '../errors.js';
+import { checkObject } from '../input-checks.js';
 import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/quantity.js';
 import { isForce, ratedLoadIn, STANDARD_GRAVITY } from '../quantities/rated.js';
 import { readPositive } from '../quantities/read.js';

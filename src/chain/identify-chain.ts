@@ -1,4 +1,5 @@
-import { checkOneOf, fail } from '../errors.js';
+import { fail } from '../errors.js';
+import { checkOneOf } from '../input-checks.js';
 import { compareExact } from '../quantities/exact.js';
 import type { QuantityInput, QuantityLike } from '../quantities/quantity.js';
 import { readPositive } from '../quantities/read.js';
@@ -142,7 +143,7 @@ const UNMARKED = { code: 'UNMARKED_CHAIN', text: 'No grade mark: counts as grade
 const UNKNOWN_MARK = { code: 'UNKNOWN_MARK', text: 'The mark {mark} names no grade: it counts as none.' };
 const AMBIGUOUS_MARK = {
   code: 'AMBIGUOUS_MARK',
-  text: 'The mark {mark} is read as grade {grade}: {note}. Ask where the chain was made.',
+  text: 'The mark {mark} counts as grade {grade}: {note}.',
 };
 const FINISH_IS_NO_PROOF = {
   code: 'FINISH_IS_NO_PROOF',

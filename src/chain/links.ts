@@ -1,4 +1,5 @@
-import { checkObject, fail } from '../errors.js';
+import { fail } from '../errors.js';
+import { checkObject } from '../input-checks.js';
 import { inUnit } from '../quantities/convert.js';
 import { compareExactSums, stepsToCover } from '../quantities/exact.js';
 import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/quantity.js';

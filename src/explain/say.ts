@@ -16,7 +16,9 @@ type Fields = Readonly<Record<string, unknown>>;
 
 /** What a check found: everything but its name, place and verdict. */
 export function findingOf(check: Fields): Fields {
-  return Object.fromEntries(Object.entries(check).filter(([key]) => !CHECK_BASE.includes(key)));
+  const found = Object.entries(check).filter(([key]) => !CHECK_BASE.includes(key));
+  // that a condition is met is what its verdict says
+  return Object.fromEntries(found.filter(([, value]) => (value as { code?: unknown } | null)?.code !== 'MET'));
 }
 
 /** Any value in one line; the ids and texts of the caller stay visible and in the line. */

@@ -225,9 +225,12 @@ function findingText(check: Fields): string {
   return [...(figures.length === 0 ? [] : [figures.join(', ')]), ...reasons].join('\n');
 }
 
-function sourceText({ document, edition, clause, provenance, note }: Fields): string {
+function sourceText({ document, edition, clause, provenance, note, columnProvenance }: Fields): string {
   const place = [document, edition, clause].filter((item) => item !== undefined).map((item) => say(item));
-  const how = `${place.join(', ')} (${tell('provenance', provenance, FOUND)})`;
+  const columns = Object.entries(columnProvenance ?? {}).map(
+    ([column, word]) => `; ${visible(column.replaceAll('_', ' '))} ${tell('provenance', word, FOUND)}`,
+  );
+  const how = `${place.join(', ')} (${tell('provenance', provenance, FOUND)}${columns.join('')})`;
   return note === undefined ? how : `${how}: ${say(note)}`;
 }
 

@@ -1,5 +1,6 @@
 import { type ChainGrade, checkGrade, type TradeSize } from '../chain/trade-size.js';
-import { checkObject, checkOneOf, fail } from '../errors.js';
+import { fail } from '../errors.js';
+import { checkObject, checkOneOf } from '../input-checks.js';
 import { compareExact } from '../quantities/exact.js';
 import type { QuantityInput } from '../quantities/quantity.js';
 import { readPositive } from '../quantities/read.js';

@@ -1,4 +1,5 @@
-import { checkOneOf, fail, type RiggingErrorCode } from '../errors.js';
+import { fail, type RiggingErrorCode } from '../errors.js';
+import { checkOneOf } from '../input-checks.js';
 import { plainDecimal } from './decimal.js';
 import { Quantity } from './quantity.js';
 import { isUnit, type Kind, kinds, UNITS, type Unit, type UnitOfKind, unitFitsKind, unitsOfKind } from './units.js';

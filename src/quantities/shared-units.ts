@@ -1,4 +1,5 @@
-import { checkOneOf, fail } from '../errors.js';
+import { fail } from '../errors.js';
+import { checkOneOf } from '../input-checks.js';
 import type { QuantityLike } from './quantity.js';
 import type { Unit, UnitSystem } from './units.js';
 

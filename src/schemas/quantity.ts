@@ -1,5 +1,6 @@
 import * as z from 'zod';
-import { checkOneOf, RiggingError } from '../errors.js';
+import { RiggingError } from '../errors.js';
+import { checkOneOf } from '../input-checks.js';
 import { checkSign } from '../quantities/parse.js';
 import type { QuantityInput } from '../quantities/quantity.js';
 import { readPositive, readQuantity } from '../quantities/read.js';

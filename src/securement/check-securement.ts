@@ -1,4 +1,4 @@
-import { checkObject } from '../errors.js';
+import { checkObject } from '../input-checks.js';
 import { readSystem } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
 import { FOLLOW_THE_MARK, STAND_CLEAR, STRAIGHT_PULL } from '../working/cautions.js';

@@ -1,6 +1,6 @@
 import type { Capacities, Part } from '../assembly/part.js';
-import { checkIds } from '../assembly/rate-part.js';
-import { checkList, checkObject, checkOneOf, fail, mapAt } from '../errors.js';
+import { fail, mapAt } from '../errors.js';
+import { checkIds, checkList, checkObject, checkOneOf } from '../input-checks.js';
 import type { QuantityInput, QuantityLike } from '../quantities/quantity.js';
 import { readPositive } from '../quantities/read.js';
 import type { LengthUnit, MassUnit } from '../quantities/units.js';
@@ -131,6 +131,7 @@ export function readArticle(article: Article): ReadArticle {
   readFlag(articulationLocked, 'articulationLocked');
   readFlag(specialMethods, 'specialMethods');
   if (accessories !== undefined) readAccessories(accessories);
+  if (article.frictionMat !== undefined) checkObject(article.frictionMat, 'frictionMat', '{ massOnMat }');
   return {
     article,
     mass: readPositive(article.mass, 'mass', 'mass'),

@@ -106,6 +106,7 @@ export interface CountRules {
  * sets never import each other, and nothing picks one by default.
  */
 export interface RuleSet extends CountRules {
+  /** The rating table it counts by, for a caller that rates chains beside a plan. */
   readonly ratings: RatingTable;
   readonly judgePlan: (plan: Plan, articles: readonly ReadArticle[], context: RuleContext) => PlanOutcome;
 }

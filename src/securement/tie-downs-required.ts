@@ -1,4 +1,5 @@
-import { checkObject, fail, failAt } from '../errors.js';
+import { fail, failAt } from '../errors.js';
+import { checkObject } from '../input-checks.js';
 import { readSystem } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
 import { FOLLOW_THE_MARK } from '../working/cautions.js';

@@ -30,7 +30,7 @@ export const EmptyResult = /* @__PURE__ */ (() => {
 })();
 
 /** Gives a finished set of fields its summary at the console; nothing else about it changes. */
-export function asResult<Fields extends ResultBase>(fields: Fields): Fields {
+function asResult<Fields extends ResultBase>(fields: Fields): Fields {
   return Object.setPrototypeOf(fields, SHOWN) as Fields;
 }
 

@@ -12,4 +12,6 @@ export interface SourceRef {
   readonly clause?: string;
   readonly provenance: Provenance;
   readonly note?: string;
+  /** Columns of a table whose figures came another way than the rest. */
+  readonly columnProvenance?: Readonly<Record<string, Provenance>>;
 }

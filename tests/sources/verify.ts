@@ -38,7 +38,7 @@ export interface VerificationCase {
 }
 
 /** The cases of this test file, in order. */
-export const cases: VerificationCase[] = [];
+const cases: VerificationCase[] = [];
 
 export function verify(example: VerificationCase): void {
   const { id, source, what, printed, unit, computed, tolerance } = example;

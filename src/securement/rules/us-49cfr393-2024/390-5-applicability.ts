@@ -1,5 +1,5 @@
-import { checkIds } from '../../../assembly/rate-part.js';
-import { checkList, checkObject, checkOneOf, mapAt } from '../../../errors.js';
+import { mapAt } from '../../../errors.js';
+import { checkIds, checkList, checkObject, checkOneOf } from '../../../input-checks.js';
 import { compareExactSums, type ExactTerm } from '../../../quantities/exact.js';
 import { Quantity, type QuantityLike } from '../../../quantities/quantity.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
@@ -31,10 +31,11 @@ export function applicability(vehicle: Vehicle | undefined, working: Working): A
   if (interstateCommerce !== undefined) checkOneOf(interstateCommerce, [true, false], 'vehicle.interstateCommerce');
   const read = mapAt(units, 'vehicle.units', heaviest);
   const known = read.filter((mass) => mass !== undefined);
-  const label =
-    vehicle.combinationRatingOnLabel === undefined || !units.some(({ kind }) => kind === 'towed')
+  const onLabel =
+    vehicle.combinationRatingOnLabel === undefined
       ? undefined
       : readPositive(vehicle.combinationRatingOnLabel, 'mass', 'vehicle.combinationRatingOnLabel');
+  const label = units.some(({ kind }) => kind === 'towed') ? onLabel : undefined;
   const limit = thresholds.rows['commercial-vehicle-mass'];
   const sum: ExactTerm[] = known.map((quantity) => ({ quantity }));
   const reaches = (terms: readonly ExactTerm[]) => compareExactSums(terms, [{ quantity: limit }]) >= 0;

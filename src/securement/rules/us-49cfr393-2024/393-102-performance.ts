@@ -6,7 +6,7 @@ import { type Check, metCheck, notApplicableCheck } from '../../../working/check
 import type { Note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { DirectionalRequirement } from '../../rule-set.js';
-import { cite, requirement } from './cite.js';
+import { aboutRule, cite } from './cite.js';
 
 /**
  * 393.102(a)-(b): the restraint each direction must have, F = a · W, held separately against the breaking
@@ -49,10 +49,10 @@ export function performance(
 
 /** 393.102(c)(3): cargo secured as 393.104 to 393.136 ask is deemed to meet the performance criteria. */
 export function deemedPerformance(subject: string, met: boolean, working: Working): Check {
-  const about = requirement(
+  const about = aboutRule(
     working,
     '393.102(c)',
-    'Performance criteria, deemed met by the other checks',
+    'Performance criteria, deemed met as far as checked here',
     subject,
     'memory',
   );

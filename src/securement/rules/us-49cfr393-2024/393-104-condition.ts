@@ -2,7 +2,7 @@ import { type Check, failedCheck, metCheck, undeterminedCheck } from '../../../w
 import { type Note, note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { RatedTieDown } from './393-108-weakest-part.js';
-import { requirement } from './cite.js';
+import { aboutRule } from './cite.js';
 
 /**
  * 393.104(b)-(c): no damaged or weakened component, anchor points included. The regulation gives no
@@ -10,7 +10,7 @@ import { requirement } from './cite.js';
  * zero in the aggregate and its tie-down does not count in the number.
  */
 export function checkCondition(tieDowns: readonly RatedTieDown[], working: Working): Check {
-  const about = requirement(working, '393.104(b)', 'No damaged part', 'tie-downs');
+  const about = aboutRule(working, '393.104(b)', 'No damaged part', 'tie-downs');
   let damaged = '';
   let undecided: Note[] | undefined;
   for (const { tieDown, damaged: parts, missing } of tieDowns) {

@@ -4,11 +4,10 @@ import type { QuantityLike } from '../../../quantities/quantity.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
 import { type Check, ratioCheck, undeterminedCheck } from '../../../working/check.js';
-import { note } from '../../../working/note.js';
 import type { ReadArticle } from '../../plan.js';
 import type { RuleContext } from '../../rule-set.js';
-import type { RatedTieDown } from './393-108-weakest-part.js';
-import { requirement } from './cite.js';
+import { type RatedTieDown, ratingNotKnown } from './393-108-weakest-part.js';
+import { aboutRule } from './cite.js';
 
 /** The aggregate of one article's tie-downs and the check of 393.106(d). */
 export interface Aggregate {
@@ -45,7 +44,7 @@ export function checkAggregate(
   }
   if (known === Number.POSITIVE_INFINITY)
     fail('NOT_FINITE', '', 'limits of a possible size', known, 'Check the numbers given.');
-  const about = requirement(working, '393.106(d)', 'Aggregate working load limit', article.id);
+  const about = aboutRule(working, '393.106(d)', 'Aggregate working load limit', article.id);
   const judge = (capacity: number, limitOf: (tieDown: RatedTieDown) => QuantityLike | null): Check => {
     const { fits, utilization } = ratioOf(required.value, capacity, () => {
       const terms: ExactTerm[] = [];
@@ -64,7 +63,7 @@ export function checkAggregate(
         ? undefined
         : judge(most, ({ workingLoadLimit, atMost }) => workingLoadLimit ?? atMost);
     if (highest?.verdict === 'fail') check = highest;
-    else check = undeterminedCheck(about, [note(RATING_NOT_KNOWN, { tieDowns: unknownIds(tieDowns) })]);
+    else check = undeterminedCheck(about, [ratingNotKnown(tieDowns)]);
   }
   const aggregate: QuantityLike | null = unknown === 0 ? { value: known, unit } : null;
   if (working.shown) {
@@ -89,12 +88,3 @@ export function checkAggregate(
   }
   return { required, aggregate, check };
 }
-
-function unknownIds(tieDowns: readonly RatedTieDown[]): string {
-  return tieDowns
-    .filter(({ workingLoadLimit }) => workingLoadLimit === null)
-    .map(({ tieDown }) => tieDown.id)
-    .join(', ');
-}
-
-const RATING_NOT_KNOWN = { code: 'RATING_NOT_KNOWN', text: 'The working load limit of {tieDowns}, see 393.108(a).' };

@@ -1,4 +1,4 @@
-import { checkObject, fail } from '../../../errors.js';
+import { fail } from '../../../errors.js';
 import { compareExact } from '../../../quantities/exact.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
 import { readPositive } from '../../../quantities/read.js';
@@ -15,7 +15,6 @@ import { cite } from './cite.js';
 export function showFrictionMat({ article, mass }: ReadArticle, { working, units }: RuleContext): void {
   const mat = article.frictionMat;
   if (mat === undefined) return;
-  checkObject(mat, 'frictionMat', '{ massOnMat }');
   const onMat = readPositive(mat.massOnMat, 'mass', 'frictionMat.massOnMat');
   if (compareExact(onMat, mass) > 0) {
     fail(

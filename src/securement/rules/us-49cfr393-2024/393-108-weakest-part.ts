@@ -1,14 +1,14 @@
-import { showSeries } from '../../../assembly/assembly-rating.js';
 import type { Capacities } from '../../../assembly/part.js';
 import { type PartRater, readCapacity, type SeriesRating } from '../../../assembly/rate-part.js';
+import { showSeries } from '../../../assembly/show-parts.js';
 import type { QuantityLike } from '../../../quantities/quantity.js';
-import { us49cfr393106Credit } from '../../../tables/generated/us-49cfr393-106-credit.js';
 import { type Check, metCheck, notApplicableCheck, undeterminedCheck } from '../../../working/check.js';
 import { type Note, note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { TieDown, TieDownPath } from '../../plan.js';
 import type { RuleContext } from '../../rule-set.js';
-import { requirement } from './cite.js';
+import { creditOf } from './393-106-credit.js';
+import { aboutRule } from './cite.js';
 
 /** A tie-down with its rating: the least of its parts and of the anchor points at both ends. */
 export interface RatedTieDown {
@@ -24,11 +24,6 @@ export interface RatedTieDown {
   readonly damaged: readonly string[];
   /** The lowest grade that a chain in it counts as; infinite where none counts by grade. */
   readonly lowestGrade: number;
-}
-
-/** 393.106(d)(1)-(3): the share of a tie-down's limit that counts, by the way it runs. Angle and material play no part. */
-function creditOf(path: TieDownPath): number {
-  return us49cfr393106Credit.rows[path].credit;
 }
 
 /**
@@ -92,14 +87,14 @@ function missingAnchors(path: TieDownPath, { vehicleAnchors, cargoAnchors }: Ser
   return missing;
 }
 
-/** 393.108(a) for one article: every tie-down rated, or what is missing, unless the others are enough without it. */
+/** 393.108(a) for one article: every tie-down rated, or what is missing, unless strength, number and ends are enough without it. */
 export function checkRated(
   article: string,
   holding: readonly RatedTieDown[],
-  strength: Check,
+  enough: boolean,
   working: Working,
 ): Check {
-  const about = requirement(working, '393.108(a)', 'Every part and anchor point rated', article);
+  const about = aboutRule(working, '393.108(a)', 'Every part and anchor point rated', article);
   let missing: Note[] | undefined;
   for (const { workingLoadLimit, missing: facts } of holding) {
     if (workingLoadLimit !== null) continue;
@@ -107,7 +102,7 @@ export function checkRated(
     missing.push(...facts);
   }
   if (missing === undefined) return metCheck(about);
-  if (strength.verdict === 'pass') return notApplicableCheck(about, RATING_NOT_NEEDED);
+  if (enough) return notApplicableCheck(about, RATING_NOT_NEEDED);
   return undeterminedCheck(about, missing);
 }
 
@@ -132,5 +127,12 @@ const STATED_AS_WHOLE = {
 const RATING_NOT_NEEDED: Note = {
   code: 'RATING_NOT_NEEDED',
   params: {},
-  text: 'One is not; the aggregate is enough without it.',
+  text: 'One is not; the others are enough without it.',
 };
+const RATING_NOT_KNOWN = { code: 'RATING_NOT_KNOWN', text: 'The working load limit of {tieDowns}, see 393.108(a).' };
+
+/** Names the tie-downs whose rating is not known. */
+export function ratingNotKnown(tieDowns: readonly RatedTieDown[]): Note {
+  const unknown = tieDowns.filter(({ workingLoadLimit }) => workingLoadLimit === null);
+  return note(RATING_NOT_KNOWN, { tieDowns: unknown.map(({ tieDown }) => tieDown.id).join(', ') });
+}

@@ -46,14 +46,12 @@ export function countByLength({ article, mass, length }: ReadArticle, working: W
   if (working.shown) {
     const memory = paragraph === '393.110(d)' || paragraph === '393.110(b)(2)(ii)';
     cite(working, paragraph, memory ? 'memory' : 'read');
+    const lengthValue = [['L', inUnit(length, 'ft')] as const];
     working.step({
       subject: article.id,
       symbol: 'n by length',
       expression,
-      values: [
-        ['L', inUnit(length, 'ft')],
-        ['W', inUnit(mass, 'lb')],
-      ],
+      values: expression.includes('W') ? [...lengthValue, ['W', inUnit(mass, 'lb')]] : lengthValue,
       result: count,
       clause: `49 CFR ${paragraph}`,
     });

@@ -2,35 +2,39 @@ import { type Check, type CheckSubject, failedCheck, metCheck, undeterminedCheck
 import { type Note, note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { Accessory, ArticleKind, ReadArticle } from '../../plan.js';
-import type { RatedTieDown } from './393-108-weakest-part.js';
-import { requirement } from './cite.js';
+import { type RatedTieDown, ratingNotKnown } from './393-108-weakest-part.js';
+import { aboutRule } from './cite.js';
 
 /**
  * 393.128(b) and 393.130(c): the tie-downs hold the machine at both front and rear. The end each one holds is
- * the caller's to state.
+ * the caller's to state. Under 393.130(c)(2) mounting points made for the purpose will do in place of the ends,
+ * so tie-downs at one end only are not yet a violation there.
  */
 export function checkBothEnds(
   rule: string,
   { article }: ReadArticle,
   counted: readonly RatedTieDown[],
+  known: readonly RatedTieDown[],
   working: Working,
 ): Check {
+  const title = 'Restraint at front and rear';
   const light = rule === '393.128';
-  const provenance = light ? 'memory' : 'read';
-  const about = requirement(
-    working,
-    light ? '393.128(b)' : '393.130(c)',
-    'Restraint at front and rear',
-    article.id,
-    provenance,
-  );
-  const ends = counted.map(({ tieDown }) => tieDown.end);
-  if (ends.includes('front') && ends.includes('rear')) return metCheck(about);
+  const about = light
+    ? aboutRule(working, '393.128(b)', title, article.id, 'memory')
+    : aboutRule(working, '393.130(c)', title, article.id);
+  if (holdBothEnds(known)) return metCheck(about);
+  if (holdBothEnds(counted)) return undeterminedCheck(about, [ratingNotKnown(counted)]);
   const unstated = counted.filter(({ tieDown }) => tieDown.end === undefined).map(({ tieDown }) => tieDown.id);
   if (unstated.length > 0) {
     return undeterminedCheck(about, [note(END_NOT_STATED, { tieDowns: unstated.join(', ') })]);
   }
-  return failedCheck(about, ONE_END_ONLY);
+  return light || counted.length === 0 ? failedCheck(about, ONE_END_ONLY) : undeterminedCheck(about, [MOUNTING_POINTS]);
+}
+
+function holdBothEnds(tieDowns: readonly RatedTieDown[]): boolean {
+  return (
+    tieDowns.some(({ tieDown }) => tieDown.end === 'front') && tieDowns.some(({ tieDown }) => tieDown.end === 'rear')
+  );
 }
 
 /**
@@ -52,7 +56,7 @@ export function checkAccessory(
   const guidance = !strict && kind === 'machinery';
   const paragraph = strict ? '393.130(b)(1)' : guidance ? '393.130, question 1' : '393.100(c)';
   const document = guidance ? 'FMCSA guidance to 49 CFR' : '49 CFR';
-  const about = requirement(working, paragraph, 'Accessory equipment held', id, 'read', document);
+  const about = aboutRule(working, paragraph, 'Accessory equipment held', id, 'read', document);
   const ask = (missing: Note) => undeterminedCheck(about, [missing]);
   if (strict ? tiedBy > 0 && lowered === true : tiedBy > 0 || locked === true) return metCheck(about);
   if (strict) {
@@ -67,7 +71,7 @@ export function checkAccessory(
 /** 393.130(b)(2): an articulated machine under 393.130 is kept from articulating; for others it is advice. */
 export function checkArticulation({ article }: ReadArticle, strict: boolean, working: Working): Check | undefined {
   if (article.articulated !== true) return undefined;
-  const binding = requirement(working, '393.130(b)(2)', 'Articulation locked', article.id);
+  const binding = aboutRule(working, '393.130(b)(2)', 'Articulation locked', article.id);
   const about: CheckSubject = strict ? binding : { ...binding, weight: 'practice' };
   if (article.articulationLocked === undefined) return undeterminedCheck(about, [LOCK_NOT_STATED]);
   return article.articulationLocked ? metCheck(about) : failedCheck(about, NOT_HELD);
@@ -91,4 +95,9 @@ const LOCK_DISPUTED: Note = {
   text: 'Locked, not lowered and tied down: guidance may accept that, the words of the rule do not.',
 };
 const END_NOT_STATED = { code: 'END_NOT_STATED', text: 'The end that each of {tieDowns} holds.' };
+const MOUNTING_POINTS: Note = {
+  code: 'MOUNTING_POINTS_NOT_STATED',
+  params: {},
+  text: 'Not both ends are held: whether the points were made for the purpose.',
+};
 const ONE_END_ONLY: Note = { code: 'ONE_END_ONLY', params: {}, text: 'Not both ends are held.' };

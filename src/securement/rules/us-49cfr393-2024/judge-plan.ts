@@ -1,9 +1,9 @@
-import { newLog, noteAssumptions } from '../../../assembly/assembly-rating.js';
 import { PartRater } from '../../../assembly/rate-part.js';
+import { newLog, noteAssumptions } from '../../../assembly/show-parts.js';
 import { mapAt } from '../../../errors.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
 import { us49cfr393_108_2024 } from '../../../tables/us-49cfr393-108-2024.js';
-import { type Check, countCheck, overallVerdict } from '../../../working/check.js';
+import { type Check, countCheck, overallVerdict, undeterminedCheck } from '../../../working/check.js';
 import type { Note } from '../../../working/note.js';
 import type { Plan, ReadArticle } from '../../plan.js';
 import type { ArticleOutcome, CountedTieDown, CountOption, PlanOutcome, RuleContext } from '../../rule-set.js';
@@ -13,11 +13,11 @@ import { deemedPerformance } from './393-102-performance.js';
 import { checkCondition } from './393-104-condition.js';
 import { checkAggregate } from './393-106-aggregate.js';
 import { showFrictionMat } from './393-108-friction-mat.js';
-import { checkRated, type RatedTieDown, rateTieDown } from './393-108-weakest-part.js';
+import { checkRated, type RatedTieDown, rateTieDown, ratingNotKnown } from './393-108-weakest-part.js';
 import { checkAccessory, checkArticulation, checkBothEnds } from './393-128-130-machines.js';
-import { cite, requirement } from './cite.js';
-import { openRules, recommendedCount } from './open-rules.js';
-import { addPracticeChecks } from './practice.js';
+import { aboutRule, cite } from './cite.js';
+import { openRules } from './open-rules.js';
+import { addPracticeChecks, recommendedCount } from './practice.js';
 
 /** Holds a plan against 49 CFR 390.5, 392.9 and 393.102 to 393.130, article by article. */
 export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context: RuleContext): PlanOutcome {
@@ -60,7 +60,8 @@ function judgeArticle(
   const counted = only(holding, ({ damaged }) => damaged.length === 0);
   const { required, aggregate, check: strength } = checkAggregate(read, holding, context);
   const { option, checks: optionChecks } = chooseOption(read, options, counted, context);
-  checks.push(strength, checkRated(article.id, holding, strength, working), ...optionChecks);
+  const enough = strength.verdict === 'pass' && overallVerdict(optionChecks) === 'pass';
+  checks.push(strength, checkRated(article.id, holding, enough, working), ...optionChecks);
   const strict = option.rule === '393.130'; // by weight, or because the caller chose it
   article.accessories?.forEach((accessory) => {
     const ties = rated.filter(({ tieDown, damaged }) => tieDown.holds === accessory.id && damaged.length === 0);
@@ -106,21 +107,21 @@ function chooseOption(
   return first as { option: CountOption; checks: Check[] };
 }
 
+/** A tie-down whose rating is not known may be no tie-down at all: what rests on it is not decided. */
 function checksOfOption(
   read: ReadArticle,
   { rule, minimumCount }: CountOption,
   counted: readonly RatedTieDown[],
   { working }: RuleContext,
 ): Check[] {
-  const about = requirement(
-    working,
-    rule,
-    'Number of tie-downs',
-    read.article.id,
-    rule === '393.128' ? 'memory' : 'read',
-  );
-  const count = countCheck(about, minimumCount, counted.length);
-  return rule === '393.110' ? [count] : [count, checkBothEnds(rule, read, counted, working)];
+  const known = only(counted, ({ workingLoadLimit }) => workingLoadLimit !== null);
+  const provenance = rule === '393.128' ? 'memory' : 'read';
+  const about = aboutRule(working, rule, 'Number of tie-downs', read.article.id, provenance);
+  const open = known.length < minimumCount && minimumCount <= counted.length;
+  const count = open
+    ? undeterminedCheck(about, [ratingNotKnown(counted)])
+    : countCheck(about, minimumCount, counted.length);
+  return rule === '393.110' ? [count] : [count, checkBothEnds(rule, read, counted, known, working)];
 }
 
 /** A tie-down that holds an accessory is shown with its rating; it counts in no article's number or aggregate. */

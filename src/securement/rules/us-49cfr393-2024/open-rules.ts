@@ -1,4 +1,4 @@
-import { checkOneOf } from '../../../errors.js';
+import { checkOneOf } from '../../../input-checks.js';
 import { compareExact } from '../../../quantities/exact.js';
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
 import type { Working } from '../../../working/step.js';
@@ -59,9 +59,4 @@ function choose({ securedUnder }: Article, open: OpenRules): OpenRules {
     'securedUnder',
   );
   return { ...open, options: open.options.filter(({ rule }) => rule === securedUnder) };
-}
-
-/** Four for machines and vehicles, two for anything else: practice, never below what the law asks. */
-export function recommendedCount({ article }: ReadArticle, minimumCount: number): number {
-  return Math.max(article.kind === 'general' ? 2 : 4, minimumCount);
 }

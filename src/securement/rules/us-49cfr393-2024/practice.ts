@@ -7,7 +7,7 @@ import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { ReadArticle } from '../../plan.js';
 import type { RatedTieDown } from './393-108-weakest-part.js';
-import { cite, practice } from './cite.js';
+import { aboutPractice, cite } from './cite.js';
 
 /** What the advice depends on. */
 interface Judged {
@@ -15,6 +15,11 @@ interface Judged {
   readonly byLength: number;
   readonly rule: string;
   readonly recommended: number;
+}
+
+/** Four for machines and vehicles, two for anything else: practice, never below what the law asks. */
+export function recommendedCount({ article }: ReadArticle, minimumCount: number): number {
+  return Math.max(article.kind === 'general' ? 2 : 4, minimumCount);
 }
 
 /**
@@ -31,10 +36,10 @@ export function addPracticeChecks(
   const { heavy, byLength, rule, recommended } = judged;
   const subject = article.id;
   checks.push(
-    countCheck(practice('count', 'Number of tie-downs, as haulers do', subject), recommended, counted.length),
+    countCheck(aboutPractice('count', 'Number of tie-downs, as haulers do', subject), recommended, counted.length),
   );
   if (rule === '393.128' && byLength > 2) {
-    const about = practice(
+    const about = aboutPractice(
       'length',
       'Count by length under 393.128, where readings differ',
       subject,
@@ -53,7 +58,7 @@ function checkGrade(subject: string, counted: readonly RatedTieDown[]): Check | 
   let lowest = Number.POSITIVE_INFINITY;
   for (const { lowestGrade } of counted) lowest = Math.min(lowest, lowestGrade);
   if (lowest === Number.POSITIVE_INFINITY) return undefined;
-  const about = practice('grade', 'Chain of grade 70 or higher, as haulers do', subject);
+  const about = aboutPractice('grade', 'Chain of grade 70 or higher, as haulers do', subject);
   if (lowest >= 70) return metCheck(about);
   const low = counted.filter(({ lowestGrade }) => lowestGrade < 70).map(({ tieDown }) => tieDown.id);
   return failedCheck(about, note(BELOW_GRADE_70, { tieDowns: low.join(', ') }));
@@ -65,7 +70,7 @@ function checkHandbookFloor(subject: string, weakest: QuantityLike, working: Wor
   const floor = { value, unit };
   cite(working, clause, 'read', "FMCSA Driver's Handbook on Cargo Securement, no part of the regulation");
   const { fits, utilization } = ratioOf(value, ratedLoadIn(weakest, unit).value, () => compareExact(floor, weakest));
-  const about = practice('handbook', 'Least tie-down, by the handbook of the agency', subject, clause);
+  const about = aboutPractice('handbook', 'Least tie-down, by the handbook of the agency', subject, clause);
   return ratioCheck(about, fits, floor, weakest, utilization);
 }
 

@@ -6,7 +6,8 @@ import type { ReadArticle } from '../../plan.js';
 import type { ArticleRequirement, RuleContext } from '../../rule-set.js';
 import { performance } from './393-102-performance.js';
 import { cite } from './cite.js';
-import { openRules, recommendedCount } from './open-rules.js';
+import { openRules } from './open-rules.js';
+import { recommendedCount } from './practice.js';
 
 /** What 49 CFR 393 asks of one article: how many tie-downs, how strong together, how much each way. */
 export function requirementOf(read: ReadArticle, { working, units }: RuleContext): ArticleRequirement {

@@ -1,0 +1,75 @@
+import { isForce, ratedLoadIn, STANDARD_GRAVITY } from '../quantities/rated.js';
+import type { RatingTable } from '../tables/rating-table.js';
+import { type Note, note } from '../working/note.js';
+import type { StepValue, Working } from '../working/step.js';
+import type { Part } from './part.js';
+import type { PartLimit, RatingLog, SeriesRating } from './rate-part.js';
+
+/** Records the least of the parts, and first each limit that crosses from force to mass. */
+export function showSeries(
+  working: Working,
+  series: SeriesRating,
+  parts: readonly Part[],
+  subject: string,
+  unit: 'lb' | 'kg',
+  clause?: string,
+): void {
+  const values: (readonly [string, StepValue])[] = [];
+  for (let index = 0; index < parts.length; index++) {
+    const { id } = parts[index] as Part;
+    const { workingLoadLimit } = series.limits[index] as PartLimit;
+    values.push([id, workingLoadLimit]);
+    if (workingLoadLimit !== null && isForce(workingLoadLimit)) {
+      working.step({
+        subject: `${subject}, ${id}`,
+        symbol: 'WLL',
+        expression: 'F / g',
+        values: [
+          ['F', workingLoadLimit],
+          ['g', { value: STANDARD_GRAVITY, unit: 'm/s2' }],
+        ],
+        result: ratedLoadIn(workingLoadLimit, unit),
+      });
+    }
+  }
+  working.step({
+    subject,
+    symbol: 'WLL',
+    expression: 'min(WLL of every part)',
+    values,
+    result: series.workingLoadLimit,
+    ...(clause === undefined ? {} : { clause }),
+  });
+}
+
+const UNMARKED_PART = { code: 'UNMARKED_PART', text: 'Unmarked {kind} {part} counts as {as} ({clause}).' };
+const FITTINGS_AS_CHAIN: Note = {
+  code: 'FITTINGS_RATED_AS_CHAIN',
+  params: {},
+  text: 'Hooks and links marked with grade and size only count as chain of that grade and size. A lower mark governs.',
+};
+const TAKEN_AS_SOUND: Note = {
+  code: 'TAKEN_AS_SOUND',
+  params: {},
+  text: 'Parts whose condition is not stated are taken as inspected and sound.',
+};
+
+/** A log for a {@link PartRater} of a caller that shows its working. */
+export function newLog(): RatingLog {
+  return { sources: [], unmarked: [], fittingsAsChain: false, takenAsSound: false };
+}
+
+/** What the ratings took for granted, each thing once. */
+export function noteAssumptions(working: Working, ratings: RatingTable, log: RatingLog): void {
+  for (const { id, kind } of log.unmarked) {
+    const { unmarkedChain, unknownFiberRope } = ratings;
+    const [as, clause] =
+      kind === 'chain'
+        ? [`grade ${unmarkedChain?.grade}`, unmarkedChain?.clause]
+        : [unknownFiberRope?.material, unknownFiberRope?.clause];
+    if (clause !== undefined && as !== undefined)
+      working.assumptions.push(note(UNMARKED_PART, { kind, part: id, as, clause }));
+  }
+  if (log.fittingsAsChain) working.assumptions.push(FITTINGS_AS_CHAIN);
+  if (log.takenAsSound) working.assumptions.push(TAKEN_AS_SOUND);
+}

@@ -1,0 +1,48 @@
+import { fail } from './errors.js';
+
+// What every reader of input asks first. Each throws a RiggingError; none returns anything.
+
+/** Refuses a value that is not one of a few. */
+export function checkOneOf(value: unknown, allowed: readonly unknown[], path: string): void {
+  if (!allowed.includes(value)) {
+    fail(
+      value === undefined ? 'MISSING_FIELD' : 'UNKNOWN_VALUE',
+      path,
+      `one of ${allowed.join(', ')}`,
+      value,
+      'Give one of these.',
+    );
+  }
+}
+
+/** Refuses what is not a list, or one with too few items. */
+export function checkList(list: unknown, path: string, least = 1): void {
+  if (!Array.isArray(list) || list.length < least) {
+    fail('EMPTY_LIST', path, `a list of at least ${least}`, list, 'Add what is missing.');
+  }
+}
+
+/** Refuses what is not an object whose fields can be read. */
+export function checkObject(value: unknown, path: string, expected: string): void {
+  if (typeof value !== 'object' || value === null) fail('MISSING_FIELD', path, expected, value, 'Give the object.');
+}
+
+/** Every item of a list is an object with an id, used once in that list. */
+export function checkIds(list: readonly unknown[], name: string): void {
+  const ids = new Array<string>(list.length);
+  const seen = list.length > 16 ? new Set<string>() : undefined; // a short list is compared one by one
+  for (let index = 0; index < list.length; index++) {
+    const id = idAt(list, index, name);
+    let twice = seen?.has(id) === true;
+    if (seen === undefined) for (let earlier = 0; earlier < index; earlier++) if (ids[earlier] === id) twice = true;
+    if (twice) fail('DUPLICATE_ID', `${name}[${index}].id`, 'an id used once', id, 'Rename one of the two.');
+    ids[index] = id;
+    seen?.add(id);
+  }
+}
+
+function idAt(list: readonly unknown[], index: number, name: string): string {
+  const id = (list[index] as { id?: unknown } | null | undefined)?.id;
+  if (typeof id === 'string' && id !== '') return id;
+  return fail('MISSING_FIELD', `${name}[${index}].id`, 'a name', id, 'Give it an id; results name it by that.');
+}
