@@ -77,7 +77,6 @@ interface ChainLimit {
  * @param input.ratings the rating table, such as {@link us49cfr393_108_2024}
  * @param input.size trade size as the table writes it, such as `'5/16'`
  * @param input.grade 30, 43, 70, 80, 100 or 120; omitted means the grade cannot be read from the chain
- * @param input.markedWll the limit the maker marked, a rated load; it governs, above or below the table
  * @param input.units `'us'` or `'si'`; omitted: the table's own. The kg column of a table is the printed one, no conversion
  * @throws RiggingError `UNKNOWN_SIZE`, `UNKNOWN_GRADE`, `NO_VALUE_IN_TABLE` (such as 7/16 grade 80), `MISSING_FIELD` (no
  * grade, and the document counts unmarked chain as nothing), `NOT_POSITIVE`, `WRONG_KIND`
@@ -93,6 +92,19 @@ interface ChainLimit {
 export function chainRating<const T extends RatingTable, const S extends SizeOf<T>>(
   input: ListedChain<T, S>,
 ): ChainRating;
+/**
+ * The working load limit of a chain that carries its maker's mark: that limit, above or below any table, for any
+ * trade size and grade.
+ *
+ * @param input.ratings the rating table the caller works with; its value is shown beside the mark
+ * @param input.size any trade size, such as `'9/32'`
+ * @param input.markedWll the limit the maker marked, a rated load in mass or force units
+ * @throws RiggingError `UNKNOWN_SIZE`, `UNKNOWN_GRADE`, `NOT_POSITIVE`, `WRONG_KIND` and what the parser throws
+ * @source 49 CFR 393.108(b): a marked limit governs; standard gravity where it is marked as a force
+ * @example
+ * chainRating({ ratings: us49cfr393_108_2024, size: '9/32', grade: 80, markedWll: '3500 lb' }).basis
+ * // => 'marked'
+ */
 export function chainRating(input: MarkedChain): ChainRating;
 export function chainRating(input: ListedChain<RatingTable, string> | MarkedChain): ChainRating {
   checkObject(input, '', '{ ratings, size, grade }');

@@ -15,7 +15,7 @@ import { readAny } from './read.js';
  * // => '1428.8 kg'
  */
 export function formatQuantity(quantity: QuantityLike, options?: { readonly digits?: number }): string {
-  const digits = options?.digits ?? 5;
+  const { digits = 5 } = options ?? {};
   const { value, unit } = readAny(quantity, 'quantity');
   if (!Number.isInteger(digits) || digits < 1 || digits > 15) {
     fail('NOT_A_WHOLE_NUMBER', 'digits', 'a whole number from 1 to 15', digits, 'Leave digits out for 5.');
