@@ -87,6 +87,7 @@ export type {
   ArticleKind,
   FrictionMat,
   Plan,
+  ReadArticle,
   TieDown,
   TieDownAsWhole,
   TieDownOfParts,
@@ -103,11 +104,21 @@ export type {
   CountRules,
   DirectionalRequirement,
   InspectionDue,
+  PlanOutcome,
+  RuleContext,
   RuleSet,
 } from './securement/rule-set.js';
 export { us49cfr393_110_2024, us49cfr393_2024 } from './securement/rules/us-49cfr393-2024/index.js';
 export { type TieDownsRequired, tieDownsRequired } from './securement/tie-downs-required.js';
-export type { ChainRows, GradeOf, RatedCell, RatingTable, SizeOf } from './tables/rating-table.js';
+export type {
+  ChainRows,
+  GeneratedTable,
+  GradeOf,
+  RatedCell,
+  RatedRows,
+  RatingTable,
+  SizeOf,
+} from './tables/rating-table.js';
 export { us49cfr393_108_2024 } from './tables/us-49cfr393-108-2024.js';
 export { usWeldedChain_2003 } from './tables/us-welded-chain-2003.js';
 export type {
@@ -118,7 +129,7 @@ export type {
   UndeterminedCheck,
   Verdict,
 } from './working/check.js';
-export type { Note } from './working/note.js';
+export type { Note, NoteParam } from './working/note.js';
 export type { ResultBase } from './working/result.js';
 export type { Provenance, SourceRef } from './working/source.js';
 export type { Step, StepValue } from './working/step.js';
