@@ -132,4 +132,4 @@ export type {
 export type { Note, NoteParam } from './working/note.js';
 export type { ResultBase } from './working/result.js';
 export type { Provenance, SourceRef } from './working/source.js';
-export type { Step, StepValue } from './working/step.js';
+export type { Step, StepValue, Working } from './working/step.js';
