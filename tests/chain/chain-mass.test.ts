@@ -107,7 +107,7 @@ describe('chainMass', () => {
   it('warns of weld flash and of thicker wire', () => {
     const { cautions } = chainMass({ size: '3/8', grade: 70, length: '1 m' });
     expect(cautions.map(({ code }) => code)).toEqual(['WELD_FLASH']);
-    expect(cautions[0]?.text).toMatch(/1 to 3 percent.*1\/32 in over/);
+    expect(cautions[0]?.text).toMatch(/1 to 3 percent.*grades 43, 70.* 4 to 8 more/);
   });
 
   it('says that wire and links are from memory, and the geometry derived', () => {

@@ -167,6 +167,8 @@ describe('the mark', () => {
     const identity = identifyChain({ ratings, mark: '4', wireDiameter: '10 mm' });
     expect(identity.countAs).toEqual({ size: '3/8', grade: 43 });
     expect(cautions(identity)).toContain('AMBIGUOUS_MARK');
+    const [caution] = identity.cautions.filter(({ code }) => code === 'AMBIGUOUS_MARK');
+    expect(caution?.text).toMatch(/^The mark 4 counts as grade 43: .*Europe/);
     expect(cautions(identifyChain({ ratings, mark: '43', wireDiameter: '10 mm' }))).not.toContain('AMBIGUOUS_MARK');
   });
 

@@ -173,6 +173,7 @@ describe('one more tie-down', () => {
   // Sound and with every fact about it known, it never lowers the aggregate and never takes a pass away, whatever it
   // holds. With an unknown rating the aggregate is not known, and a pass stays one. With a damaged part a pass becomes
   // a fail, 393.104(b), whatever the others hold; with an undecided condition, undetermined.
+  const waysOfMachines = ['393.110', '393.128', '393.130'] as const;
   const added = (one: Tie): TieDown => ({ ...tieDownsOf([one])[0]!, id: 'added' });
 
   it('never lowers the aggregate and never takes a pass away', () => {
@@ -199,6 +200,26 @@ describe('one more tie-down', () => {
         if (before.verdict === 'pass') expect(after.verdict).toBe('pass');
       }),
       { numRuns: 500 },
+    );
+  });
+  it('of unknown rating leaves decided what no rating of it would change', () => {
+    fc.assert(
+      fc.property(
+        cargo,
+        fc.constantFrom(undefined, ...waysOfMachines),
+        fc.array(tie, { maxLength: 6 }),
+        tie,
+        (each, way, all, one) => {
+          // A lighter machine under the rule its hauler chose, or under whichever is met.
+          const light = each.kind === 'machinery' && each.hundredths < 1_000_000;
+          const article = { ...articleOf(each), ...(light && way !== undefined ? { securedUnder: way } : {}) };
+          const of = (last: TieDown) => check(article, [...tieDownsOf(all), last]).verdict;
+          const before = of({ ...added(one), capacities: {} } as TieDown);
+          if (before !== 'undetermined') expect(of(added(one))).toBe(before);
+          if (before !== 'undetermined') expect(of(added({ ...one, hundredths: 100_000_000 }))).toBe(before);
+        },
+      ),
+      { numRuns: 2000 },
     );
   });
   it('that is damaged adds nothing and makes every verdict a fail; undecided, it makes a pass undetermined', () => {

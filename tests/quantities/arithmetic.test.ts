@@ -264,6 +264,12 @@ describe('formatQuantity', () => {
     }
     expect(formatQuantity(m(1.55), { digits: 1 })).toBe('2 m');
   });
+
+  it('takes 5 without options, also where they are null', () => {
+    for (const options of [undefined, null, {}]) {
+      expect(formatQuantity(m(1.23456), options as never)).toBe('1.2346 m');
+    }
+  });
 });
 
 describe('what is no quantity', () => {

@@ -283,8 +283,38 @@ describe('a tie-down whose rating is not known', () => {
     });
     expect(missingIn(checkOf(check([machine()], [european]), '393.108(a)/tractor'))).toEqual(['NO_WORKING_LOAD_LIMIT']);
   });
-  it('counts in the number', () => {
-    expect(check([machine()], [unknown, rated('known', '8000 lb')]).articles[0]?.count).toBe(2);
+  it('is listed in the number, which stays open where it rests on it', () => {
+    const result = check([machine()], [unknown, rated('known', '8000 lb')]);
+    expect(result.articles[0]?.count).toBe(2);
+    expect(missingIn(checkOf(result, '393.110/tractor'))).toEqual(['RATING_NOT_KNOWN']);
+    // 8,000/2 = 4,000 is enough without it, one tie-down of two is not.
+    expect(strength(result)).toMatchObject({ verdict: 'pass', utilization: 1 });
+    expect(missingIn(checkOf(result, '393.108(a)/tractor'))).toEqual(['PART_NOT_MARKED']);
+    expect(result.verdict).toBe('undetermined');
+  });
+  // 20 ft, not blocked: 2 + ceil(10/10) = 3.
+  test.each([
+    [3, 0, 'pass'],
+    [3, 1, 'pass'],
+    [2, 1, 'undetermined'],
+    [2, 0, 'fail'],
+    [1, 2, 'undetermined'],
+    [1, 1, 'fail'],
+    [0, 3, 'undetermined'],
+    [0, 2, 'fail'],
+  ] as const)('%d known and %d unknown of three that cargo needs: %s', (known, open, verdict) => {
+    const bare = Array.from({ length: open }, (_, at) => rated(`bare-${at}`, '1 lb', { capacities: {} }));
+    const tieDowns = [...several(known, '50000 lb'), ...bare].map((each) => ({ ...each, holds: 'crate' }));
+    const result = check([crate({ length: '20 ft' })], tieDowns);
+    expect(checkOf(result, '393.110/crate').verdict).toBe(verdict);
+    expect(result.articles[0]?.count).toBe(known + open);
+    expect(result.verdict).toBe(verdict);
+  });
+  it('is not asked about where no number is', () => {
+    const article = machine({ length: '20 ft', securedUnder: '393.110', specialMethods: true });
+    const result = check([article], [rated('known', '8000 lb'), unknown]);
+    expect(checkOf(result, '393.108(a)/tractor').verdict).toBe('not-applicable');
+    expect(result.verdict).toBe('pass');
   });
 });
 

@@ -206,6 +206,24 @@ describe('mistakes', () => {
       path: 'vehicle.units[1].grossWeightRating',
     });
   });
+  it('a label that is none, towing or not', () => {
+    const alone = [power({ grossWeight: '9000 lb' })];
+    for (const units of [alone, [...alone, trailer({ grossWeight: '9000 lb' })]]) {
+      for (const [label, code] of [
+        ['0 lb', 'NOT_POSITIVE'],
+        ['-1 lb', 'NEGATIVE'],
+        ['80 kN', 'WRONG_KIND'],
+        ['18,000 lb', 'AMBIGUOUS_NUMBER'],
+        [18000, 'NOT_A_QUANTITY'],
+        [{ value: Number.NaN, unit: 'lb' }, 'NOT_FINITE'],
+      ]) {
+        expect(issue({ units, combinationRatingOnLabel: label }), String(label)).toMatchObject({
+          code,
+          path: 'vehicle.combinationRatingOnLabel',
+        });
+      }
+    }
+  });
   it('a unit without a name', () => {
     for (const id of [undefined, '', 5, null]) {
       expect(issue({ units: [{ ...power({ grossWeight: '9000 lb' }), id }] }), String(id)).toMatchObject({

@@ -443,6 +443,24 @@ describe('the strength and the forces', () => {
   });
 });
 
+describe('the step of the count', () => {
+  // The weight is shown where the formula asks for it, and nowhere else.
+  test.each([
+    ['1100 lb', '5 ft', {}, ['L', 'W']],
+    ['1100.01 lb', '5 ft', {}, ['L', 'W']],
+    ['1100 lb', '5 ft 1 in', {}, ['L']],
+    ['5000 lb', '10 ft', {}, ['L']],
+    ['5000 lb', '10 ft 1 in', {}, ['L']],
+    ['5000 lb', '5 ft', { blockedForward: true }, ['L']],
+    ['5000 lb', '5 ft', { specialMethods: true }, ['L']],
+  ] as const)('%s, %s, %o has %j', (mass, length, more, names) => {
+    const { steps } = tieDownsRequired({ rules, article: { kind: 'general', mass, length, ...more } });
+    const step = steps.find(({ symbol }) => symbol === 'n by length');
+    expect(step?.values.map(([name]) => name)).toEqual(names);
+    expect(step?.expression.includes('W')).toBe((names as readonly string[]).includes('W'));
+  });
+});
+
 describe('what is said of the sources', () => {
   const sourceOf = (article: Query, clause: string) =>
     tieDownsRequired({ rules, article }).sources.find((source) => source.clause === clause);
@@ -468,7 +486,7 @@ describe('what is said of the sources', () => {
 });
 
 describe('the counting part alone', () => {
-  it('says what the whole rule set says, under its own id', () => {
+  it('says what the whole rule set says, under the id of the whole', () => {
     for (const kind of ['machinery', 'light-vehicle', 'general'] as const) {
       for (const mass of ['1100 lb', '9999 lb', '10000 lb', '10001 lb'] as const) {
         for (const length of ['5 ft', '10 ft', '10 ft 1 in', '34 ft'] as const) {
@@ -486,6 +504,9 @@ describe('the counting part alone', () => {
         }
       }
     }
+  });
+  it('has the id of the whole', () => {
+    expect(us49cfr393_110_2024.id).toBe('us-49cfr393-2024');
   });
   it('judges no plan', () => {
     expect(
@@ -514,6 +535,14 @@ describe('mistakes', () => {
       code: 'UNKNOWN_VALUE',
       path: 'article.specialMethods',
     });
+  });
+  it('a friction mat that is none', () => {
+    for (const frictionMat of [null, 5, 'yes', true]) {
+      expect(ask({ ...good, frictionMat }), String(frictionMat)).toMatchObject({
+        code: 'MISSING_FIELD',
+        path: 'article.frictionMat',
+      });
+    }
   });
   it('of the name, which may be left out', () => {
     for (const id of ['', 5, null, {}])

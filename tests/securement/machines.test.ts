@@ -1,6 +1,6 @@
 // Machines and vehicles, 49 CFR 393.128 and 393.130: both ends, accessory equipment, articulation, and the choice of
 // rule for a machine under 10,000 lb.
-import type { Accessory, Article, TieDown } from 'chain-rigging';
+import type { Accessory, Article, Part, TieDown } from 'chain-rigging';
 import { describe, expect, it, test } from 'vitest';
 import { check, checkOf, codes, crate, machine, missingIn, ofParts, rated, reasonOf, several } from './plans.js';
 
@@ -26,19 +26,50 @@ describe('four tie-downs for a heavy machine, 393.130(c)', () => {
 });
 
 describe('front and rear', () => {
-  const ask = (article: Article, tieDowns: readonly TieDown[], rule = '393.130(c)') =>
-    checkOf(check([article], tieDowns), `${rule}/tractor`);
+  const ask = (article: Article, tieDowns: readonly TieDown[], rule = '393.130(c)', beside: readonly Article[] = []) =>
+    checkOf(check([article, ...beside], tieDowns), `${rule}/tractor`);
 
   it('a heavy machine is held at both', () => {
     expect(ask(heavy(), ends('front', 'front', 'rear', 'rear')).verdict).toBe('pass');
     expect(ask(heavy(), ends('front', 'rear', undefined, undefined)).verdict).toBe('pass');
   });
-  it('tie-downs at one end only fail, whichever it is', () => {
+  // 393.130(c)(2): mounting points made for the purpose will do in place of the ends.
+  it('tie-downs at one end only leave it open, whichever it is', () => {
     for (const end of ['front', 'rear'] as const) {
-      const found = ask(heavy(), ends(end, end, end, end));
-      expect(found.verdict).toBe('fail');
-      expect(reasonOf(found)).toBe('ONE_END_ONLY');
+      const result = check([heavy()], ends(end, end, end, end));
+      expect(missingIn(checkOf(result, '393.130(c)/tractor'))).toEqual(['MOUNTING_POINTS_NOT_STATED']);
+      expect(result).toMatchObject({ verdict: 'undetermined', governing: '393.130(c)/tractor' });
+      expect(check([heavy()], ends(end, end, end)).verdict).toBe('fail'); // three are too few all the same
     }
+  });
+  it('a single one at one end leaves it open too', () => {
+    expect(missingIn(ask(heavy(), ends('front')))).toEqual(['MOUNTING_POINTS_NOT_STATED']);
+  });
+  it('no tie-down at all holds neither', () => {
+    const found = ask(
+      heavy(),
+      ends('front', 'rear').map((each) => ({ ...each, holds: 'bucket' })),
+      '393.130(c)',
+      [crate({ id: 'bucket', length: '5 ft' })],
+    );
+    expect(found.verdict).toBe('fail');
+    expect(reasonOf(found)).toBe('ONE_END_ONLY');
+  });
+  it('a lighter machine under 393.130 is asked the same', () => {
+    const chosen = machine({ securedUnder: '393.130' });
+    expect(missingIn(ask(chosen, ends('rear', 'rear', 'rear', 'rear')))).toEqual(['MOUNTING_POINTS_NOT_STATED']);
+    expect(ask(chosen, ends('rear', 'rear', 'rear', 'front')).verdict).toBe('pass');
+  });
+  it('the weight of a car or van decides which of the two it is asked', () => {
+    const van = (mass: '10000 lb' | '10000.01 lb'): Article => ({
+      id: 'tractor',
+      kind: 'light-vehicle',
+      mass,
+      length: '10 ft',
+    });
+    const front = ends('front', 'front', 'front', 'front');
+    expect(reasonOf(ask(van('10000 lb'), front, '393.128(b)'))).toBe('ONE_END_ONLY');
+    expect(missingIn(ask(van('10000.01 lb'), front))).toEqual(['MOUNTING_POINTS_NOT_STATED']);
   });
   it('ends that are not stated are a missing fact', () => {
     expect(missingIn(ask(heavy(), ends('front', 'front', 'front', undefined)))).toEqual(['END_NOT_STATED']);
@@ -47,7 +78,11 @@ describe('front and rear', () => {
   it('a car is held at both, 393.128', () => {
     const van: Article = { id: 'tractor', kind: 'light-vehicle', mass: '6000 lb', length: '18 ft' };
     expect(ask(van, ends('front', 'rear'), '393.128(b)').verdict).toBe('pass');
-    expect(ask(van, ends('front', 'front'), '393.128(b)').verdict).toBe('fail');
+    for (const end of ['front', 'rear'] as const) {
+      const found = ask(van, ends(end, end), '393.128(b)');
+      expect(found.verdict).toBe('fail');
+      expect(reasonOf(found)).toBe('ONE_END_ONLY');
+    }
     expect(ask(van, ends('front', undefined), '393.128(b)').verdict).toBe('undetermined');
     expect(check([van], ends('front', 'rear')).articles[0]).toMatchObject({ rule: '393.128', minimumCount: 2 });
   });
@@ -55,12 +90,177 @@ describe('front and rear', () => {
     const bad = ofParts('bad', [{ id: 'chain', kind: 'chain', size: '3/8', grade: 70, condition: 'damaged' }], {
       end: 'rear',
     });
-    expect(ask(heavy(), [...ends('front', 'front', 'front', 'front'), bad]).verdict).toBe('fail');
+    const four = ends('front', 'front', 'front', 'front');
+    expect(missingIn(ask(heavy(), [...four, bad]))).toEqual(['MOUNTING_POINTS_NOT_STATED']);
+    expect(ask(machine({ securedUnder: '393.128' }), [...four, bad], '393.128(b)').verdict).toBe('fail');
+    expect(reasonOf(ask(heavy(), [bad]))).toBe('ONE_END_ONLY'); // nothing sound holds it
   });
   it('are not asked under the general rules', () => {
     const result = check([machine()], ends('front', 'front'));
     expect(result.checks.map(({ id }) => id)).not.toContain('393.128(b)/tractor');
     expect(result).toMatchObject({ verdict: 'pass', articles: [{ rule: '393.110' }] });
+  });
+});
+
+// An unmarked part, or an anchor point that is not listed: the tie-down may be worth nothing. It counts neither as
+// one nor as none: without it the number and the ends are enough, or with it they are still not, or it is open.
+describe('a tie-down whose rating is not known', () => {
+  const chain: Part = { id: 'chain', kind: 'chain', size: '3/8', grade: 70 }; // 6,600 lb, of which half counts
+  const good = (id: string, end: 'front' | 'rear') => ofParts(id, [chain], { end });
+  const rope = (id: string, end?: 'front' | 'rear') =>
+    ofParts(id, [{ id: 'rope', kind: 'fiber-rope' }], end === undefined ? {} : { end });
+  const verdicts = (article: Article, tieDowns: readonly TieDown[]) => {
+    const result = check([article], tieDowns);
+    const { rule } = result.articles[0] ?? {};
+    return {
+      whole: result.verdict,
+      strength: checkOf(result, '393.106(d)/tractor').verdict,
+      rating: checkOf(result, '393.108(a)/tractor').verdict,
+      number: checkOf(result, `${rule}/tractor`).verdict,
+      ends: checkOf(result, `${rule === '393.128' ? '393.128(b)' : '393.130(c)'}/tractor`).verdict,
+    };
+  };
+
+  it('at the rear of a compact tractor leaves it open, though the chain at its front is strong enough', () => {
+    // 6,600/2 = 3,300 ≥ 3,940/2 = 1,970. 12 ft: two under 393.128, three by length.
+    const tractor = machine({ mass: '3940 lb', length: '12 ft' });
+    const result = check([tractor], [good('front', 'front'), rope('rear', 'rear')]);
+    expect(result).toMatchObject({ verdict: 'undetermined', articles: [{ rule: '393.128', count: 2 }] });
+    expect(checkOf(result, '393.106(d)/tractor').verdict).toBe('pass');
+    for (const id of ['393.128/tractor', '393.128(b)/tractor']) {
+      expect(missingIn(checkOf(result, id)), id).toEqual(['RATING_NOT_KNOWN']);
+      expect(checkOf(result, id), id).toMatchObject({ missing: [{ params: { tieDowns: 'rear' } }] });
+    }
+    expect(missingIn(checkOf(result, '393.108(a)/tractor'))).toEqual(['PART_NOT_MARKED']);
+    expect(checkOf(result, '393.102(c)/tractor').verdict).toBe('not-applicable');
+    // With a mark it is known, and without the rope there is one tie-down of two.
+    const marked = ofParts('rear', [{ id: 'rope', kind: 'fiber-rope', markedWll: '100 lb' }], { end: 'rear' });
+    expect(check([tractor], [good('front', 'front'), marked]).verdict).toBe('pass');
+    expect(check([tractor], [good('front', 'front')]).verdict).toBe('fail');
+  });
+
+  // 10,000 lb: four. 4 × 3,300 = 13,200, 3 × 3,300 = 9,900 and 2 × 3,300 = 6,600 are all at least 5,000.
+  test.each([
+    [4, 0, 'pass'],
+    [4, 1, 'pass'],
+    [3, 2, 'undetermined'],
+    [3, 1, 'undetermined'],
+    [3, 0, 'fail'],
+    [2, 2, 'undetermined'],
+    [2, 1, 'fail'],
+  ] as const)('%d known and %d unknown of the four of a heavy machine: %s', (known, unknown, verdict) => {
+    const end = (at: number) => (at % 2 === 0 ? 'front' : 'rear');
+    const tieDowns = [
+      ...Array.from({ length: known }, (_, at) => good(`good-${at}`, end(at))),
+      ...Array.from({ length: unknown }, (_, at) => rope(`rope-${at}`, end(at))),
+    ];
+    const rating = unknown === 0 ? 'pass' : verdict === 'pass' ? 'not-applicable' : 'undetermined';
+    expect(verdicts(machine({ mass: '10000 lb' }), tieDowns)).toEqual({
+      whole: verdict,
+      strength: 'pass',
+      rating,
+      number: verdict,
+      ends: 'pass',
+    });
+  });
+
+  it('is one with an anchor point that is not listed, or without a working load limit, just as well', () => {
+    const three = several(3, '9000 lb');
+    const none: TieDown[] = [
+      { id: 'open', holds: 'tractor', path: 'vehicle-to-cargo', end: 'rear', parts: [chain] },
+      rated('open', '1 lb', { capacities: {}, end: 'rear' }),
+    ];
+    for (const open of none) {
+      const result = check([machine({ mass: '10000 lb' })], [...three, open]);
+      expect(missingIn(checkOf(result, '393.130/tractor'))).toEqual(['RATING_NOT_KNOWN']);
+      expect(result.verdict).toBe('undetermined');
+    }
+  });
+
+  it('is a known one, worth nothing, where a part of it is damaged', () => {
+    const bad = ofParts(
+      'bad',
+      [
+        { ...chain, condition: 'damaged' },
+        { id: 'binder', kind: 'binder' },
+      ],
+      { end: 'rear' },
+    );
+    const result = check([machine({ mass: '10000 lb' })], [...several(3, '9000 lb'), bad]);
+    expect(checkOf(result, '393.130/tractor')).toMatchObject({ verdict: 'fail', demand: 4, capacity: 3 });
+  });
+
+  it('holds an end only if the others do', () => {
+    const four = [1, 2, 3, 4].map((at) => good(`front-${at}`, 'front'));
+    expect(verdicts(heavy(), [...four, rope('rear', 'rear')])).toEqual({
+      whole: 'undetermined',
+      strength: 'pass', // 4 × 3,300 ≥ 6,000
+      rating: 'undetermined', // strength and number do without it, the ends do not
+      number: 'pass',
+      ends: 'undetermined',
+    });
+    const open = (tieDown: TieDown) => missingIn(checkOf(check([heavy()], [...four, tieDown]), '393.130(c)/tractor'));
+    expect(open(rope('rear', 'rear'))).toEqual(['RATING_NOT_KNOWN']);
+    expect(open(rope('front', 'front'))).toEqual(['MOUNTING_POINTS_NOT_STATED']);
+    expect(open(rope('somewhere'))).toEqual(['END_NOT_STATED']);
+    expect(verdicts(heavy(), [...four, good('rear', 'rear'), rope('more', 'rear')])).toMatchObject({
+      whole: 'pass',
+      rating: 'not-applicable',
+      ends: 'pass',
+    });
+  });
+
+  it('at the end that is held anyway does not save 393.128', () => {
+    const article = machine({ securedUnder: '393.128' });
+    expect(verdicts(article, [good('a', 'front'), good('b', 'front'), rope('c', 'front')])).toMatchObject({
+      whole: 'fail',
+      ends: 'fail',
+    });
+    expect(verdicts(article, [good('a', 'front'), good('b', 'front'), rope('c', 'rear')])).toMatchObject({
+      whole: 'undetermined',
+      ends: 'undetermined',
+    });
+  });
+
+  it('is not needed where the strength is, only where all three are enough without it', () => {
+    // 16,000 lb needs 8,000. Four of 1,000/2 are 2,000, and half of what the rope may be is not bounded.
+    expect(verdicts(heavy({ mass: '16000 lb' }), [...several(4, '1000 lb'), rope('more', 'rear')])).toEqual({
+      whole: 'undetermined',
+      strength: 'undetermined',
+      rating: 'undetermined',
+      number: 'pass',
+      ends: 'pass',
+    });
+    // 4 × 4,000/2 = 8,000 are enough; a hundredth of a pound less each is not.
+    expect(verdicts(heavy({ mass: '16000 lb' }), [...several(4, '4000 lb'), rope('more', 'rear')])).toMatchObject({
+      whole: 'pass',
+      rating: 'not-applicable',
+    });
+    expect(verdicts(heavy({ mass: '16000 lb' }), [...several(4, '3999.99 lb'), rope('more', 'rear')])).toMatchObject({
+      whole: 'undetermined',
+      rating: 'undetermined',
+    });
+  });
+
+  it('does not matter where another rule is met without it', () => {
+    // 6,000 lb, 15 ft: three by length. Held at the front only but for the rope, 393.128 is open, 393.110 is met.
+    const result = check(
+      [machine({ mass: '6000 lb', length: '15 ft' })],
+      [good('a', 'front'), good('b', 'front'), good('c', 'front'), rope('d', 'rear')],
+    );
+    expect(result).toMatchObject({ verdict: 'pass', articles: [{ rule: '393.110', minimumCount: 3 }] });
+    expect(checkOf(result, '393.108(a)/tractor').verdict).toBe('not-applicable');
+  });
+
+  it('is named, and the known ones are not', () => {
+    const result = check(
+      [machine({ mass: '10000 lb' })],
+      [rope('one', 'front'), good('two', 'rear'), rope('three', 'rear'), good('four', 'front')],
+    );
+    expect(checkOf(result, '393.130/tractor')).toMatchObject({
+      verdict: 'undetermined',
+      missing: [{ code: 'RATING_NOT_KNOWN', params: { tieDowns: 'one, three' } }],
+    });
   });
 });
 
@@ -321,7 +521,9 @@ describe('what is said of the sources', () => {
   it('guidance is not the regulation', () => {
     const result = check([machine({ accessories: [{ id: 'bucket', locked: true }] })], several(2, '9000 lb'));
     const guidance = result.sources.find(({ clause, document }) => `${document} ${clause}`.includes('guidance'));
+    expect(guidance).toBeDefined();
     expect(guidance?.document).not.toBe('49 CFR');
+    expect(guidance).not.toHaveProperty('edition'); // 2024 is that of the regulation
   });
 });
 
@@ -346,5 +548,28 @@ describe('a pass under 393.130', () => {
     expect(result.verdict).toBe('pass');
     expect(reasonOf(checkOf(result, '393.102(c)/tractor'))).toBe('MET');
     expect(codes(result.cautions)).toContain('DIRECTION_NOT_CHECKED');
+  });
+});
+
+describe('what rests on a tie-down of unknown rating', () => {
+  const unknown = (id: string, more: Partial<TieDown> = {}) => ofParts(id, [{ id: 'rope', kind: 'fiber-rope' }], more); // no size, no mark: no rating
+
+  it('leaves the choice of rule open where another rule may still be met', () => {
+    // 32 ft, not blocked: 2 + ceil(22 / 10) = 5 by 393.110; four rated and one unknown, all at the front.
+    // 393.128 fails for want of the rear, 393.110 waits for the fifth: not decided, and never a fail.
+    const long = machine({ mass: '6000 lb', length: '32 ft' });
+    const result = check([long], [...several(4, '6600 lb', { end: 'front' }), unknown('fifth', { end: 'front' })]);
+    expect(result.verdict).toBe('undetermined');
+    expect(result.articles[0]?.rule).toBe('393.110');
+  });
+
+  it('does not hold an accessory', () => {
+    // 393.130(b)(1): lowered and secured to the vehicle; by what, is not known.
+    const loader: Accessory = { id: 'loader', lowered: true, locked: false };
+    const plan = (tie: TieDown) => check([heavy({ accessories: [loader] })], [...several(4, '6600 lb'), tie]);
+    expect(missingIn(checkOf(plan(unknown('boom', { holds: 'loader' })), '393.130(b)(1)/loader'))).toEqual([
+      'RATING_NOT_KNOWN',
+    ]);
+    expect(checkOf(plan(rated('boom', '1 lb', { holds: 'loader' })), '393.130(b)(1)/loader').verdict).toBe('pass');
   });
 });

@@ -50,7 +50,7 @@ export function checkAccessory(
   { id, lowered, locked }: Accessory,
   kind: ArticleKind,
   strict: boolean,
-  tiedBy: number,
+  ties: readonly RatedTieDown[],
   working: Working,
 ): Check {
   const guidance = !strict && kind === 'machinery';
@@ -58,10 +58,12 @@ export function checkAccessory(
   const document = guidance ? 'FMCSA guidance to 49 CFR' : '49 CFR';
   const about = aboutRule(working, paragraph, 'Accessory equipment held', id, 'read', document);
   const ask = (missing: Note) => undeterminedCheck(about, [missing]);
-  if (strict ? tiedBy > 0 && lowered === true : tiedBy > 0 || locked === true) return metCheck(about);
+  const tied = ties.some(({ workingLoadLimit }) => workingLoadLimit !== null);
+  if (strict ? tied && lowered === true : tied || locked === true) return metCheck(about);
+  if (!tied && ties.length > 0) return ask(ratingNotKnown(ties));
   if (strict) {
     if (locked === true) return ask(LOCK_DISPUTED);
-    if (locked === false && (tiedBy === 0 || lowered === false)) return failedCheck(about, NOT_HELD);
+    if (locked === false && (!tied || lowered === false)) return failedCheck(about, NOT_HELD);
     return ask(lowered === undefined ? LOWERED_NOT_STATED : LOCK_NOT_STATED);
   }
   if (locked === undefined) return ask(LOCK_NOT_STATED);

@@ -3,7 +3,7 @@ import { newLog, noteAssumptions } from '../../../assembly/show-parts.js';
 import { mapAt } from '../../../errors.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
 import { us49cfr393_108_2024 } from '../../../tables/us-49cfr393-108-2024.js';
-import { type Check, countCheck, overallVerdict, undeterminedCheck } from '../../../working/check.js';
+import { type Check, countCheck, overallVerdict, undeterminedCheck, type Verdict } from '../../../working/check.js';
 import type { Note } from '../../../working/note.js';
 import type { Plan, ReadArticle } from '../../plan.js';
 import type { ArticleOutcome, CountedTieDown, CountOption, PlanOutcome, RuleContext } from '../../rule-set.js';
@@ -65,7 +65,7 @@ function judgeArticle(
   const strict = option.rule === '393.130'; // by weight, or because the caller chose it
   article.accessories?.forEach((accessory) => {
     const ties = rated.filter(({ tieDown, damaged }) => tieDown.holds === accessory.id && damaged.length === 0);
-    checks.push(checkAccessory(accessory, article.kind, strict, ties.length, working));
+    checks.push(checkAccessory(accessory, article.kind, strict, ties, working));
   });
   const articulation = checkArticulation(read, strict, working);
   if (articulation !== undefined) checks.push(articulation);
@@ -91,20 +91,24 @@ function only<Item>(list: readonly Item[], test: (item: Item) => boolean): reado
   return list.every(test) ? list : list.filter(test);
 }
 
-/** The first open rule whose count and ends are met, the least demanding one when none is. */
+/** The open rule that is met, else one that may be, else the least demanding one; each the first of its sort. */
 function chooseOption(
   read: ReadArticle,
   options: readonly CountOption[],
   counted: readonly RatedTieDown[],
   context: RuleContext,
 ): { option: CountOption; checks: Check[] } {
-  let first: { option: CountOption; checks: Check[] } | undefined;
+  let best: { option: CountOption; checks: Check[] } | undefined;
+  let bestVerdict: Verdict = 'fail';
   for (const option of options) {
     const tried = { option, checks: checksOfOption(read, option, counted, context) };
-    if (overallVerdict(tried.checks) === 'pass') return tried;
-    first ??= tried;
+    const verdict = overallVerdict(tried.checks);
+    if (verdict === 'pass') return tried;
+    if (best !== undefined && (verdict === 'fail' || bestVerdict === 'undetermined')) continue;
+    best = tried;
+    bestVerdict = verdict;
   }
-  return first as { option: CountOption; checks: Check[] };
+  return best as { option: CountOption; checks: Check[] };
 }
 
 /** A tie-down whose rating is not known may be no tie-down at all: what rests on it is not decided. */
