@@ -228,7 +228,7 @@ export class PartRater {
     const last = isChain ? this.lastChain : this.lastFitting;
     const asLast = last !== undefined && last.size === size && last.grade === grade;
     if (!asLast && (isChain || size !== undefined)) checkChain(size, grade);
-    const stated = this.stated(part, found);
+    const stated = log === undefined && saysNothing(part) ? undefined : this.stated(part, found);
     if (isChain) {
       const lowest = grade ?? (stated === undefined ? 0 : found.lowestGrade);
       if (lowest < found.lowestGrade) found.lowestGrade = lowest;
@@ -391,6 +391,11 @@ export function readCapacity(capacities: Capacities): QuantityLike | undefined {
   return workingLoadLimit === undefined
     ? undefined
     : readPositive(workingLoadLimit, 'ratedLoad', 'capacities.workingLoadLimit');
+}
+
+/** Most chains and hooks carry neither condition nor mark of their own; in bulk that is seen at a glance. */
+function saysNothing({ condition, markedWll, capacities }: ChainPart | FittingPart): boolean {
+  return condition === undefined && markedWll === undefined && capacities === undefined;
 }
 
 /** `sound`, `damaged` or `undetermined`, from a word or from the verdict of an inspection. */

@@ -160,12 +160,12 @@ export function readPlan({ articles, tieDowns }: Plan): readonly ReadArticle[] {
   checkIds(tieDowns, 'tieDowns');
   const read = mapAt(articles, 'articles', readArticle);
   const cargo = articles.map(({ id }) => id); // what a tie-down may hold
-  articles.forEach(({ accessories }, index) => {
-    accessories?.forEach(({ id }, at) => {
+  for (let index = 0; index < articles.length; index++) {
+    articles[index]?.accessories?.forEach(({ id }, at) => {
       if (cargo.includes(id)) usedTwice(`articles[${index}].accessories[${at}].id`, id);
       cargo.push(id);
     });
-  });
+  }
   mapAt(tieDowns, 'tieDowns', (tieDown) => readTieDown(tieDown, cargo));
   return read;
 }

@@ -56,11 +56,13 @@ function judgeArticle(
   const { article } = read;
   const start = checks.length;
   const { heavy, byLength, options } = openRules(read, working);
-  const holding = only(rated, ({ tieDown }) => tieDown.holds === article.id);
-  const counted = only(holding, ({ damaged }) => damaged.length === 0);
+  const holds = ({ tieDown }: RatedTieDown) => tieDown.holds === article.id;
+  // mostly all of them do: the list itself will do then
+  const holding = rated.every(holds) ? rated : rated.filter(holds);
+  const counted = holding.every(isSound) ? holding : holding.filter(isSound);
   const { required, aggregate, check: strength } = checkAggregate(read, holding, context);
-  const { option, checks: optionChecks } = chooseOption(read, options, counted, context);
-  const enough = strength.verdict === 'pass' && overallVerdict(optionChecks) === 'pass';
+  const { option, checks: optionChecks, verdict } = chooseOption(read, options, counted, context);
+  const enough = strength.verdict === 'pass' && verdict === 'pass';
   checks.push(strength, checkRated(article.id, holding, enough, working), ...optionChecks);
   const strict = option.rule === '393.130'; // by weight, or because the caller chose it
   article.accessories?.forEach((accessory) => {
@@ -86,9 +88,13 @@ function judgeArticle(
   };
 }
 
-/** The items that pass a test; the list itself when all do, as they mostly do here. */
-function only<Item>(list: readonly Item[], test: (item: Item) => boolean): readonly Item[] {
-  return list.every(test) ? list : list.filter(test);
+const isSound = ({ damaged }: RatedTieDown): boolean => damaged.length === 0;
+const isRated = ({ workingLoadLimit }: RatedTieDown): boolean => workingLoadLimit !== null;
+
+interface TriedOption {
+  readonly option: CountOption;
+  readonly checks: readonly Check[];
+  readonly verdict: Verdict;
 }
 
 /** The open rule that is met, else one that may be, else the least demanding one; each the first of its sort. */
@@ -97,18 +103,15 @@ function chooseOption(
   options: readonly CountOption[],
   counted: readonly RatedTieDown[],
   context: RuleContext,
-): { option: CountOption; checks: Check[] } {
-  let best: { option: CountOption; checks: Check[] } | undefined;
-  let bestVerdict: Verdict = 'fail';
+): TriedOption {
+  let best: TriedOption | undefined;
   for (const option of options) {
-    const tried = { option, checks: checksOfOption(read, option, counted, context) };
-    const verdict = overallVerdict(tried.checks);
-    if (verdict === 'pass') return tried;
-    if (best !== undefined && (verdict === 'fail' || bestVerdict === 'undetermined')) continue;
-    best = tried;
-    bestVerdict = verdict;
+    const checks = checksOfOption(read, option, counted, context);
+    const tried = { option, checks, verdict: overallVerdict(checks) };
+    if (tried.verdict === 'pass') return tried;
+    if (best === undefined || (best.verdict === 'fail' && tried.verdict === 'undetermined')) best = tried;
   }
-  return best as { option: CountOption; checks: Check[] };
+  return best as TriedOption;
 }
 
 /** A tie-down whose rating is not known may be no tie-down at all: what rests on it is not decided. */
@@ -118,7 +121,7 @@ function checksOfOption(
   counted: readonly RatedTieDown[],
   { working }: RuleContext,
 ): Check[] {
-  const known = only(counted, ({ workingLoadLimit }) => workingLoadLimit !== null);
+  const known = counted.every(isRated) ? counted : counted.filter(isRated);
   const provenance = rule === '393.128' ? 'memory' : 'read';
   const about = aboutRule(working, rule, 'Number of tie-downs', read.article.id, provenance);
   const open = known.length < minimumCount && minimumCount <= counted.length;
