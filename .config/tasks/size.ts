@@ -31,9 +31,9 @@ const BUDGETS: readonly Budget[] = [
   { target: 8, names: ['fits'] },
   { target: 8, names: ['tieDownsRequired', 'us49cfr393_110_2024'] },
   { target: 8, limit: 8.7, names: ['identifyChain', 'us49cfr393_108_2024'] },
-  { target: 8, limit: 9.6, names: ['assemblyRating', 'us49cfr393_108_2024'] },
-  { target: 15, limit: 17.1, names: ['checkSecurement', 'us49cfr393_2024'] },
-  { target: 30, limit: 33.3, names: ['*'] },
+  { target: 8, limit: 9.7, names: ['assemblyRating', 'us49cfr393_108_2024'] },
+  { target: 15, limit: 17.2, names: ['checkSecurement', 'us49cfr393_2024'] },
+  { target: 30, limit: 33.5, names: ['*'] },
 ];
 
 async function bundle(names: readonly string[], from: string) {
