@@ -193,7 +193,7 @@ function chainLimit(ratings: RatingTable, size: string, grade: number | undefine
 
 /** Refuses anything that is not a rating table, with the remedy a newcomer needs. */
 export function checkRatings(ratings: unknown): asserts ratings is RatingTable {
-  if (typeof ratings !== 'object' || ratings === null || !('chain' in ratings) || !('id' in ratings)) {
+  if ((ratings as Partial<RatingTable> | null | undefined)?.chain?.rows === undefined) {
     fail(
       'UNKNOWN_RATING_TABLE',
       'ratings',

@@ -113,7 +113,7 @@ export interface RuleSet extends CountRules {
 
 /** Refuses anything that is not a rule set able to do what is asked. */
 export function checkRules(rules: unknown, able: 'requirementOf' | 'judgePlan'): void {
-  if (typeof rules !== 'object' || rules === null || !(able in rules)) {
+  if (typeof (rules as Partial<RuleSet> | null | undefined)?.[able] !== 'function') {
     fail(
       'UNKNOWN_RULE_SET',
       'rules',
