@@ -24,7 +24,7 @@ export function summarize(whole: object): string {
     return items.length > 4 ? [...items.slice(0, 3), `… ${items.length - 3} more`] : items;
   });
   const title = verdict === undefined ? result : `${result}: ${verdict}`;
-  return [title, ...lines.slice(0, 22), `${steps.length} steps, ${sources.length} sources: explain(result)`]
+  return [title, ...lines.slice(0, 22), `steps ${steps.length}, sources ${sources.length}: explain(result)`]
     .map((line) => clip(String(line), 97))
     .join('\n  ');
 }

@@ -24,7 +24,7 @@ describe('at the console', () => {
     const lines = inspect(result).split('\n');
     expectOneScreen(lines);
     expect(lines[0]).toBe('verdict' in result ? `${result.result}: ${result.verdict}` : result.result);
-    expect(lines.at(-1)).toBe(`  ${result.steps.length} steps, ${result.sources.length} sources: explain(result)`);
+    expect(lines.at(-1)).toBe(`  steps ${result.steps.length}, sources ${result.sources.length}: explain(result)`);
     expect(lines.join('\n')).not.toMatch(/null|undefined|\[object/);
   });
 
@@ -59,7 +59,7 @@ describe('at the console', () => {
       '  weakest: b',
       '  because: So it is.',
       '  range: least 27.712 lb, most 30 lb',
-      '  0 steps, 0 sources: explain(result)',
+      '  steps 0, sources 0: explain(result)',
     ]);
   });
 
@@ -134,7 +134,7 @@ describe('at the console', () => {
       '  caution: caution 1',
       '  caution: caution 2',
       '  … 37 more',
-      '  0 steps, 0 sources: explain(result)',
+      '  steps 0, sources 0: explain(result)',
     ]);
     const long = Object.fromEntries(Array.from({ length: 40 }, (_, index) => [`field ${index}`, index]));
     expect(shown({ ...long, checks: fails }, cautions)).toHaveLength(24);
