@@ -90,12 +90,12 @@ async function checkBudgets(): Promise<void> {
 }
 
 async function showParts(name: string): Promise<void> {
-  const names = BUDGETS.find(([, ...names]) => names.includes(name))?.slice(1) as string[] | undefined;
-  const { minified, gzipped, metafile } = await bundle(names ?? [name], 'src/index.ts');
+  const names = BUDGETS.find(({ names }) => names.includes(name))?.names ?? [name];
+  const { minified, gzipped, metafile } = await bundle(names, 'src/index.ts');
   const parts = Object.entries(Object.values(metafile.outputs)[0]!.inputs)
     .map(([file, { bytesInOutput }]) => [bytesInOutput, file] as const)
     .filter(([bytes]) => bytes > 0)
     .sort(([a], [b]) => b - a);
   for (const [bytes, file] of parts) console.log(`${String(bytes).padStart(7)}  ${file}`);
-  console.log(`${String(minified).padStart(7)}  minified bytes, ${gzipped} gzipped: ${(names ?? [name]).join(' + ')}`);
+  console.log(`${String(minified).padStart(7)}  minified bytes, ${gzipped} gzipped: ${names.join(' + ')}`);
 }
