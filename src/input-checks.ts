@@ -15,6 +15,11 @@ export function checkOneOf(value: unknown, allowed: readonly unknown[], path: st
   }
 }
 
+/** Refuses a flag that is neither true nor false; it may be left out. */
+export function checkFlag(value: unknown, path: string): void {
+  if (value !== undefined) checkOneOf(value, [true, false], path);
+}
+
 /** Refuses what is not a list, or one with too few items. */
 export function checkList(list: unknown, path: string, least = 1): void {
   if (!Array.isArray(list) || list.length < least) {

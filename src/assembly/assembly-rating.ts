@@ -1,10 +1,10 @@
 import { checkRatings } from '../chain/chain-rating.js';
 import { checkObject } from '../input-checks.js';
 import { compareExact, type Ratio, ratioOf } from '../quantities/exact.js';
-import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/quantity.js';
+import type { Quantity, QuantityInput, QuantityLike } from '../quantities/quantity.js';
 import { ratedLoadIn } from '../quantities/rated.js';
-import { readPositive } from '../quantities/read.js';
-import { readSystem } from '../quantities/shared-units.js';
+import { readOptional } from '../quantities/read.js';
+import { massUnitOf, readSystem } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
 import type { RatingTable } from '../tables/rating-table.js';
 import { FOLLOW_THE_MARK, STAND_CLEAR, STRAIGHT_PULL } from '../working/cautions.js';
@@ -76,11 +76,11 @@ export function assemblyRating(input: AssemblyInput): AssemblyRating {
   checkObject(input, '', '{ ratings, parts }');
   const { ratings, parts } = input;
   checkRatings(ratings);
-  const unit = readSystem(input.units, ratings.units) === 'si' ? 'kg' : 'lb';
+  const unit = massUnitOf(readSystem(input.units, ratings.units));
   const working = new Working(input.working !== false);
   const log = newLog();
   const series = new PartRater(ratings, log).rateSeries(parts);
-  const load = input.load === undefined ? undefined : readPositive(input.load, 'ratedLoad', 'load');
+  const load = readOptional(input.load, 'ratedLoad', 'load');
   if (working.shown) showSeries(working, series, parts, 'assembly', unit);
   for (const source of log.sources) working.cite(source);
   noteAssumptions(working, ratings, log);
@@ -91,9 +91,9 @@ export function assemblyRating(input: AssemblyInput): AssemblyRating {
     'assemblyRating',
     {
       verdict: verdictOf(series, load),
-      workingLoadLimit: workingLoadLimit === null ? null : limitIn(workingLoadLimit, unit),
+      workingLoadLimit: workingLoadLimit === null ? null : ratedLoadIn(workingLoadLimit, unit),
       weakest: series.weakest,
-      ...(workingLoadLimit === null && atMost !== null ? { atMost: limitIn(atMost, unit) } : {}),
+      ...(workingLoadLimit === null && atMost !== null ? { atMost: ratedLoadIn(atMost, unit) } : {}),
       ...(load === undefined || workingLoadLimit === null
         ? {}
         : { utilization: ratioOfLoads(load, workingLoadLimit).utilization }),
@@ -115,8 +115,4 @@ function verdictOf(series: SeriesRating, load: QuantityLike | undefined): Verdic
 
 function ratioOfLoads(load: QuantityLike, limit: QuantityLike): Ratio {
   return ratioOf(ratedLoadIn(load, 'kg').value, ratedLoadIn(limit, 'kg').value, () => compareExact(load, limit));
-}
-
-function limitIn(limit: QuantityLike, unit: 'lb' | 'kg'): Quantity<'lb' | 'kg'> {
-  return limit.unit === unit ? new Quantity(limit.value, unit) : ratedLoadIn(limit, unit);
 }

@@ -4,7 +4,7 @@ import { checkIds, checkList, checkObject, checkOneOf } from '../input-checks.js
 import { decimalProduct } from '../quantities/decimal.js';
 import { compareExact } from '../quantities/exact.js';
 import type { QuantityLike } from '../quantities/quantity.js';
-import { readPositive } from '../quantities/read.js';
+import { readOptional, readPositive } from '../quantities/read.js';
 import {
   type GeneratedTable,
   printedRating,
@@ -106,6 +106,7 @@ export class PartRater {
       cargoAnchors: 0,
       lowestGrade: Number.POSITIVE_INFINITY,
     };
+    // mapAt written out: this loop runs for every part of a plan, and the callback would cost it a few percent
     const limits = new Array<PartLimit>(parts.length);
     let index = 0;
     try {
@@ -388,9 +389,7 @@ function weakestOf(
 export function readCapacity(capacities: Capacities): QuantityLike | undefined {
   checkObject(capacities, 'capacities', '{ workingLoadLimit: ... }');
   const { workingLoadLimit } = capacities;
-  return workingLoadLimit === undefined
-    ? undefined
-    : readPositive(workingLoadLimit, 'ratedLoad', 'capacities.workingLoadLimit');
+  return readOptional(workingLoadLimit, 'ratedLoad', 'capacities.workingLoadLimit');
 }
 
 /** Most chains and hooks carry neither condition nor mark of their own; in bulk that is seen at a glance. */

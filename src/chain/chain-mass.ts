@@ -2,7 +2,7 @@ import { fail } from '../errors.js';
 import { inUnit } from '../quantities/convert.js';
 import { compareExact, compareExactSums } from '../quantities/exact.js';
 import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/quantity.js';
-import { readPositive } from '../quantities/read.js';
+import { readOptional, readPositive } from '../quantities/read.js';
 import { readSystem, sharedUnits } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
 import { usWeldedChainLinks } from '../tables/generated/us-welded-chain-links.js';
@@ -183,7 +183,7 @@ export function chainMassFromLink(
   const wire = readPositive(input.wireDiameter, 'length', 'wireDiameter');
   const pitch = readPositive(input.pitch, 'length', 'pitch');
   const width = readPositive(input.insideWidth, 'length', 'insideWidth');
-  const density = input.density === undefined ? undefined : readPositive(input.density, 'density', 'density');
+  const density = readOptional(input.density, 'density', 'density');
   const units = sharedUnits(input.units, [length, wire, pitch, width, density]);
   if (compareExact(width, wire) <= 0) {
     fail(

@@ -3,7 +3,7 @@ import { checkObject } from '../input-checks.js';
 import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/quantity.js';
 import { isForce, ratedLoadIn, STANDARD_GRAVITY } from '../quantities/rated.js';
 import { readPositive } from '../quantities/read.js';
-import { readSystem } from '../quantities/shared-units.js';
+import { massUnitOf, readSystem } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
 import {
   chainCell,
@@ -116,7 +116,7 @@ export function chainRating(input: ListedChain<RatingTable, string> | MarkedChai
   checkGrade(grade);
   const { limit, basis, grade: countedGrade, cell } = chainLimit(ratings, size, grade, markedWll);
 
-  const system = units === 'si' ? 'kg' : 'lb';
+  const system = massUnitOf(units);
   const workingLoadLimit =
     cell === undefined || basis === 'marked'
       ? ratedLoadIn(limit, system)

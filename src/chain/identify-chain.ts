@@ -2,7 +2,7 @@ import { fail } from '../errors.js';
 import { checkOneOf } from '../input-checks.js';
 import { compareExact } from '../quantities/exact.js';
 import type { QuantityInput, QuantityLike } from '../quantities/quantity.js';
-import { readPositive } from '../quantities/read.js';
+import { readOptional } from '../quantities/read.js';
 import { chainFinishPractice } from '../tables/generated/chain-finish-practice.js';
 import { measuredWireBands } from '../tables/generated/measured-wire-bands.js';
 import { us49cfr393108ChainMarks } from '../tables/generated/us-49cfr393-108-chain-marks.js';
@@ -95,7 +95,7 @@ export function identifyChain<const T extends RatingTable>(input: {
     fail('MISSING_FIELD', '', 'a mark, a wireDiameter or a finish', undefined, 'Look for a mark and measure the wire.');
   }
   const working = new Working(input.working !== false);
-  const wire = wireDiameter === undefined ? undefined : readPositive(wireDiameter, 'length', 'wireDiameter');
+  const wire = readOptional(wireDiameter, 'length', 'wireDiameter');
   const marked = gradeOfMark(ratings, mark, working);
   const suggested = gradesOfFinish(finish, marked, working);
   const place = wire && placeWire(wire, ratings, marked, worn === true, working);

@@ -3,7 +3,7 @@ import { checkObject } from '../input-checks.js';
 import { inUnit } from '../quantities/convert.js';
 import { compareExactSums, stepsToCover } from '../quantities/exact.js';
 import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/quantity.js';
-import { readPositive } from '../quantities/read.js';
+import { readOptional, readPositive } from '../quantities/read.js';
 import { sharedUnits } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
 import type { Note } from '../working/note.js';
@@ -75,8 +75,7 @@ export function lengthOfLinks(
     fail('NOT_A_WHOLE_NUMBER', 'links', 'a whole number of links, 1 or more', links, 'Count the links.');
   }
   const pitch = readPositive(input.pitch, 'length', 'pitch');
-  const wire =
-    input.wireDiameter === undefined ? undefined : readPositive(input.wireDiameter, 'length', 'wireDiameter');
+  const wire = readOptional(input.wireDiameter, 'length', 'wireDiameter');
   const units = sharedUnits(input.units, [pitch, wire]);
   const bearingLength = inShort(times(pitch, links), units);
   const outsideLength =

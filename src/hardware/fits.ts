@@ -3,7 +3,7 @@ import { fail } from '../errors.js';
 import { checkObject, checkOneOf } from '../input-checks.js';
 import { compareExact } from '../quantities/exact.js';
 import type { QuantityInput } from '../quantities/quantity.js';
-import { readPositive } from '../quantities/read.js';
+import { readOptional } from '../quantities/read.js';
 import { FOLLOW_THE_MARK } from '../working/cautions.js';
 import { type Note, note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
@@ -199,9 +199,8 @@ function takesChain(chain: string, steps: number): Decision {
 }
 
 function takesObject(hook: Hook, objectThickness: QuantityInput<'length'> | undefined, working: Working): Decision {
-  const opening = hook.opening === undefined ? undefined : readPositive(hook.opening, 'length', 'hook.opening');
-  const thickness =
-    objectThickness === undefined ? undefined : readPositive(objectThickness, 'length', 'objectThickness');
+  const opening = readOptional(hook.opening, 'length', 'hook.opening');
+  const thickness = readOptional(objectThickness, 'length', 'objectThickness');
   if (opening === undefined || thickness === undefined) {
     return { verdict: 'undetermined', because: note(OPENING_DECIDES), missing: [note(HOOK_OPENING)] };
   }

@@ -21,6 +21,15 @@ export function readPositive<K extends Kind>(input: unknown, kind: K, path: stri
   return refuse('NOT_POSITIVE', path, kind, `${quantity}`, 'Give a value above zero.');
 }
 
+/** Reads a field that may be left out; given, its value must be above zero. */
+export function readOptional<K extends Kind>(
+  input: unknown,
+  kind: K,
+  path: string,
+): Quantity<UnitOfKind[K]> | undefined {
+  return input === undefined ? undefined : readPositive(input, kind, path);
+}
+
 /** Reads a quantity object of any kind. */
 export function readAny<U extends Unit = Unit>(input: unknown, path: string): Quantity<U> {
   const { value, unit } = fieldsOf(input);

@@ -28,6 +28,11 @@ export function readSystem(asked: UnitSystem | undefined, own: UnitSystem): Unit
   return asked;
 }
 
+/** The unit that a mass, or a load rated as one, is shown in. */
+export function massUnitOf(units: UnitSystem): 'lb' | 'kg' {
+  return units === 'si' ? 'kg' : 'lb';
+}
+
 /** The units of a result: as asked, else the system that all inputs share, else a typed error. */
 export function sharedUnits(asked: UnitSystem | undefined, inputs: readonly (QuantityLike | undefined)[]): UnitSystem {
   if (asked !== undefined) return readSystem(asked, asked);

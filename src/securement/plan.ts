@@ -1,6 +1,6 @@
 import type { Capacities, Part } from '../assembly/part.js';
 import { fail, mapAt } from '../errors.js';
-import { checkIds, checkList, checkObject, checkOneOf } from '../input-checks.js';
+import { checkFlag, checkIds, checkList, checkObject, checkOneOf } from '../input-checks.js';
 import type { QuantityInput, QuantityLike } from '../quantities/quantity.js';
 import { readPositive } from '../quantities/read.js';
 import type { LengthUnit, MassUnit } from '../quantities/units.js';
@@ -126,10 +126,10 @@ export function readArticle(article: Article): ReadArticle {
   checkObject(article, '', 'an article { id, kind, mass, length }');
   const { kind, blockedForward, articulated, articulationLocked, specialMethods, accessories } = article;
   checkOneOf(kind, ARTICLE_KINDS, 'kind');
-  readFlag(blockedForward, 'blockedForward');
-  readFlag(articulated, 'articulated');
-  readFlag(articulationLocked, 'articulationLocked');
-  readFlag(specialMethods, 'specialMethods');
+  checkFlag(blockedForward, 'blockedForward');
+  checkFlag(articulated, 'articulated');
+  checkFlag(articulationLocked, 'articulationLocked');
+  checkFlag(specialMethods, 'specialMethods');
   if (accessories !== undefined) readAccessories(accessories);
   if (article.frictionMat !== undefined) checkObject(article.frictionMat, 'frictionMat', '{ massOnMat }');
   return {
@@ -143,13 +143,9 @@ function readAccessories(accessories: readonly Accessory[]): void {
   checkList(accessories, 'accessories', 0);
   checkIds(accessories, 'accessories');
   accessories.forEach(({ lowered, locked }, index) => {
-    readFlag(lowered, `accessories[${index}].lowered`);
-    readFlag(locked, `accessories[${index}].locked`);
+    checkFlag(lowered, `accessories[${index}].lowered`);
+    checkFlag(locked, `accessories[${index}].locked`);
   });
-}
-
-function readFlag(value: unknown, path: string): void {
-  if (value !== undefined) checkOneOf(value, [true, false], path);
 }
 
 /** Checks the shape of a plan: lists that are not empty, ids used once, tie-downs that hold something that exists. */

@@ -1,3 +1,4 @@
+import { CHAIN_GRADES, INCH_SIZES } from 'chain-rigging';
 import * as z from 'zod';
 
 /**
@@ -13,23 +14,8 @@ export function makePlainPlanSchema(object: typeof z.object | typeof z.strictObj
     unit: z.enum(['lb', 'kg', 't', 'short-ton', 'long-ton', 'lbf', 'N', 'kN', 'daN', 'kgf', 'kip']),
   });
   const length = object({ value: z.number(), unit: z.enum(['ft', 'in', 'yd', 'm', 'cm', 'mm', 'km', 'mi']) });
-  const size = z.enum([
-    '1/8',
-    '3/16',
-    '7/32',
-    '1/4',
-    '9/32',
-    '5/16',
-    '3/8',
-    '7/16',
-    '1/2',
-    '5/8',
-    '3/4',
-    '7/8',
-    '1',
-    '1-1/4',
-  ]);
-  const grade = z.literal([30, 43, 70, 80, 100, 120]);
+  const size = z.enum(INCH_SIZES);
+  const grade = z.literal(CHAIN_GRADES);
   const capacities = object({
     workingLoadLimit: rated.optional(),
     lashingCapacity: rated.optional(),

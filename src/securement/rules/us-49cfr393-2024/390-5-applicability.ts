@@ -1,9 +1,9 @@
 import { mapAt } from '../../../errors.js';
-import { checkIds, checkList, checkObject, checkOneOf } from '../../../input-checks.js';
-import { compareExactSums, type ExactTerm } from '../../../quantities/exact.js';
+import { checkFlag, checkIds, checkList, checkObject, checkOneOf } from '../../../input-checks.js';
+import { compareExact, compareExactSums, type ExactTerm } from '../../../quantities/exact.js';
 import { Quantity, type QuantityLike } from '../../../quantities/quantity.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
-import { readPositive } from '../../../quantities/read.js';
+import { readOptional } from '../../../quantities/read.js';
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
 import { type Note, note, type Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
@@ -28,13 +28,10 @@ export function applicability(vehicle: Vehicle | undefined, working: Working): A
   const { units, interstateCommerce } = vehicle;
   checkList(units, 'vehicle.units');
   checkIds(units, 'vehicle.units');
-  if (interstateCommerce !== undefined) checkOneOf(interstateCommerce, [true, false], 'vehicle.interstateCommerce');
+  checkFlag(interstateCommerce, 'vehicle.interstateCommerce');
   const read = mapAt(units, 'vehicle.units', heaviest);
   const known = read.filter((mass) => mass !== undefined);
-  const onLabel =
-    vehicle.combinationRatingOnLabel === undefined
-      ? undefined
-      : readPositive(vehicle.combinationRatingOnLabel, 'mass', 'vehicle.combinationRatingOnLabel');
+  const onLabel = readOptional(vehicle.combinationRatingOnLabel, 'mass', 'vehicle.combinationRatingOnLabel');
   const label = units.some(({ kind }) => kind === 'towed') ? onLabel : undefined;
   const limit = thresholds.rows['commercial-vehicle-mass'];
   const sum: ExactTerm[] = known.map((quantity) => ({ quantity }));
@@ -64,13 +61,10 @@ export function applicability(vehicle: Vehicle | undefined, working: Working): A
 
 function heaviest(unit: VehicleUnit): QuantityLike | undefined {
   checkOneOf(unit.kind, ['power', 'towed'], 'kind');
-  const rating =
-    unit.grossWeightRating === undefined
-      ? undefined
-      : readPositive(unit.grossWeightRating, 'mass', 'grossWeightRating');
-  const weight = unit.grossWeight === undefined ? undefined : readPositive(unit.grossWeight, 'mass', 'grossWeight');
+  const rating = readOptional(unit.grossWeightRating, 'mass', 'grossWeightRating');
+  const weight = readOptional(unit.grossWeight, 'mass', 'grossWeight');
   if (rating === undefined || weight === undefined) return rating ?? weight;
-  return compareExactSums([{ quantity: rating }], [{ quantity: weight }]) >= 0 ? rating : weight;
+  return compareExact(rating, weight) >= 0 ? rating : weight;
 }
 
 function answer(verdict: Applicability['verdict'], words: Words, params?: Note['params']): Applicability {

@@ -1,9 +1,13 @@
 import { fail } from '../../../errors.js';
+import { inUnit } from '../../../quantities/convert.js';
 import { compareExactSums, type ExactTerm, ratioOf } from '../../../quantities/exact.js';
 import type { QuantityLike } from '../../../quantities/quantity.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
+import { massUnitOf } from '../../../quantities/shared-units.js';
+import type { UnitSystem } from '../../../quantities/units.js';
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
 import { type Check, ratioCheck, undeterminedCheck } from '../../../working/check.js';
+import type { Working } from '../../../working/step.js';
 import type { ReadArticle } from '../../plan.js';
 import type { RuleContext } from '../../rule-set.js';
 import { type RatedTieDown, ratingNotKnown } from './393-108-weakest-part.js';
@@ -29,9 +33,9 @@ export function checkAggregate(
   tieDowns: readonly RatedTieDown[],
   { working, units }: RuleContext,
 ): Aggregate {
-  const unit = units === 'si' ? 'kg' : 'lb';
+  const unit = massUnitOf(units);
   const fraction = thresholds.rows['aggregate-fraction'].value;
-  const required: QuantityLike = { value: ratedLoadIn(mass, unit).value * fraction, unit };
+  const required = requiredAggregate(mass, units);
   let known = 0;
   let most = 0;
   let unknown = 0;
@@ -77,14 +81,30 @@ export function checkAggregate(
       result: aggregate,
       clause: about.clause,
     });
-    working.step({
-      subject: article.id,
-      symbol: 'required aggregate',
-      expression: `${fraction} · W`,
-      values: [['W', ratedLoadIn(mass, unit)]],
-      result: required,
-      clause: about.clause,
-    });
+    showRequired(article.id, mass, required, working);
   }
   return { required, aggregate, check };
+}
+
+/** 0.5 · W, as a mass in the units shown. */
+export function requiredAggregate(mass: QuantityLike, units: UnitSystem): QuantityLike<'lb' | 'kg'> {
+  const unit = massUnitOf(units);
+  return { value: inUnit(mass, unit).value * thresholds.rows['aggregate-fraction'].value, unit };
+}
+
+/** The step of {@link requiredAggregate}. */
+export function showRequired(
+  subject: string,
+  mass: QuantityLike,
+  required: QuantityLike<'lb' | 'kg'>,
+  working: Working,
+): void {
+  working.step({
+    subject,
+    symbol: 'required aggregate',
+    expression: `${thresholds.rows['aggregate-fraction'].value} · W`,
+    values: [['W', inUnit(mass, required.unit)]],
+    result: required,
+    clause: '49 CFR 393.106(d)',
+  });
 }

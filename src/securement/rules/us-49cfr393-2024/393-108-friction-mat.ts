@@ -1,7 +1,8 @@
 import { fail } from '../../../errors.js';
 import { compareExact } from '../../../quantities/exact.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
-import { readPositive } from '../../../quantities/read.js';
+import { readOptional, readPositive } from '../../../quantities/read.js';
+import { massUnitOf } from '../../../quantities/shared-units.js';
 import { us49cfr393108Unmarked } from '../../../tables/generated/us-49cfr393-108-unmarked.js';
 import { note } from '../../../working/note.js';
 import type { ReadArticle } from '../../plan.js';
@@ -25,15 +26,12 @@ export function showFrictionMat({ article, mass }: ReadArticle, { working, units
       'Give the part of it that rests on the mat.',
     );
   }
-  const rated =
-    mat.ratedResistance === undefined
-      ? undefined
-      : readPositive(mat.ratedResistance, 'ratedLoad', 'frictionMat.ratedResistance');
+  const rated = readOptional(mat.ratedResistance, 'ratedLoad', 'frictionMat.ratedResistance');
   working.cautions.push(note(MAT_NOT_COUNTED, { article: article.id }));
   if (!working.shown) return;
   cite(working, '393.108(g)');
   const { fraction } = us49cfr393108Unmarked.rows['friction-mat'].rating;
-  const weight = ratedLoadIn(onMat, units === 'si' ? 'kg' : 'lb');
+  const weight = ratedLoadIn(onMat, massUnitOf(units));
   working.step({
     subject: article.id,
     symbol: 'mat resistance',

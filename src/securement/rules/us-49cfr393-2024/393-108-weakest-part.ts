@@ -2,6 +2,7 @@ import type { Capacities } from '../../../assembly/part.js';
 import { type PartRater, readCapacity, type SeriesRating } from '../../../assembly/rate-part.js';
 import { showSeries } from '../../../assembly/show-parts.js';
 import type { QuantityLike } from '../../../quantities/quantity.js';
+import { massUnitOf } from '../../../quantities/shared-units.js';
 import { type Check, metCheck, notApplicableCheck, undeterminedCheck } from '../../../working/check.js';
 import { type Note, note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
@@ -40,7 +41,7 @@ export function rateTieDown(rater: PartRater, tieDown: TieDown, { working, units
   const anchors = missingAnchors(tieDown.path, series);
   const known = anchors.length === 0 || series.workingLoadLimit?.value === 0;
   if (working.shown) {
-    showSeries(working, series, parts, `tie-down ${tieDown.id}`, units === 'si' ? 'kg' : 'lb', '49 CFR 393.108(a)');
+    showSeries(working, series, parts, `tie-down ${tieDown.id}`, massUnitOf(units), '49 CFR 393.108(a)');
   }
   return {
     tieDown,

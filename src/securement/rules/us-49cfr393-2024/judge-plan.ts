@@ -2,6 +2,7 @@ import { PartRater } from '../../../assembly/rate-part.js';
 import { newLog, noteAssumptions } from '../../../assembly/show-parts.js';
 import { mapAt } from '../../../errors.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
+import { massUnitOf } from '../../../quantities/shared-units.js';
 import { us49cfr393_108_2024 } from '../../../tables/us-49cfr393-108-2024.js';
 import { type Check, countCheck, overallVerdict, undeterminedCheck, type Verdict } from '../../../working/check.js';
 import type { Note } from '../../../working/note.js';
@@ -32,7 +33,7 @@ export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context:
   }
   const checks: Check[] = [checkCondition(rated, working)];
   const outcomes = mapAt(articles, 'articles', (read) => judgeArticle(read, rated, checks, context));
-  const unit = units === 'si' ? 'kg' : 'lb';
+  const unit = massUnitOf(units);
   const tieDowns = rated.map((each) => countedTieDown(each, articles, unit));
   if (rated.some(({ tieDown }) => tieDown.path === 'vehicle-to-cargo')) working.cautions.push(HALF_CREDIT);
   working.cautions.push(DIRECTION_NOT_CHECKED, NOT_LOOKED_AT);

@@ -1,10 +1,9 @@
-import { inUnit } from '../../../quantities/convert.js';
 import { Quantity } from '../../../quantities/quantity.js';
-import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
 import { note } from '../../../working/note.js';
 import type { ReadArticle } from '../../plan.js';
 import type { ArticleRequirement, RuleContext } from '../../rule-set.js';
 import { performance } from './393-102-performance.js';
+import { requiredAggregate, showRequired } from './393-106-aggregate.js';
 import { cite } from './cite.js';
 import { openRules } from './open-rules.js';
 import { recommendedCount } from './practice.js';
@@ -13,25 +12,15 @@ import { recommendedCount } from './practice.js';
 export function requirementOf(read: ReadArticle, { working, units }: RuleContext): ArticleRequirement {
   const { options, byLength } = openRules(read, working);
   const minimumCount = Math.min(...options.map(({ minimumCount: count }) => count));
-  const mass = inUnit(read.mass, units === 'si' ? 'kg' : 'lb');
-  const fraction = thresholds.rows['aggregate-fraction'].value;
-  const requiredAggregate = new Quantity(mass.value * fraction, mass.unit);
+  const { value, unit } = requiredAggregate(read.mass, units);
+  const required = new Quantity(value, unit);
   cite(working, '393.106(d)');
-  if (working.shown) {
-    working.step({
-      subject: read.article.id,
-      symbol: 'required aggregate',
-      expression: `${fraction} · W`,
-      values: [['W', mass]],
-      result: requiredAggregate,
-      clause: '49 CFR 393.106(d)',
-    });
-  }
+  if (working.shown) showRequired(read.article.id, read.mass, required, working);
   if (byLength > minimumCount) working.cautions.push(note(LENGTH_COUNT_LARGER, { count: byLength }));
   return {
     minimumCount,
     recommendedCount: recommendedCount(read, minimumCount),
-    requiredAggregate,
+    requiredAggregate: required,
     options,
     perDirection: performance(read.mass, units, working),
   };
