@@ -92,6 +92,15 @@ export function failAt(place: string, error: unknown): never {
   throw new RiggingError({ ...error.toJSON(), path: path.replace('.[', '[') });
 }
 
+/** Reads one field that holds others; an error says which. */
+export function within<Read>(place: string, read: () => Read): Read {
+  try {
+    return read();
+  } catch (error) {
+    return failAt(place, error);
+  }
+}
+
 /** Reads a list item by item; an error says which item it came from. */
 export function mapAt<Item, Read>(
   list: readonly Item[],

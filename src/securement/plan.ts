@@ -15,9 +15,17 @@ export interface VehicleUnit {
   readonly grossWeight?: QuantityInput<'mass'>;
 }
 
+/** The deck that the load stands on: a flat rectangle. */
+export interface Deck {
+  readonly length: QuantityInput<'length'>;
+  readonly width: QuantityInput<'length'>;
+}
+
 /** The vehicle or combination that carries the load; decides only whether a rule applies. */
 export interface Vehicle {
   readonly units: readonly VehicleUnit[];
+  /** Its deck, for a drawing. */
+  readonly deck?: Deck;
   /** Combination rating (GCWR), only where the power unit's certification label shows it. */
   readonly combinationRatingOnLabel?: QuantityInput<'mass'>;
   /** True when the trip is interstate commerce. */
@@ -31,6 +39,19 @@ export interface Accessory {
   readonly lowered?: boolean;
   /** Held by pins, locks or the like so that it cannot move. */
   readonly locked?: boolean;
+}
+
+/**
+ * A point on the load or the vehicle: x forward, y left, z up, from the middle of the front edge of the deck, so
+ * that everything on the deck has an x below zero.
+ */
+export type Point = readonly [x: QuantityInput<'length'>, y: QuantityInput<'length'>, z: QuantityInput<'length'>];
+
+/** A place where an article stands on the deck: a tire, a corner of a track, a pad. It pushes and never pulls. */
+export interface ContactPoint {
+  readonly at: Point;
+  /** Friction factor here, where it is not that of the article. */
+  readonly friction?: number;
 }
 
 /** What the cargo is. `machinery` runs on wheels or tracks; `light-vehicle` is a car, light truck or van. */
@@ -58,6 +79,14 @@ export interface Article {
   readonly specialMethods?: boolean;
   /** A friction mat under it. */
   readonly frictionMat?: FrictionMat;
+  /** As carried, raised equipment included. Needed where forces are looked at, as are `contacts`. */
+  readonly centerOfGravity?: Point;
+  /** Where it stands on the deck. */
+  readonly contacts?: readonly ContactPoint[];
+  /** Friction factor between it and the deck, measured or from a table that the caller answers for. */
+  readonly friction?: number;
+  /** The box it fills, as two opposite corners, for a drawing. */
+  readonly outline?: readonly [Point, Point];
 }
 
 export interface FrictionMat {
@@ -88,6 +117,18 @@ interface TieDownBase {
   readonly path: TieDownPath;
   /** The end of the cargo it holds. Needed where a rule asks for restraint at both ends. */
   readonly end?: 'front' | 'rear';
+  /** Where it is fixed on the vehicle. */
+  readonly anchor?: Point;
+  /** Where it meets the cargo: the point it is fixed to, or the edge it bends over. */
+  readonly attachment?: Point;
+  /** Of one that runs over the cargo: where it leaves the cargo again. */
+  readonly otherAttachment?: Point;
+  /** Of one that runs over the cargo: where its other end is fixed on the vehicle. */
+  readonly otherAnchor?: Point;
+  /** The tension the tensioner leaves in it, on the tensioner's side. Nothing guesses it. */
+  readonly pretension?: QuantityInput<'force'>;
+  /** E · A: the force that would stretch it by its own length, were it to stay elastic. */
+  readonly axialStiffness?: QuantityInput<'force'>;
 }
 
 /** A tie-down given part by part, its anchor points among them. */

@@ -1,0 +1,156 @@
+import { fail, mapAt } from '../errors.js';
+import { checkList, checkObject } from '../input-checks.js';
+import { inUnit } from '../quantities/convert.js';
+import type { QuantityLike } from '../quantities/quantity.js';
+import { STANDARD_GRAVITY } from '../quantities/rated.js';
+import { readOptional, readQuantity } from '../quantities/read.js';
+import { distance, minus, scaled, type Vec3 } from '../statics/vector.js';
+import { type Article, type ContactPoint, type Plan, type Point, type ReadArticle, readPlan, type TieDown } from './plan.js';
+
+/**
+ * Where everything stands and pulls, in meters and newtons; axes x forward, y left, z up, origin on the deck in the
+ * middle of its front edge (ISO 8855). What the plan does not say is absent here: each reader decides whether that
+ * is an error or a missing fact.
+ */
+export interface ArticleLayout {
+  readonly article: Article;
+  readonly mass: ReadArticle['mass'];
+  /** N. */
+  readonly weight: number;
+  readonly centerOfGravity?: Vec3;
+  readonly contacts: readonly { readonly at: Vec3; readonly friction?: number }[];
+  /** The tie-downs that hold it, in the order of the plan. */
+  readonly tieDowns: readonly TieDownLayout[];
+}
+
+/** One tie-down with its straight runs: one of a direct tie-down, two of one that runs over the cargo. */
+export interface TieDownLayout {
+  readonly tieDown: TieDown;
+  /** Empty where the plan gives no points for it. */
+  readonly runs: readonly Run[];
+  /** N. */
+  readonly pretension?: number;
+  /** E · A in N. */
+  readonly axialStiffness?: number;
+}
+
+/** A straight run from the cargo to the vehicle. */
+export interface Run {
+  readonly attachment: Vec3;
+  readonly anchor: Vec3;
+  /** m. */
+  readonly length: number;
+  /** Unit vector from cargo to vehicle: the way it pulls the cargo. */
+  readonly pull: Vec3;
+}
+
+/** Reads a plan with its geometry. Tie-downs that hold an accessory belong to the article that carries it. */
+export function readLayout(plan: Plan): readonly ArticleLayout[] {
+  const articles = readPlan(plan);
+  const tieDowns = mapAt(plan.tieDowns, 'tieDowns', readTieDownLayout);
+  return mapAt(articles, 'articles', (read) => layoutOf(read, tieDowns));
+}
+
+function layoutOf({ article, mass }: ReadArticle, tieDowns: readonly TieDownLayout[]): ArticleLayout {
+  const { centerOfGravity, contacts = [] } = article;
+  const friction = readFriction(article.friction, 'friction');
+  if (article.contacts !== undefined) checkList(contacts, 'contacts');
+  const held = [article.id, ...(article.accessories ?? []).map(({ id }) => id)];
+  return {
+    article,
+    mass,
+    weight: inUnit(mass, 'kg').value * STANDARD_GRAVITY,
+    ...(centerOfGravity !== undefined && { centerOfGravity: readPoint(centerOfGravity, 'centerOfGravity') }),
+    contacts: mapAt(contacts, 'contacts', (contact) => readContact(contact, friction)),
+    tieDowns: tieDowns.filter(({ tieDown }) => held.includes(tieDown.holds)),
+  };
+}
+
+function readContact(contact: ContactPoint, ofArticle: number | undefined): ArticleLayout['contacts'][number] {
+  checkObject(contact, '', 'a contact { at }');
+  const friction = readFriction(contact.friction, 'friction') ?? ofArticle;
+  return { at: readPoint(contact.at, 'at'), ...(friction !== undefined && { friction }) };
+}
+
+/** The greatest friction factor anybody measures between a load and a deck is well below this. */
+const MOST_FRICTION = 2;
+
+function readFriction(friction: unknown, path: string): number | undefined {
+  if (friction === undefined) return undefined;
+  if (typeof friction !== 'number' || !(friction >= 0 && friction <= MOST_FRICTION)) {
+    const code = typeof friction === 'number' && friction < 0 ? 'NEGATIVE' : 'NOT_FINITE';
+    fail(code, path, `a friction factor from 0 to ${MOST_FRICTION}`, friction, 'Give the number, such as 0.3.');
+  }
+  return friction as number;
+}
+
+/** A point in meters. */
+export function readPoint(point: unknown, path: string): Vec3 {
+  if (!Array.isArray(point) || point.length !== 3) {
+    fail('MISSING_FIELD', path, 'a point [x, y, z] of three lengths', point, "Write ['-6 ft', '40 in', '0 in'].");
+  }
+  const meters = (index: number) =>
+    inUnit(readQuantity((point as unknown[])[index], 'length', `${path}[${index}]`), 'm').value;
+  return [meters(0), meters(1), meters(2)];
+}
+
+function readTieDownLayout(tieDown: TieDown): TieDownLayout {
+  const pretension = newtons(readOptional(tieDown.pretension, 'force', 'pretension'));
+  const axialStiffness = newtons(readOptional(tieDown.axialStiffness, 'force', 'axialStiffness'));
+  return {
+    tieDown,
+    runs: readRuns(tieDown),
+    ...(pretension !== undefined && { pretension }),
+    ...(axialStiffness !== undefined && { axialStiffness }),
+  };
+}
+
+/** The points of a tie-down. */
+export type TieDownPoints = Pick<TieDown, 'path' | 'anchor' | 'attachment' | 'otherAnchor' | 'otherAttachment'>;
+
+/** The straight runs of a tie-down; none where it has no points. */
+export function readRuns({ path, anchor, attachment, otherAnchor, otherAttachment }: TieDownPoints): readonly Run[] {
+  const first = readRun(anchor, attachment, 'anchor', 'attachment');
+  const other = readRun(otherAnchor, otherAttachment, 'otherAnchor', 'otherAttachment');
+  if (first === undefined) {
+    if (other !== undefined) fail('MISSING_FIELD', 'anchor', 'the first end too', undefined, 'Give both ends.');
+    return [];
+  }
+  if (other === undefined) return [first];
+  if (path === 'vehicle-to-cargo') {
+    fail('CONFLICTING_FIELDS', 'otherAnchor', 'none: a direct tie-down ends on the cargo', 'a point', 'Leave it out.');
+  }
+  checkSides(path, first, other);
+  return [first, other];
+}
+
+const newtons = (force: QuantityLike | undefined): number | undefined => force && inUnit(force, 'N').value;
+
+function readRun(
+  anchor: Point | undefined,
+  attachment: Point | undefined,
+  anchorName: string,
+  attachmentName: string,
+): Run | undefined {
+  if (anchor === undefined && attachment === undefined) return undefined;
+  const from = readPoint(attachment, attachmentName);
+  const to = readPoint(anchor, anchorName);
+  const length = distance(from, to);
+  if (!(length > 0)) {
+    fail('IMPOSSIBLE_GEOMETRY', anchorName, 'a point apart from where it meets the cargo', 'the same point', 'Check it.');
+  }
+  return { attachment: from, anchor: to, length, pull: scaled(minus(to, from), 1 / length) };
+}
+
+/** The path is stated, because the law counts by it; where the points contradict it, one of the two is wrong. */
+function checkSides(path: TieDown['path'], { anchor: one }: Run, { anchor: other }: Run): void {
+  const sameSide = one[1] * other[1] > 0;
+  if (sameSide === (path === 'over-same-side')) return;
+  fail(
+    'CONFLICTING_FIELDS',
+    'path',
+    sameSide ? 'over-same-side: both anchors are on one side' : 'over-other-side: the anchors are on two sides',
+    path,
+    'Correct the path or the points.',
+  );
+}
