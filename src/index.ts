@@ -31,6 +31,7 @@ export {
   type ListedChain,
   type MarkedChain,
 } from './chain/chain-rating.js';
+export { type ChainStiffness, chainStiffness } from './chain/chain-stiffness.js';
 export { type BreakingForceOfGrade, breakingForceOfGrade, type EuropeanChainClass } from './chain/grade-strength.js';
 export { type ChainCandidate, type ChainFinish, type ChainIdentity, identifyChain } from './chain/identify-chain.js';
 export { type LengthOfLinks, type LinksForLength, lengthOfLinks, linksForLength } from './chain/links.js';
@@ -85,8 +86,11 @@ export type {
   Accessory,
   Article,
   ArticleKind,
+  ContactPoint,
+  Deck,
   FrictionMat,
   Plan,
+  Point,
   ReadArticle,
   TieDown,
   TieDownAsWhole,
@@ -109,6 +113,7 @@ export type {
   RuleSet,
 } from './securement/rule-set.js';
 export { us49cfr393_110_2024, us49cfr393_2024 } from './securement/rules/us-49cfr393-2024/index.js';
+export { type TensionerLength, type TieDownLength, tieDownLength } from './securement/tie-down-length.js';
 export { type TieDownsRequired, tieDownsRequired } from './securement/tie-downs-required.js';
 export type {
   ChainRows,

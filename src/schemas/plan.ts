@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { MOST_FRICTION } from '../securement/layout.js';
 import { TIE_DOWN_PATHS } from '../securement/plan.js';
 import {
   build,
@@ -18,7 +19,7 @@ import {
   word,
 } from './fields.js';
 import { capacities, partList } from './part.js';
-import { length, mass, ratedLoad } from './quantity.js';
+import { force, length, mass, point, ratedLoad } from './quantity.js';
 
 /**
  * The vehicle or combination that carries the load.
@@ -40,9 +41,27 @@ export const vehicleSchema = /* @__PURE__ */ build(() =>
       1,
       'at least one unit',
     ),
+    deck: optional(fields('a deck', { length, width: length })),
     combinationRatingOnLabel: optional(mass),
     interstateCommerce: optional(flag()),
   }),
+);
+
+const friction = /* @__PURE__ */ build(() =>
+  withFaults(z.number().min(0).max(MOST_FRICTION), (value) => [
+    fault(
+      typeof value === 'number' && value < 0 ? 'NEGATIVE' : 'NOT_FINITE',
+      `a friction factor from 0 to ${MOST_FRICTION}`,
+      value,
+      'Give the number, such as 0.3.',
+    ),
+  ]),
+);
+
+const outline = /* @__PURE__ */ build(() =>
+  withFaults(z.tuple([point, point]), (value) => [
+    fault('MISSING_FIELD', 'two opposite corners [[x, y, z], [x, y, z]]', value, 'Leave it out when not known.'),
+  ]),
 );
 
 /** The fields of an article; in a request for one article alone its id may be left out. */
@@ -64,6 +83,12 @@ export const articleFields = /* @__PURE__ */ build(() => ({
   securedUnder: optional(text('a rule, such as 393.130')),
   specialMethods: optional(flag()),
   frictionMat: optional(fields('a friction mat', { massOnMat: mass, ratedResistance: optional(ratedLoad) })),
+  centerOfGravity: optional(point),
+  contacts: optional(
+    list(fields('a contact', { at: point, friction: optional(friction) }), 1, 'at least one contact point'),
+  ),
+  friction: optional(friction),
+  outline: optional(outline),
 }));
 
 /**
@@ -97,7 +122,18 @@ export const tieDownSchema = /* @__PURE__ */ build(() => {
       'Name what the tie-down holds.',
     ),
   ]);
-  const base = { id: name(), holds, path: word(TIE_DOWN_PATHS), end: optional(word(['front', 'rear'])) };
+  const base = {
+    id: name(),
+    holds,
+    path: word(TIE_DOWN_PATHS),
+    end: optional(word(['front', 'rear'])),
+    anchor: optional(point),
+    attachment: optional(point),
+    otherAttachment: optional(point),
+    otherAnchor: optional(point),
+    pretension: optional(force),
+    axialStiffness: optional(force),
+  };
   const ofParts = fields('a tie-down of parts', { ...base, parts: partList() });
   const asWhole = fields('a tie-down as a whole', { ...base, capacities });
   return withFaults(z.union([ofParts, asWhole]), (value, issue) => {

@@ -69,6 +69,14 @@ export const length = /* @__PURE__ */ build(() => quantitySchema('length', { pos
 export const force = /* @__PURE__ */ build(() => quantitySchema('force', { positive: true }));
 export const ratedLoad = /* @__PURE__ */ build(() => quantitySchema('ratedLoad', { positive: true }));
 
+/** A point of the plan: three lengths, each of either sign. */
+export const point = /* @__PURE__ */ build(() => {
+  const coordinate = quantitySchema('length');
+  return withFaults(z.tuple([coordinate, coordinate, coordinate]), (value) => [
+    fault('MISSING_FIELD', 'a point [x, y, z] of three lengths', value, "Write ['-6 ft', '40 in', '0 in']."),
+  ]);
+});
+
 /** A schema that leaves it to the whole it is part of to say what is wrong with a value of the right type. */
 function silent<S extends z.ZodType>(schema: S): S {
   return withFaults(schema, (_, issue) => (issue.code === 'invalid_type' ? undefined : []));

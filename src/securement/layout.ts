@@ -4,8 +4,16 @@ import { inUnit } from '../quantities/convert.js';
 import type { QuantityLike } from '../quantities/quantity.js';
 import { STANDARD_GRAVITY } from '../quantities/rated.js';
 import { readOptional, readQuantity } from '../quantities/read.js';
-import { distance, minus, scaled, type Vec3 } from '../statics/vector.js';
-import { type Article, type ContactPoint, type Plan, type Point, type ReadArticle, readPlan, type TieDown } from './plan.js';
+import { lengthOf, scale, subtract, type Vec3 } from '../statics/vector.js';
+import {
+  type Article,
+  type ContactPoint,
+  type Plan,
+  type Point,
+  type ReadArticle,
+  readPlan,
+  type TieDown,
+} from './plan.js';
 
 /**
  * Where everything stands and pulls, in meters and newtons; axes x forward, y left, z up, origin on the deck in the
@@ -73,7 +81,7 @@ function readContact(contact: ContactPoint, ofArticle: number | undefined): Arti
 }
 
 /** The greatest friction factor anybody measures between a load and a deck is well below this. */
-const MOST_FRICTION = 2;
+export const MOST_FRICTION = 2;
 
 function readFriction(friction: unknown, path: string): number | undefined {
   if (friction === undefined) return undefined;
@@ -135,11 +143,18 @@ function readRun(
   if (anchor === undefined && attachment === undefined) return undefined;
   const from = readPoint(attachment, attachmentName);
   const to = readPoint(anchor, anchorName);
-  const length = distance(from, to);
+  const line = subtract(to, from);
+  const length = lengthOf(line);
   if (!(length > 0)) {
-    fail('IMPOSSIBLE_GEOMETRY', anchorName, 'a point apart from where it meets the cargo', 'the same point', 'Check it.');
+    fail(
+      'IMPOSSIBLE_GEOMETRY',
+      anchorName,
+      'a point apart from where it meets the cargo',
+      'the same point',
+      'Check it.',
+    );
   }
-  return { attachment: from, anchor: to, length, pull: scaled(minus(to, from), 1 / length) };
+  return { attachment: from, anchor: to, length, pull: scale(line, 1 / length) };
 }
 
 /** The path is stated, because the law counts by it; where the points contradict it, one of the two is wrong. */

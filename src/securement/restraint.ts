@@ -1,4 +1,4 @@
-import type { QuantityInput, QuantityLike, Quantity } from '../quantities/quantity.js';
+import type { Quantity, QuantityInput, QuantityLike } from '../quantities/quantity.js';
 import type { Verdict } from '../working/check.js';
 import type { Note } from '../working/note.js';
 import type { ResultBase } from '../working/result.js';

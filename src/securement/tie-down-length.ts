@@ -6,7 +6,7 @@ import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/q
 import { readOptional, readPositive, readQuantity } from '../quantities/read.js';
 import { sharedUnits } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
-import { distance } from '../statics/vector.js';
+import { lengthOf, subtract } from '../statics/vector.js';
 import { FOLLOW_THE_MARK } from '../working/cautions.js';
 import { note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
@@ -84,10 +84,13 @@ export function tieDownLength(input: {
   const joins = readOptional(tensioner?.joins, 'length', 'tensioner.joins');
   const overCargo = readOptional(input.overCargo, 'length', 'overCargo');
   const units = sharedUnits(input.units, [pitch, ...lengthsOf(tieDown), ...Object.values(added), joins, overCargo]);
-  const shown = (meters: number) => inUnit({ value: meters, unit: 'm' }, units === 'us' ? 'ft' : 'm');
+  const unit = units === 'us' ? 'ft' : 'm';
+  const shown = (meters: number) => inUnit(finely(meters, units), unit);
 
   const reach = reachOf(runs, overCargo, working, shown);
-  const more = Object.entries(added).flatMap(([name, length]) => (length === undefined ? [] : [[name, length] as const]));
+  const more = Object.entries(added).flatMap(([name, length]) =>
+    length === undefined ? [] : [[name, length] as const],
+  );
   const meters =
     more.reduce((sum, [, length]) => sum + inMeters(length), reach) - (joins === undefined ? 0 : inMeters(joins));
   if (!(meters > 0)) {
@@ -107,20 +110,25 @@ export function tieDownLength(input: {
     values: [['reach', shown(reach)], ...more, ...(joins === undefined ? [] : [['joined', joins] as const])],
     result: required,
   });
-  const { links, bearingLength, takeUp, ...counted } = linksForLength({ length: required, pitch, units });
+  const { links, bearingLength, takeUp, ...counted } = linksForLength({ length: finely(meters, units), pitch, units });
   working.steps.push(...(working.shown ? counted.steps : []));
   for (const source of counted.sources) working.cite(source);
   for (const [name, length] of Object.entries(added)) {
     if (length === undefined) working.assumptions.push(note(NOTHING_FOR, { name }));
   }
   working.cautions.push(...counted.cautions, FOLLOW_THE_MARK);
-  const unit = required.unit;
   return makeResult(
     'tieDownLength',
     { reach: shown(reach), required, links, length: inUnit(bearingLength, unit), spare: inUnit(takeUp, unit) },
     input,
     working,
   );
+}
+
+/** A distance is a square root: ten decimals of an inch or a millimeter keep 60 in from reading 59.99999999999999 in. */
+function finely(meters: number, units: UnitSystem): Quantity<'in' | 'mm'> {
+  const { value, unit } = inUnit({ value: meters, unit: 'm' }, units === 'us' ? 'in' : 'mm');
+  return new Quantity(Number(value.toFixed(10)), unit);
 }
 
 const inMeters = (length: QuantityLike): number => inUnit(length, 'm').value;
@@ -151,10 +159,16 @@ function reachOf(
   shown: (meters: number) => QuantityLike,
 ): number {
   const [first, other] = runs;
-  const straight = other === undefined ? 0 : distance(first.attachment, other.attachment);
+  const straight = other === undefined ? 0 : lengthOf(subtract(first.attachment, other.attachment));
   const over = overCargo === undefined ? straight : inMeters(overCargo);
   if (over < straight) {
-    fail('IMPOSSIBLE_GEOMETRY', 'overCargo', `at least ${shown(straight)}`, `${overCargo}`, 'It is not shorter than the straight line.');
+    fail(
+      'IMPOSSIBLE_GEOMETRY',
+      'overCargo',
+      `at least ${shown(straight)}`,
+      `${overCargo}`,
+      'It is not shorter than the straight line.',
+    );
   }
   const reach = runs.reduce((sum, { length }) => sum + length, over);
   working.step({
@@ -163,7 +177,12 @@ function reachOf(
     expression: other === undefined ? '|attachment − anchor|' : 'run + over the cargo + other run',
     values: [
       ['run', shown(first.length)],
-      ...(other === undefined ? [] : ([['over the cargo', shown(over)], ['other run', shown(other.length)]] as const)),
+      ...(other === undefined
+        ? []
+        : ([
+            ['over the cargo', shown(over)],
+            ['other run', shown(other.length)],
+          ] as const)),
     ],
     result: shown(reach),
   });

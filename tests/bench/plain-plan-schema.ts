@@ -14,6 +14,7 @@ export function makePlainPlanSchema(object: typeof z.object | typeof z.strictObj
     unit: z.enum(['lb', 'kg', 't', 'short-ton', 'long-ton', 'lbf', 'N', 'kN', 'daN', 'kgf', 'kip']),
   });
   const length = object({ value: z.number(), unit: z.enum(['ft', 'in', 'yd', 'm', 'cm', 'mm', 'km', 'mi']) });
+  const point = z.tuple([length, length, length]);
   const size = z.enum(INCH_SIZES);
   const grade = z.literal(CHAIN_GRADES);
   const capacities = object({
@@ -61,6 +62,7 @@ export function makePlainPlanSchema(object: typeof z.object | typeof z.strictObj
           grossWeight: mass.optional(),
         }),
       ),
+      deck: object({ length, width: length }).optional(),
       combinationRatingOnLabel: mass.optional(),
       interstateCommerce: flag,
     }).optional(),
@@ -77,6 +79,10 @@ export function makePlainPlanSchema(object: typeof z.object | typeof z.strictObj
         securedUnder: z.enum(['393.110', '393.128', '393.130']).optional(),
         specialMethods: flag,
         frictionMat: object({ massOnMat: mass, ratedResistance: rated.optional() }).optional(),
+        centerOfGravity: point.optional(),
+        contacts: z.array(object({ at: point, friction: z.number().optional() })).optional(),
+        friction: z.number().optional(),
+        outline: z.tuple([point, point]).optional(),
       }),
     ),
     tieDowns: z.array(
@@ -85,6 +91,12 @@ export function makePlainPlanSchema(object: typeof z.object | typeof z.strictObj
         holds: z.string(),
         path: z.enum(['vehicle-to-cargo', 'over-same-side', 'over-other-side']),
         end: z.enum(['front', 'rear']).optional(),
+        anchor: point.optional(),
+        attachment: point.optional(),
+        otherAttachment: point.optional(),
+        otherAnchor: point.optional(),
+        pretension: force.optional(),
+        axialStiffness: force.optional(),
         parts: z.array(part).optional(),
         capacities: capacities.optional(),
       }),

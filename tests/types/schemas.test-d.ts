@@ -42,11 +42,7 @@ function same<A, B>(_both: [A] extends [B] ? ([B] extends [A] ? true : never) : 
  * So what a schema takes goes to the library as it is, and the other way only with the `readonly` of lists taken
  * off. Texts need no such help: a schema's text has the library's own template type.
  */
-type Writable<T> = T extends readonly (infer Item)[]
-  ? Writable<Item>[]
-  : T extends object
-    ? { -readonly [K in keyof T]: Writable<T[K]> }
-    : T;
+type Writable<T> = T extends object ? { -readonly [K in keyof T]: Writable<T[K]> } : T;
 
 declare const plan: z.input<typeof planSchema>;
 declare const corePlan: Writable<Plan>;
