@@ -318,3 +318,119 @@ describe('rules', () => {
     expect(Math.round((pounds('one-tie-down-mass') * KG_PER_LB) / 10) * 10).toBe(500);
   });
 });
+
+describe('load restraint outside the United States', () => {
+  const item = (table: string, name: string): number => Number(find(rowsOf(table), { item: name })?.value);
+  const coefficient = (table: string, wanted: Record<string, string>): number => Number(find(rowsOf(table), wanted)?.c);
+  const EN = 'eu-en12195-1-2010';
+
+  it('has the tonnage of the quick lashing table for one over-top lashing (from memory)', () => {
+    // EU guidelines, STF 400 daN, 75 degrees: m = 2 mu sin 75 STF / (fs g (c - mu)), printed to two figures.
+    const printed: [mu: number, sideways: string, forward: string][] = [
+      [0.15, '0.31', '0.15'],
+      [0.2, '0.48', '0.21'],
+      [0.3, '1.1', '0.38'],
+      [0.4, '2.9', '0.63'],
+    ];
+    const tonnes = (mu: number, direction: string): string => {
+      const c = coefficient(`${EN}-accelerations`, { check: 'sliding', direction });
+      const fs = item(`${EN}-factors`, `safety-factor-${direction}`);
+      const clamping = 2 * mu * Math.sin((75 * Math.PI) / 180) * 4000;
+      return (clamping / (fs * item(`${EN}-factors`, 'gravity') * (c - mu)) / 1000).toPrecision(2);
+    };
+    for (const [mu, sideways, forward] of printed) {
+      expect([tonnes(mu, 'sideways'), tonnes(mu, 'rearward'), tonnes(mu, 'forward')]).toEqual([
+        sideways,
+        sideways,
+        forward,
+      ]);
+    }
+    expect(tonnes(0.5, 'forward')).toBe('1.1'); // sideways 0.5 holds by itself
+  });
+
+  it('leaves 2000 kg of a bundle of 10 000 kg to hold sideways, as a roadside case has it', () => {
+    // Sideways 50 %, friction 30 %: 20 % remains.
+    const c = coefficient(`${EN}-accelerations`, { check: 'sliding', direction: 'sideways' });
+    expect(10_000 * (c - 0.3)).toBeCloseTo(2000, 9);
+  });
+
+  it('gives EN 12195-1 and the CTU Code one friction factor for each pair that both list', () => {
+    const ctu = rowsOf('imo-ctu-2014-friction');
+    for (const { surface = '', against = '', mu } of rowsOf(`${EN}-friction`)) {
+      const row = find(ctu, { surface, against });
+      // Where the CTU Code splits dry and wet for these, both are the same number.
+      expect([row?.mu_dry, row?.mu_wet], `${surface}, ${against}`).toEqual([mu, mu]);
+    }
+  });
+
+  it('rates European chain at half the strength of grade 8 wire, rounded, but for the listed size', () => {
+    // 800 N/mm2 over two bar sections; halved it is one section: 8 mm, 50.27 mm2 x 800 = 40.2 kN, printed 40.
+    const deviation = (row: Row) => num(row, 'lc_kn') / (0.8 * (Math.PI / 4) * num(row, 'size') ** 2) - 1;
+    const off = rowsOf('eu-en12195-3-2001-chain').filter((row) => deviation(row) > 0.003 || deviation(row) < -0.03);
+    expect(off.map((row) => row.size)).toEqual(['13 mm']); // 100 kN beside 106.2
+  });
+
+  it('asks for the tension of the tensioner by the size of the chain', () => {
+    for (const row of rowsOf('eu-en12195-3-2001-chain')) {
+      expect(num(row, 'stf_min_fraction'), row.size).toBe(num(row, 'size') <= 10 ? 0.25 : 0.15);
+    }
+  });
+
+  it('rates Australian chain off half the strength of grade 70 wire by the stated shares', () => {
+    // 8 mm: 50.27 mm2 x 700 N/mm2 = 35.19 kN; 3.8 t = 37.27 kN, 5.9 % above.
+    const shares = rowsOf('au-lrg-2018-chain').map((row) => {
+      const half = 0.7 * (Math.PI / 4) * num(row, 'size') ** 2;
+      return `${row.size} ${(100 * ((num(row, 'lc_t') * 9.80665) / half - 1)).toFixed(1)}`;
+    });
+    expect(shares).toEqual(['6 mm 14.0', '8 mm 5.9', '10 mm 7.0', '13 mm -5.0']);
+  });
+
+  it('counts half the breaking force of chain everywhere but in New Zealand', () => {
+    const chain = (table: string) => Number(find(rowsOf(table), { device: 'chain' })?.fraction);
+    expect([
+      1 / item('eu-en12195-3-2001-factors', 'breaking-force-over-lc'),
+      chain('imo-ctu-2014-msl-fractions'),
+      chain('imo-css-annex13-2014-msl-fractions'),
+      chain('nz-tlc-2017-rated-strength'),
+    ]).toEqual([0.5, 0.5, 0.5, 1]);
+  });
+
+  it('gives the transverse balance of the worked example of CSS Code, Annex 13', () => {
+    // 62 t, four lashings of 60 kN calculation strength at 40 degrees: printed 182 + 230, f = 0.96.
+    const mu = Number(find(rowsOf('imo-css-annex13-2014-friction'), { surface: 'steel', against: 'timber' })?.mu_dry);
+    const angle = (40 * Math.PI) / 180;
+    const f = mu * Math.sin(angle) + Math.cos(angle);
+    expect(f.toFixed(2)).toBe('0.96');
+    expect(Math.floor(mu * 62 * item('imo-css-annex13-2014-factors', 'gravity'))).toBe(182);
+    expect(Math.floor(4 * 60 * Number(f.toFixed(2)))).toBe(230);
+  });
+
+  it('has the floor points of heavier vehicles hold more', () => {
+    const floor = rowsOf('eu-en12640-2000-lashing-points').filter(({ point }) => point?.startsWith('floor'));
+    for (const [i, row] of floor.entries()) {
+      const next = floor[i + 1];
+      expect(row.to_t, row.point).toBe(next?.over_t ?? '');
+      if (next !== undefined) expect(num(next, 'capacity_dan')).toBeGreaterThan(num(row, 'capacity_dan'));
+    }
+  });
+
+  it('gives the answers of the published Canadian and New Zealand examples', () => {
+    // Licensing manual: 3.65 m, 600 kg, not blocked: aggregate at least 300 kg, three tie-downs.
+    const table = 'ca-nsc10-2013-thresholds';
+    expect(600 * item(table, 'aggregate-fraction')).toBe(300);
+    expect(2 + Math.ceil((3.65 - item(table, 'two-tie-down-length')) / item(table, 'length-step'))).toBe(3);
+    // 10 t without a headboard: two chains rated 10 t each.
+    expect(10 * Number(find(rowsOf('nz-tlc-2017-multiples'), { headboard: 'none' })?.multiple)).toBe(2 * 10);
+  });
+
+  it('has Canadian limits in meters and kilograms that round the feet and pounds', () => {
+    // 5 ft = 1.524 m, 10 ft = 3.048 m, cut to centimeters; 5,000 lb = 2,268.0 kg.
+    const table = 'ca-nsc10-2013-thresholds';
+    const centimeters = (feet: number) => Math.floor(feet * M_PER_FT * 100) / 100;
+    expect([item(table, 'one-tie-down-length'), item(table, 'two-tie-down-length')]).toEqual([
+      centimeters(5),
+      centimeters(10),
+    ]);
+    expect(item(table, 'heavy-vehicle-tie-down-wll')).toBe(Math.round(5000 * KG_PER_LB));
+  });
+});
