@@ -119,12 +119,15 @@ export type {
   ChainRows,
   GeneratedTable,
   GradeOf,
+  KindRatings,
   RatedCell,
   RatedRows,
   RatingTable,
+  RowKey,
+  RowKind,
   SizeOf,
 } from './tables/rating-table.js';
-export { us49cfr393_108_2024 } from './tables/us-49cfr393-108-2024.js';
+export { us49cfr393_108_2024, us49cfr393_108_chain_2024 } from './tables/us-49cfr393-108-2024.js';
 export { usWeldedChain_2003 } from './tables/us-welded-chain-2003.js';
 export type {
   Check,

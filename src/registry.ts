@@ -2,7 +2,7 @@ import { fail } from './errors.js';
 import type { RuleSet } from './securement/rule-set.js';
 import { us49cfr393_2024 } from './securement/rules/us-49cfr393-2024/index.js';
 import type { RatingTable } from './tables/rating-table.js';
-import { us49cfr393_108_2024 } from './tables/us-49cfr393-108-2024.js';
+import { us49cfr393_108_2024, us49cfr393_108_chain_2024 } from './tables/us-49cfr393-108-2024.js';
 import { usWeldedChain_2003 } from './tables/us-welded-chain-2003.js';
 
 /**
@@ -31,7 +31,7 @@ export function ruleSetById(id: string): RuleSet {
  * // => '2024'
  */
 export function ratingTableById(id: string): RatingTable {
-  const known: readonly RatingTable[] = [us49cfr393_108_2024, usWeldedChain_2003];
+  const known: readonly RatingTable[] = [us49cfr393_108_2024, us49cfr393_108_chain_2024, usWeldedChain_2003];
   return (
     known.find((table) => table.id === id) ??
     fail(

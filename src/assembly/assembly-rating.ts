@@ -13,7 +13,7 @@ import type { Note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
 import type { Part } from './part.js';
-import { type PartLimit, PartRater, type PartRating, type SeriesRating } from './rate-part.js';
+import { newRater, type PartLimit, type PartRating, rateSeries, type SeriesRating } from './rate-part.js';
 import { newLog, noteAssumptions, showSeries } from './show-parts.js';
 
 export interface AssemblyRating extends ResultBase<'assemblyRating'> {
@@ -79,11 +79,11 @@ export function assemblyRating(input: AssemblyInput): AssemblyRating {
   const unit = massUnitOf(readSystem(input.units, ratings.units));
   const working = new Working(input.working !== false);
   const log = newLog();
-  const series = new PartRater(ratings, log).rateSeries(parts);
+  const series = rateSeries(newRater(ratings, log), parts);
   const load = readOptional(input.load, 'ratedLoad', 'load');
   if (working.shown) showSeries(working, series, parts, 'assembly', unit);
   for (const source of log.sources) working.cite(source);
-  noteAssumptions(working, ratings, log);
+  noteAssumptions(working, log);
   working.cautions.push(STRAIGHT_PULL, STAND_CLEAR, FOLLOW_THE_MARK);
 
   const { workingLoadLimit, atMost } = series;

@@ -7,16 +7,18 @@ import type { QuantityLike } from '../quantities/quantity.js';
 import { readOptional, readPositive } from '../quantities/read.js';
 import {
   type GeneratedTable,
+  type KindRatings,
   printedRating,
   type RatedCell,
-  type RatedRows,
   type RatingTable,
+  type RowKey,
+  type RowKind,
   rowOf,
   sourceOfCell,
 } from '../tables/rating-table.js';
 import { type Note, note, type Words } from '../working/note.js';
 import type { Provenance, SourceRef } from '../working/source.js';
-import type { Capacities, ChainPart, FiberRopePart, FittingPart, Part, PartKind, WireRopePart } from './part.js';
+import type { Capacities, ChainPart, FittingPart, ParallelPart, Part, PartKind, WireRopePart } from './part.js';
 
 /** Why a part has the rating it has. */
 export type PartBasis =
@@ -70,303 +72,73 @@ export interface SeriesRating {
 /** What is worth saying about the parts rated so far, in legs too; kept only for a caller that shows its working. */
 export interface RatingLog {
   readonly sources: SourceRef[];
-  /** Parts without a mark that count as something all the same. */
-  readonly unmarked: { readonly id: string; readonly kind: 'chain' | 'fiber-rope' }[];
+  /** Parts without a mark that count as something all the same, and by which clause. */
+  readonly unmarked: { readonly kind: PartKind; readonly part: string; readonly as: string; readonly clause: string }[];
   fittingsAsChain: boolean;
   takenAsSound: boolean;
 }
 
-/**
- * Rates parts under one table. It remembers the last chain and the last fitting it looked up, because the
- * parts of a plan are mostly alike.
- */
-export class PartRater {
+/** Rates parts under one table. It remembers the last chain and the last fitting, because the parts of a plan are mostly alike. */
+export interface PartRater {
   readonly ratings: RatingTable;
   readonly log: RatingLog | undefined;
-  private depth = 0;
-  private lastChain: LastRow | undefined;
-  private lastFitting: LastRow | undefined;
+  depth: number;
+  lastChain: LastRow | undefined;
+  lastFitting: LastRow | undefined;
+}
 
-  constructor(ratings: RatingTable, log?: RatingLog) {
-    this.ratings = ratings;
-    this.log = log;
+export function newRater(ratings: RatingTable, log?: RatingLog): PartRater {
+  return { ratings, log, depth: 0, lastChain: undefined, lastFitting: undefined };
+}
+
+/** A series while its parts are being rated. */
+type Series = { -readonly [field in keyof SeriesRating]: SeriesRating[field] };
+
+/**
+ * Rates a series by its weakest part: WLL = min(WLL of every part). An unknown part makes the whole unknown,
+ * never zero and never infinite; a part that counts zero makes the whole zero, whatever is unknown beside it.
+ */
+export function rateSeries(rater: PartRater, parts: readonly Part[], name = 'parts'): SeriesRating {
+  checkList(parts, name);
+  checkIds(parts, name);
+  const limits = new Array<PartLimit>(parts.length);
+  const series: Series = {
+    limits,
+    workingLoadLimit: null,
+    weakest: NONE,
+    atMost: null,
+    missing: NONE,
+    damaged: NONE,
+    vehicleAnchors: 0,
+    cargoAnchors: 0,
+    lowestGrade: Number.POSITIVE_INFINITY,
+  };
+  // mapAt written out: this loop runs for every part of a plan, and the callback would cost it a few percent
+  let index = 0;
+  try {
+    for (; index < parts.length; index++) limits[index] = limitOf(rater, parts[index] as Part, series);
+  } catch (error) {
+    failAt(`${name}[${index}]`, error);
   }
-
-  /**
-   * Rates a series by its weakest part: WLL = min(WLL of every part). An unknown part makes the whole unknown,
-   * never zero and never infinite; a part that counts zero makes the whole zero, whatever is unknown beside it.
-   */
-  rateSeries(parts: readonly Part[], name = 'parts'): SeriesRating {
-    checkList(parts, name);
-    checkIds(parts, name);
-    const found: Findings = {
-      missing: NONE,
-      damaged: NONE,
-      vehicleAnchors: 0,
-      cargoAnchors: 0,
-      lowestGrade: Number.POSITIVE_INFINITY,
-    };
-    // mapAt written out: this loop runs for every part of a plan, and the callback would cost it a few percent
-    const limits = new Array<PartLimit>(parts.length);
-    let index = 0;
-    try {
-      for (; index < parts.length; index++) limits[index] = this.limitOf(parts[index] as Part, found);
-    } catch (error) {
-      failAt(`${name}[${index}]`, error);
-    }
-    let least: QuantityLike | null = null;
-    let ties = 0;
-    let unknownParts = false;
-    for (const { workingLoadLimit } of limits) {
-      if (workingLoadLimit === null) {
-        unknownParts = true;
-        continue;
-      }
+  let least: QuantityLike | null = null;
+  let ties = 0;
+  let known = true;
+  for (const { workingLoadLimit } of limits) {
+    if (workingLoadLimit === null) known = false;
+    else {
       const order = least === null ? -1 : compareExact(workingLoadLimit, least);
       if (order < 0) {
         least = workingLoadLimit;
         ties = 1;
       } else if (order === 0) ties++;
     }
-    const known = !unknownParts || (least !== null && least.value === 0);
-    const { missing, damaged, vehicleAnchors, cargoAnchors, lowestGrade } = found;
-    return {
-      limits,
-      workingLoadLimit: known ? least : null,
-      weakest: known && least !== null ? weakestOf(parts, limits, least, ties) : NONE,
-      atMost: least,
-      missing,
-      damaged,
-      vehicleAnchors,
-      cargoAnchors,
-      lowestGrade,
-    };
   }
-
-  /** The kind decides first, so that each branch meets parts of one shape. */
-  private limitOf(part: Part, found: Findings): PartLimit {
-    const { webbing, strapping, wireRope } = this.ratings;
-    switch (part.kind) {
-      case 'chain':
-        return this.limitByChain(part, found, 'table');
-      case 'grab-hook':
-      case 'slip-hook':
-      case 'connecting-link':
-      case 'master-link':
-      case 'clevis':
-        return this.limitByChain(part, found, 'as chain of its grade and size');
-      case 'anchor':
-        checkOneOf(part.at, ANCHORED_AT, 'at');
-        if (part.at === 'cargo') found.cargoAnchors++;
-        else found.vehicleAnchors++;
-        return this.stated(part, found) ?? missing(part, ANCHOR_NOT_RATED, found, { at: part.at });
-      case 'binder':
-      case 'shackle':
-      case 'turnbuckle':
-      case 'winch':
-        return this.stated(part, found) ?? missing(part, NO_MARK, found);
-      case 'webbing':
-        return this.limitOfRow(part, found, webbing, webbing?.rows, part.width);
-      case 'strapping':
-        return this.limitOfRow(
-          part,
-          found,
-          strapping,
-          rowOf<RatedRows>(strapping?.rows ?? NO_ROWS, part.width ?? ''),
-          part.thickness,
-        );
-      case 'wire-rope':
-        return this.limitByStrength(part, found) ?? this.limitOfRow(part, found, wireRope, wireRope?.rows, part.size);
-      case 'fiber-rope':
-        return this.limitOfFiberRope(part, found);
-      case 'parallel':
-        return this.limitOfLegs(part, found);
-      default:
-        return fail(
-          (part as Part).kind === undefined ? 'MISSING_FIELD' : 'UNKNOWN_VALUE',
-          'kind',
-          'a kind of part, such as chain, grab-hook, binder or anchor',
-          (part as Part).kind,
-          'The type Part lists them.',
-        );
-    }
+  series.atMost = least;
+  if (least !== null && (known || least.value === 0)) {
+    series.workingLoadLimit = least;
+    series.weakest = weakestOf(parts, limits, least, ties);
   }
-
-  /** What is stated on the part itself: its condition, then its mark. Undefined where the tables must say. */
-  private stated(part: SinglePart, found: Findings): PartLimit | undefined {
-    const { id, condition, capacities, markedWll } = part;
-    if (condition !== undefined) {
-      const state = stateOf(condition);
-      if (state === 'damaged') {
-        found.damaged = [...found.damaged, id];
-        return DAMAGED;
-      }
-      if (state === 'undetermined') return missing(part, CONDITION_UNDETERMINED, found);
-    } else if (this.log !== undefined) this.log.takenAsSound = true;
-    const capacity = capacities === undefined ? undefined : readCapacity(capacities);
-    const marked = markedWll === undefined ? capacity : readPositive(markedWll, 'ratedLoad', 'markedWll');
-    if (marked === undefined) return undefined;
-    if (capacity !== undefined && compareExact(capacity, marked) !== 0) {
-      fail(
-        'CONFLICTING_FIELDS',
-        'capacities.workingLoadLimit',
-        'the same limit as markedWll',
-        `${capacity}`,
-        'Give it once.',
-      );
-    }
-    return { workingLoadLimit: marked, basis: 'marked' };
-  }
-
-  /**
-   * Chain by its table row. A hook or link marked with grade and size only is rated as that chain, which is how
-   * ASTM A952 sizes them; without both it is unknown.
-   */
-  private limitByChain(part: ChainPart | FittingPart, found: Findings, basis: PartBasis): PartLimit {
-    const { kind, size, grade } = part;
-    const isChain = kind === 'chain';
-    const { ratings, log } = this;
-    const last = isChain ? this.lastChain : this.lastFitting;
-    const asLast = last !== undefined && last.size === size && last.grade === grade;
-    if (!asLast && (isChain || size !== undefined)) checkChain(size, grade);
-    const stated = log === undefined && saysNothing(part) ? undefined : this.stated(part, found);
-    if (isChain) {
-      const lowest = grade ?? (stated === undefined ? 0 : found.lowestGrade);
-      if (lowest < found.lowestGrade) found.lowestGrade = lowest;
-    }
-    if (stated !== undefined) return stated;
-    if (isChain && grade === undefined) log?.unmarked.push({ id: part.id, kind });
-    if (asLast) return last.limit;
-    const counted = isChain ? (grade ?? ratings.unmarkedChain?.grade) : grade;
-    if (size === undefined || counted === undefined) return missing(part, NO_MARK, found);
-    const cell = rowOf<RatedCell>(rowOf(ratings.chain.rows, size) ?? NO_ROWS, counted);
-    // a real chain that this table does not list needs its mark; a size nobody makes was refused above
-    if (cell === undefined)
-      return missing(part, NOT_LISTED, found, { size: `${size} grade ${counted}`, table: ratings.id });
-    const limit = this.fromCell(ratings.chain, cell, isChain && grade === undefined ? 'unmarked default' : basis);
-    if (!isChain && log !== undefined) {
-      log.fittingsAsChain = true;
-      log.sources.push(SIZED_BY_CHAIN);
-    }
-    if (isChain) this.lastChain = { size, grade, limit };
-    else this.lastFitting = { size, grade, limit };
-    return limit;
-  }
-
-  /** 393.108(e)(1): a share of the nominal strength, where the construction is known. */
-  private limitByStrength(part: WireRopePart, found: Findings): PartLimit | undefined {
-    const { wireRopeByStrength } = this.ratings;
-    if (part.nominalStrength === undefined || wireRopeByStrength === undefined) return undefined;
-    const { value, unit } = readPositive(part.nominalStrength, 'force', 'nominalStrength');
-    const { fraction } = wireRopeByStrength.rows['wire-rope'].WLL;
-    this.log?.sources.push(wireRopeByStrength.source);
-    return (
-      this.stated(part, found) ?? {
-        workingLoadLimit: { value: decimalProduct(value, fraction), unit },
-        basis: 'share of nominal strength',
-      }
-    );
-  }
-
-  private limitOfFiberRope(part: FiberRopePart, found: Findings): PartLimit {
-    const { fiberRope, unknownFiberRope } = this.ratings;
-    const { id, kind, material = unknownFiberRope?.material ?? '' } = part;
-    if (fiberRope !== undefined) checkOneOf(material, Object.keys(fiberRope.rows), 'material');
-    const rows = rowOf<RatedRows>(fiberRope?.rows ?? NO_ROWS, material);
-    const limit = this.limitOfRow(
-      part,
-      found,
-      fiberRope,
-      rows,
-      part.size,
-      part.material === undefined ? 'unmarked default' : 'table',
-    );
-    if (limit.basis === 'unmarked default') this.log?.unmarked.push({ id, kind });
-    return limit;
-  }
-
-  private limitOfRow(
-    part: SinglePart,
-    found: Findings,
-    table: GeneratedTable<unknown> | undefined,
-    rows: RatedRows | undefined,
-    key: string | undefined,
-    basis: PartBasis = 'table',
-  ): PartLimit {
-    const stated = this.stated(part, found);
-    if (stated !== undefined) return stated;
-    if (table === undefined || key === undefined) return missing(part, NO_MARK, found);
-    const cell = rowOf<RatedCell>(rows ?? NO_ROWS, key);
-    return cell === undefined
-      ? missing(part, NOT_LISTED, found, { size: describe(key), table: this.ratings.id })
-      : this.fromCell(table, cell, basis);
-  }
-
-  private fromCell(table: GeneratedTable<unknown>, cell: RatedCell, basis: PartBasis): PartLimit {
-    const { units } = this.ratings;
-    const source = sourceOfCell(table, cell, units);
-    this.log?.sources.push(source);
-    const provenance = basis === 'as chain of its grade and size' ? 'derived' : source.provenance;
-    return { workingLoadLimit: printedRating(cell, units), basis, provenance };
-  }
-
-  private limitOfLegs({ legs, loadSharing }: Extract<Part, { kind: 'parallel' }>, found: Findings): PartLimit {
-    checkList(legs, 'legs', 2);
-    if (++this.depth > MOST_DEPTH) {
-      fail(
-        'TOO_LARGE',
-        'legs',
-        `legs within legs at most ${MOST_DEPTH} deep`,
-        'more',
-        'Legs that contain themselves have no end.',
-      );
-    }
-    checkOneOf(loadSharing, ['equal', 'one-leg'], 'loadSharing');
-    let least: QuantityLike | null = null;
-    let first: Note | undefined;
-    let vehicleAnchors = Number.POSITIVE_INFINITY;
-    let cargoAnchors = Number.POSITIVE_INFINITY;
-    for (let index = 0; index < legs.length; index++) {
-      const leg = this.rateSeries(legs[index] as readonly Part[], `legs[${index}]`);
-      found.damaged = [...found.damaged, ...leg.damaged];
-      found.missing = [...found.missing, ...leg.missing];
-      vehicleAnchors = Math.min(vehicleAnchors, leg.vehicleAnchors);
-      cargoAnchors = Math.min(cargoAnchors, leg.cargoAnchors);
-      found.lowestGrade = Math.min(found.lowestGrade, leg.lowestGrade);
-      if (leg.workingLoadLimit === null) first ??= leg.missing[0];
-      else if (least === null || compareExact(leg.workingLoadLimit, least) < 0) least = leg.workingLoadLimit;
-    }
-    this.depth--;
-    found.vehicleAnchors += vehicleAnchors;
-    found.cargoAnchors += cargoAnchors;
-    const basis = loadSharing === 'equal' ? 'equal legs' : 'weakest leg';
-    if (least !== null && least.value === 0) return { workingLoadLimit: ZERO, basis };
-    if (first !== undefined || least === null) {
-      return { workingLoadLimit: null, basis: 'unknown', ...(first === undefined ? {} : { missing: first }) };
-    }
-    const count = loadSharing === 'equal' ? legs.length : 1;
-    return { workingLoadLimit: { value: decimalProduct(least.value, count), unit: least.unit }, basis };
-  }
-}
-
-/** Legs within legs, as far as anybody builds them. */
-const MOST_DEPTH = 16;
-
-interface LastRow {
-  readonly size: string;
-  readonly grade: number | undefined;
-  readonly limit: PartLimit;
-}
-
-type SinglePart = Exclude<Part, { kind: 'parallel' }>;
-
-/** What a series gathers beside its rating. */
-interface Findings {
-  missing: readonly Note[];
-  damaged: readonly string[];
-  vehicleAnchors: number;
-  cargoAnchors: number;
-  lowestGrade: number;
+  return series;
 }
 
 function weakestOf(
@@ -378,12 +150,214 @@ function weakestOf(
   const ids = new Array<string>(ties);
   let next = 0;
   for (let index = 0; next < ties; index++) {
-    const limit = limits[index]?.workingLoadLimit ?? null;
-    if (limit !== null && (limit === least || compareExact(limit, least) === 0))
+    const { workingLoadLimit } = limits[index] as PartLimit;
+    if (workingLoadLimit !== null && compareExact(workingLoadLimit, least) === 0)
       ids[next++] = (parts[index] as Part).id;
   }
   return ids;
 }
+
+/** The kind decides first, so that each branch meets parts of one shape. */
+function limitOf(rater: PartRater, part: Part, series: Series): PartLimit {
+  switch (part.kind) {
+    case 'chain':
+    case 'grab-hook':
+    case 'slip-hook':
+    case 'connecting-link':
+    case 'master-link':
+    case 'clevis':
+      return limitByChain(rater, part, series);
+    case 'anchor':
+      checkOneOf(part.at, ANCHORED_AT, 'at');
+      if (part.at === 'cargo') series.cargoAnchors++;
+      else series.vehicleAnchors++;
+      return stated(rater, part, series) ?? missing(part, ANCHOR_NOT_RATED, series, { at: part.at });
+    case 'binder':
+    case 'shackle':
+    case 'turnbuckle':
+    case 'winch':
+      return limitByMark(rater, part, series);
+    case 'webbing':
+    case 'wire-rope':
+    case 'fiber-rope':
+    case 'strapping': {
+      const listed = rater.ratings.others?.[part.kind];
+      return listed === undefined ? limitByMark(rater, part, series) : limitByRow(rater, part, series, listed);
+    }
+    case 'parallel':
+      return limitOfLegs(rater, part, series);
+    default:
+      return fail(
+        (part as Part).kind === undefined ? 'MISSING_FIELD' : 'UNKNOWN_VALUE',
+        'kind',
+        'a kind of part, such as chain, grab-hook, binder or anchor',
+        (part as Part).kind,
+        'The type Part lists them.',
+      );
+  }
+}
+
+/** What is stated on the part itself: its condition, then its mark. Undefined where the tables must say. */
+function stated({ log }: PartRater, part: SinglePart, series: Series): PartLimit | undefined {
+  const { id, condition, capacities, markedWll } = part;
+  if (condition !== undefined) {
+    const state = stateOf(condition);
+    if (state === 'damaged') {
+      series.damaged = [...series.damaged, id];
+      return DAMAGED;
+    }
+    if (state === 'undetermined') return missing(part, CONDITION_UNDETERMINED, series);
+  } else if (log !== undefined) log.takenAsSound = true;
+  const capacity = capacities === undefined ? undefined : readCapacity(capacities);
+  const marked = markedWll === undefined ? capacity : readPositive(markedWll, 'ratedLoad', 'markedWll');
+  if (marked === undefined) return undefined;
+  if (capacity !== undefined && compareExact(capacity, marked) !== 0) {
+    fail(
+      'CONFLICTING_FIELDS',
+      'capacities.workingLoadLimit',
+      'the same limit as markedWll',
+      `${capacity}`,
+      'Give it once.',
+    );
+  }
+  return { workingLoadLimit: marked, basis: 'marked' };
+}
+
+/**
+ * Chain by its table row. A hook or link marked with grade and size only is rated as that chain, which is how
+ * ASTM A952 sizes them; without both it is unknown.
+ */
+function limitByChain(rater: PartRater, part: ChainPart | FittingPart, series: Series): PartLimit {
+  const { id, kind, size, grade } = part;
+  const { ratings, log } = rater;
+  const isChain = kind === 'chain';
+  const last = isChain ? rater.lastChain : rater.lastFitting;
+  const asLast = last !== undefined && last.size === size && last.grade === grade;
+  if (!asLast && (isChain || size !== undefined)) checkChain(size, grade);
+  const own = log === undefined && saysNothing(part) ? undefined : stated(rater, part, series);
+  if (isChain) {
+    const lowest = grade ?? (own === undefined ? 0 : series.lowestGrade);
+    if (lowest < series.lowestGrade) series.lowestGrade = lowest;
+  }
+  if (own !== undefined) return own;
+  const unmarked = isChain && grade === undefined ? ratings.unmarkedChain : null;
+  if (unmarked !== null) log?.unmarked.push({ kind, part: id, as: `grade ${unmarked.grade}`, clause: unmarked.clause });
+  if (asLast) return last.limit;
+  const counted = grade ?? unmarked?.grade;
+  if (size === undefined || counted === undefined) return missing(part, NO_MARK, series);
+  const cell = rowOf<RatedCell>(rowOf(ratings.chain.rows, size) ?? NO_ROWS, counted);
+  // a real chain that this table does not list needs its mark; a size nobody makes was refused above
+  if (cell === undefined)
+    return missing(part, NOT_LISTED, series, { size: `${size} grade ${counted}`, table: ratings.id });
+  if (isChain) {
+    const limit = limitOfCell(rater, ratings.chain, cell, unmarked === null ? 'table' : 'unmarked default');
+    rater.lastChain = { size, grade, limit };
+    return limit;
+  }
+  const limit = limitOfCell(rater, ratings.chain, cell, 'as chain of its grade and size');
+  if (log !== undefined) {
+    log.fittingsAsChain = true;
+    log.sources.push(SIZED_BY_CHAIN);
+  }
+  rater.lastFitting = { size, grade, limit };
+  return limit;
+}
+
+function limitByMark(rater: PartRater, part: SinglePart, series: Series): PartLimit {
+  return stated(rater, part, series) ?? missing(part, NO_MARK, series);
+}
+
+/** Webbing, rope and strapping by their row. The last key must be known; the table may say what stands for the first. */
+function limitByRow(
+  rater: PartRater,
+  part: RowPart,
+  series: Series,
+  { table, keys, firstUnknown, shareOfStrength }: KindRatings,
+): PartLimit {
+  const { ratings, log } = rater;
+  const { id, kind } = part;
+  const fields: RowFields = part;
+  const values = keys.map((key) => fields[key]);
+  const unmarked = values[0] === undefined ? firstUnknown : undefined;
+  if (unmarked !== undefined) values[0] = unmarked.as;
+  if (firstUnknown !== undefined) checkOneOf(values[0], Object.keys(table.rows), keys[0]);
+  let share: PartLimit | undefined;
+  if (shareOfStrength !== undefined && fields.nominalStrength !== undefined) {
+    const { value, unit } = readPositive(fields.nominalStrength, 'force', 'nominalStrength');
+    const limit = { value: decimalProduct(value, shareOfStrength.rows['wire-rope'].WLL.fraction), unit };
+    log?.sources.push(shareOfStrength.source);
+    share = { workingLoadLimit: limit, basis: 'share of nominal strength' };
+  }
+  const own = stated(rater, part, series) ?? share;
+  if (own !== undefined) return own;
+  const last = values.at(-1);
+  if (last === undefined) return missing(part, NO_MARK, series);
+  let row: unknown = table.rows;
+  for (const value of values) row = rowOf((row ?? NO_ROWS) as Rows, value ?? '');
+  if (row === undefined) return missing(part, NOT_LISTED, series, { size: describe(last), table: ratings.id });
+  if (unmarked !== undefined) log?.unmarked.push({ kind, part: id, ...unmarked });
+  return limitOfCell(rater, table, row as RatedCell, unmarked === undefined ? 'table' : 'unmarked default');
+}
+
+function limitOfCell(
+  { ratings: { units }, log }: PartRater,
+  table: GeneratedTable<unknown>,
+  cell: RatedCell,
+  basis: PartBasis,
+): PartLimit {
+  const source = sourceOfCell(table, cell, units);
+  log?.sources.push(source);
+  const provenance = basis === 'as chain of its grade and size' ? 'derived' : source.provenance;
+  return { workingLoadLimit: printedRating(cell, units), basis, provenance };
+}
+
+function limitOfLegs(rater: PartRater, { legs, loadSharing }: ParallelPart, series: Series): PartLimit {
+  checkList(legs, 'legs', 2);
+  if (++rater.depth > MOST_DEPTH) {
+    fail(
+      'TOO_LARGE',
+      'legs',
+      `legs within legs at most ${MOST_DEPTH} deep`,
+      'more',
+      'Legs that contain themselves have no end.',
+    );
+  }
+  checkOneOf(loadSharing, ['equal', 'one-leg'], 'loadSharing');
+  const rated = Array.from(legs, (leg, index) => rateSeries(rater, leg, `legs[${index}]`));
+  rater.depth--;
+  let least: QuantityLike | null = null;
+  let unknown: Note | undefined;
+  for (const { damaged, missing, lowestGrade, workingLoadLimit } of rated) {
+    series.damaged = [...series.damaged, ...damaged];
+    series.missing = [...series.missing, ...missing];
+    series.lowestGrade = Math.min(series.lowestGrade, lowestGrade);
+    if (workingLoadLimit === null) unknown ??= missing[0];
+    else if (least === null || compareExact(workingLoadLimit, least) < 0) least = workingLoadLimit;
+  }
+  series.vehicleAnchors += Math.min(...rated.map(({ vehicleAnchors }) => vehicleAnchors));
+  series.cargoAnchors += Math.min(...rated.map(({ cargoAnchors }) => cargoAnchors));
+  const equal = loadSharing === 'equal';
+  const basis = equal ? 'equal legs' : 'weakest leg';
+  if (least?.value === 0) return { workingLoadLimit: ZERO, basis };
+  if (unknown !== undefined || least === null) {
+    return { workingLoadLimit: null, basis: 'unknown', ...(unknown && { missing: unknown }) };
+  }
+  return { workingLoadLimit: { value: decimalProduct(least.value, equal ? legs.length : 1), unit: least.unit }, basis };
+}
+
+/** Legs within legs, as far as anybody builds them. */
+const MOST_DEPTH = 16;
+
+interface LastRow {
+  readonly size: string;
+  readonly grade: number | undefined;
+  readonly limit: PartLimit;
+}
+
+type SinglePart = Exclude<Part, ParallelPart>;
+type RowPart = Extract<Part, { kind: RowKind }>;
+type RowFields = { readonly [Key in RowKey]?: string } & Pick<WireRopePart, 'nominalStrength'>;
+type Rows = { readonly [key: string]: unknown };
 
 /** The working load limit among capacities, if it is there. */
 export function readCapacity(capacities: Capacities): QuantityLike | undefined {
@@ -410,12 +384,12 @@ function stateOf(condition: unknown): unknown {
 function missing(
   part: SinglePart,
   words: Words,
-  found: Findings,
+  series: Series,
   params: Readonly<Record<string, string | number>> = {},
 ): PartLimit {
   const said = words === NO_MARK && part.capacities !== undefined ? OTHER_SYSTEM : words;
   const fact = note(said, { part: part.id, kind: part.kind, ...params });
-  found.missing = [...found.missing, fact];
+  series.missing = [...series.missing, fact];
   return { workingLoadLimit: null, basis: 'unknown', missing: fact };
 }
 

@@ -1,5 +1,4 @@
 import { isForce, ratedLoadIn, STANDARD_GRAVITY } from '../quantities/rated.js';
-import type { RatingTable } from '../tables/rating-table.js';
 import { type Note, note } from '../working/note.js';
 import type { StepValue, Working } from '../working/step.js';
 import type { Part } from './part.js';
@@ -54,22 +53,14 @@ const TAKEN_AS_SOUND: Note = {
   text: 'Parts whose condition is not stated are taken as inspected and sound.',
 };
 
-/** A log for a {@link PartRater} of a caller that shows its working. */
+/** A log for a {@link newRater} of a caller that shows its working. */
 export function newLog(): RatingLog {
   return { sources: [], unmarked: [], fittingsAsChain: false, takenAsSound: false };
 }
 
 /** What the ratings took for granted, each thing once. */
-export function noteAssumptions(working: Working, ratings: RatingTable, log: RatingLog): void {
-  for (const { id, kind } of log.unmarked) {
-    const { unmarkedChain, unknownFiberRope } = ratings;
-    const [as, clause] =
-      kind === 'chain'
-        ? [`grade ${unmarkedChain?.grade}`, unmarkedChain?.clause]
-        : [unknownFiberRope?.material, unknownFiberRope?.clause];
-    if (clause !== undefined && as !== undefined)
-      working.assumptions.push(note(UNMARKED_PART, { kind, part: id, as, clause }));
-  }
-  if (log.fittingsAsChain) working.assumptions.push(FITTINGS_AS_CHAIN);
-  if (log.takenAsSound) working.assumptions.push(TAKEN_AS_SOUND);
+export function noteAssumptions({ assumptions }: Working, log: RatingLog): void {
+  for (const part of log.unmarked) assumptions.push(note(UNMARKED_PART, part));
+  if (log.fittingsAsChain) assumptions.push(FITTINGS_AS_CHAIN);
+  if (log.takenAsSound) assumptions.push(TAKEN_AS_SOUND);
 }

@@ -45,16 +45,27 @@ export interface RatingTable<Chain extends ChainRows = ChainRows> {
   readonly unmarkedChain: { readonly grade: number; readonly clause: string } | null;
   /** Where its chain is made and marked: each market has its own grade marks. */
   readonly market: 'north-america';
-  readonly webbing?: GeneratedTable<RatedRows>;
-  readonly wireRope?: GeneratedTable<RatedRows>;
-  /** The share of a wire rope's nominal strength that counts where its construction is known and its limit is not marked. */
-  readonly wireRopeByStrength?: GeneratedTable<{
+  /** The parts that are no chain and have rows of their own; left out where the document is about chain alone. */
+  readonly others?: { readonly [K in RowKind]?: KindRatings };
+}
+
+/** Kinds of part, other than chain, that a document may list. */
+export type RowKind = 'webbing' | 'wire-rope' | 'fiber-rope' | 'strapping';
+
+/** The fields that name a row. */
+export type RowKey = 'size' | 'width' | 'thickness' | 'material';
+
+/** Where a kind of part has its rows, and how they are found. */
+export interface KindRatings {
+  readonly table: GeneratedTable<RatedRows | { readonly [key: string]: RatedRows }>;
+  /** The fields of the part that are the keys of its table, in the table's order. */
+  readonly keys: readonly [RowKey, ...RowKey[]];
+  /** What the first of them counts as where it is not known, and the clause that says so. */
+  readonly firstUnknown?: { readonly as: string; readonly clause: string };
+  /** The share of its nominal strength that counts where its construction is known and its limit is not marked. */
+  readonly shareOfStrength?: GeneratedTable<{
     readonly 'wire-rope': { readonly WLL: { readonly fraction: number } };
   }>;
-  readonly fiberRope?: GeneratedTable<{ readonly [material: string]: RatedRows }>;
-  /** The material a synthetic rope of unknown composition counts as. */
-  readonly unknownFiberRope?: { readonly material: string; readonly clause: string };
-  readonly strapping?: GeneratedTable<{ readonly [width: string]: RatedRows }>;
 }
 
 /** The trade sizes of a rating table. */

@@ -22,10 +22,32 @@ export const us49cfr393_108_2024 = {
   chain: us49cfr393108Chain,
   unmarkedChain: { grade: 30, clause: '49 CFR 393.108(d)' },
   market: 'north-america',
-  webbing: us49cfr393108Webbing,
-  wireRope: us49cfr393108WireRope,
-  wireRopeByStrength: us49cfr393108Unmarked,
-  fiberRope: us49cfr393108FiberRope,
-  unknownFiberRope: { material: 'polypropylene', clause: '49 CFR 393.108(c)' },
-  strapping: us49cfr393108Strapping,
+  others: {
+    webbing: { table: us49cfr393108Webbing, keys: ['width'] },
+    'wire-rope': { table: us49cfr393108WireRope, keys: ['size'], shareOfStrength: us49cfr393108Unmarked },
+    'fiber-rope': {
+      table: us49cfr393108FiberRope,
+      keys: ['material', 'size'],
+      firstUnknown: { as: 'polypropylene', clause: '49 CFR 393.108(c)' },
+    },
+    strapping: { table: us49cfr393108Strapping, keys: ['width', 'thickness'] },
+  },
+} as const satisfies RatingTable;
+
+/**
+ * The chain of {@link us49cfr393_108_2024} alone, for an application that carries no other kind of tie-down. Chain,
+ * hooks and links are rated alike under both; webbing, rope and strapping have no rating here but their mark.
+ *
+ * @example
+ * assemblyRating({ ratings: us49cfr393_108_chain_2024, parts: [{ id: 'chain', kind: 'chain', size: '3/8', grade: 70 }] }).workingLoadLimit
+ * // => 6600 lb
+ */
+export const us49cfr393_108_chain_2024 = {
+  id: 'us-49cfr393-108-chain-2024',
+  title: '49 CFR 393.108, working load limits of chain without a marked limit',
+  asOf: '2024',
+  units: 'us',
+  chain: us49cfr393108Chain,
+  unmarkedChain: { grade: 30, clause: '49 CFR 393.108(d)' },
+  market: 'north-america',
 } as const satisfies RatingTable;

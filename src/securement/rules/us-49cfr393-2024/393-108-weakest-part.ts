@@ -1,5 +1,5 @@
 import type { Capacities } from '../../../assembly/part.js';
-import { type PartRater, readCapacity, type SeriesRating } from '../../../assembly/rate-part.js';
+import { type PartRater, rateSeries, readCapacity, type SeriesRating } from '../../../assembly/rate-part.js';
 import { showSeries } from '../../../assembly/show-parts.js';
 import type { QuantityLike } from '../../../quantities/quantity.js';
 import { massUnitOf } from '../../../quantities/shared-units.js';
@@ -37,7 +37,7 @@ export interface RatedTieDown {
 export function rateTieDown(rater: PartRater, tieDown: TieDown, { working, units }: RuleContext): RatedTieDown {
   const { parts } = tieDown;
   if (parts === undefined) return rateAsWhole(tieDown, working);
-  const series = rater.rateSeries(parts);
+  const series = rateSeries(rater, parts);
   const anchors = missingAnchors(tieDown.path, series);
   const known = anchors.length === 0 || series.workingLoadLimit?.value === 0;
   if (working.shown) {

@@ -1,4 +1,4 @@
-import { PartRater } from '../../../assembly/rate-part.js';
+import { newRater } from '../../../assembly/rate-part.js';
 import { newLog, noteAssumptions } from '../../../assembly/show-parts.js';
 import { mapAt } from '../../../errors.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
@@ -24,12 +24,12 @@ import { addPracticeChecks, recommendedCount } from './practice.js';
 export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context: RuleContext): PlanOutcome {
   const { working, units } = context;
   const log = working.shown ? newLog() : undefined;
-  const rater = new PartRater(us49cfr393_108_2024, log);
+  const rater = newRater(us49cfr393_108_2024, log);
   const rated = mapAt(plan.tieDowns, 'tieDowns', (tieDown) => rateTieDown(rater, tieDown, context));
   if (log !== undefined) {
     cite(working, '393.108(a)-(f)');
     for (const source of log.sources) working.cite(source);
-    noteAssumptions(working, us49cfr393_108_2024, log);
+    noteAssumptions(working, log);
   }
   const checks: Check[] = [checkCondition(rated, working)];
   const outcomes = mapAt(articles, 'articles', (read) => judgeArticle(read, rated, checks, context));
