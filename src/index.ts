@@ -32,12 +32,14 @@ export {
   type MarkedChain,
 } from './chain/chain-rating.js';
 export { type ChainStiffness, chainStiffness } from './chain/chain-stiffness.js';
-export { type BreakingForceOfGrade, breakingForceOfGrade, type EuropeanChainClass } from './chain/grade-strength.js';
+export { type BreakingForceOfGrade, breakingForceOfGrade } from './chain/grade-strength.js';
 export { type ChainCandidate, type ChainFinish, type ChainIdentity, identifyChain } from './chain/identify-chain.js';
 export { type LengthOfLinks, type LinksForLength, lengthOfLinks, linksForLength } from './chain/links.js';
 export {
+  type AnyGrade,
   CHAIN_GRADES,
   type ChainGrade,
+  type EuropeanChainClass,
   INCH_SIZES,
   type InchSize,
   parseTradeSize,
@@ -116,6 +118,8 @@ export { us49cfr393_110_2024, us49cfr393_2024 } from './securement/rules/us-49cf
 export { type TensionerLength, type TieDownLength, tieDownLength } from './securement/tie-down-length.js';
 export { type TieDownsRequired, tieDownsRequired } from './securement/tie-downs-required.js';
 export type {
+  CapacitySystem,
+  CapacityTable,
   ChainRows,
   GeneratedTable,
   GradeOf,

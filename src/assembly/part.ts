@@ -1,4 +1,4 @@
-import type { ChainGrade, TradeSize } from '../chain/trade-size.js';
+import type { AnyGrade, TradeSize } from '../chain/trade-size.js';
 import type { QuantityInput } from '../quantities/quantity.js';
 
 /**
@@ -34,8 +34,8 @@ interface PartBase {
 export interface ChainPart extends PartBase {
   readonly kind: 'chain';
   readonly size: TradeSize;
-  /** Left out when the grade cannot be read from the chain. */
-  readonly grade?: ChainGrade;
+  /** A number, or for European chain its class as text; left out when it cannot be read from the chain. */
+  readonly grade?: AnyGrade;
 }
 
 export interface WebbingPart extends PartBase {
@@ -69,7 +69,7 @@ export interface StrappingPart extends PartBase {
 export interface FittingPart extends PartBase {
   readonly kind: 'grab-hook' | 'slip-hook' | 'connecting-link' | 'master-link' | 'clevis';
   readonly size?: TradeSize;
-  readonly grade?: ChainGrade;
+  readonly grade?: AnyGrade;
   readonly latch?: boolean;
 }
 

@@ -1,4 +1,4 @@
-import { checkChain } from '../chain/trade-size.js';
+import { type AnyGrade, checkChain } from '../chain/trade-size.js';
 import { describe, fail, failAt } from '../errors.js';
 import { checkIds, checkList, checkObject, checkOneOf } from '../input-checks.js';
 import { decimalProduct } from '../quantities/decimal.js';
@@ -6,11 +6,13 @@ import { compareExact } from '../quantities/exact.js';
 import type { QuantityLike } from '../quantities/quantity.js';
 import { readOptional, readPositive } from '../quantities/read.js';
 import {
+  type CapacitySystem,
+  type CapacityTable,
   type GeneratedTable,
   type KindRatings,
-  printedRating,
+  type LashingCell,
+  printedCapacity,
   type RatedCell,
-  type RatingTable,
   type RowKey,
   type RowKind,
   rowOf,
@@ -80,14 +82,14 @@ export interface RatingLog {
 
 /** Rates parts under one table. It remembers the last chain and the last fitting, because the parts of a plan are mostly alike. */
 export interface PartRater {
-  readonly ratings: RatingTable;
+  readonly ratings: CapacityTable;
   readonly log: RatingLog | undefined;
   depth: number;
   lastChain: LastRow | undefined;
   lastFitting: LastRow | undefined;
 }
 
-export function newRater(ratings: RatingTable, log?: RatingLog): PartRater {
+export function newRater(ratings: CapacityTable, log?: RatingLog): PartRater {
   return { ratings, log, depth: 0, lastChain: undefined, lastFitting: undefined };
 }
 
@@ -171,7 +173,7 @@ function limitOf(rater: PartRater, part: Part, series: Series): PartLimit {
       checkOneOf(part.at, ANCHORED_AT, 'at');
       if (part.at === 'cargo') series.cargoAnchors++;
       else series.vehicleAnchors++;
-      return stated(rater, part, series) ?? missing(part, ANCHOR_NOT_RATED, series, { at: part.at });
+      return stated(rater, part, series) ?? missing(rater, part, ANCHOR_NOT_RATED, series, { at: part.at });
     case 'binder':
     case 'shackle':
     case 'turnbuckle':
@@ -198,7 +200,9 @@ function limitOf(rater: PartRater, part: Part, series: Series): PartLimit {
 }
 
 /** What is stated on the part itself: its condition, then its mark. Undefined where the tables must say. */
-function stated({ log }: PartRater, part: SinglePart, series: Series): PartLimit | undefined {
+function stated(rater: PartRater, part: SinglePart, series: Series): PartLimit | undefined {
+  const { log } = rater;
+  const { system } = rater.ratings;
   const { id, condition, capacities, markedWll } = part;
   if (condition !== undefined) {
     const state = stateOf(condition);
@@ -206,12 +210,13 @@ function stated({ log }: PartRater, part: SinglePart, series: Series): PartLimit
       series.damaged = [...series.damaged, id];
       return DAMAGED;
     }
-    if (state === 'undetermined') return missing(part, CONDITION_UNDETERMINED, series);
+    if (state === 'undetermined') return missing(rater, part, CONDITION_UNDETERMINED, series);
   } else if (log !== undefined) log.takenAsSound = true;
-  const capacity = capacities === undefined ? undefined : readCapacity(capacities);
-  const marked = markedWll === undefined ? capacity : readPositive(markedWll, 'ratedLoad', 'markedWll');
+  const capacity = capacities === undefined ? undefined : readCapacity(capacities, system);
+  const short = system === 'workingLoadLimit' ? readOptional(markedWll, 'ratedLoad', 'markedWll') : undefined;
+  const marked = short ?? capacity;
   if (marked === undefined) return undefined;
-  if (capacity !== undefined && compareExact(capacity, marked) !== 0) {
+  if (capacity !== undefined && capacity !== marked && compareExact(capacity, marked) !== 0) {
     fail(
       'CONFLICTING_FIELDS',
       'capacities.workingLoadLimit',
@@ -236,7 +241,7 @@ function limitByChain(rater: PartRater, part: ChainPart | FittingPart, series: S
   if (!asLast && (isChain || size !== undefined)) checkChain(size, grade);
   const own = log === undefined && saysNothing(part) ? undefined : stated(rater, part, series);
   if (isChain) {
-    const lowest = grade ?? (own === undefined ? 0 : series.lowestGrade);
+    const lowest = numberOf(grade) ?? (own === undefined ? 0 : series.lowestGrade);
     if (lowest < series.lowestGrade) series.lowestGrade = lowest;
   }
   if (own !== undefined) return own;
@@ -244,11 +249,10 @@ function limitByChain(rater: PartRater, part: ChainPart | FittingPart, series: S
   if (unmarked !== null) log?.unmarked.push({ kind, part: id, as: `grade ${unmarked.grade}`, clause: unmarked.clause });
   if (asLast) return last.limit;
   const counted = grade ?? unmarked?.grade;
-  if (size === undefined || counted === undefined) return missing(part, NO_MARK, series);
-  const cell = rowOf<RatedCell>(rowOf(ratings.chain.rows, size) ?? NO_ROWS, counted);
+  if (size === undefined || counted === undefined) return missing(rater, part, NO_MARK, series);
+  const cell = rowOf<RatedCell | LashingCell>(rowOf(ratings.chain.rows, size) ?? NO_ROWS, counted);
   // a real chain that this table does not list needs its mark; a size nobody makes was refused above
-  if (cell === undefined)
-    return missing(part, NOT_LISTED, series, { size: `${size} grade ${counted}`, table: ratings.id });
+  if (cell === undefined) return missing(rater, part, NOT_LISTED, series, { size: `${size} grade ${counted}` });
   if (isChain) {
     const limit = limitOfCell(rater, ratings.chain, cell, unmarked === null ? 'table' : 'unmarked default');
     rater.lastChain = { size, grade, limit };
@@ -263,8 +267,13 @@ function limitByChain(rater: PartRater, part: ChainPart | FittingPart, series: S
   return limit;
 }
 
+/** A European class as the number of the grade that is as strong: class 8 is 800 N/mm². */
+function numberOf(grade: AnyGrade | undefined): number | undefined {
+  return typeof grade === 'string' ? Number(grade) * 10 : grade;
+}
+
 function limitByMark(rater: PartRater, part: SinglePart, series: Series): PartLimit {
-  return stated(rater, part, series) ?? missing(part, NO_MARK, series);
+  return stated(rater, part, series) ?? missing(rater, part, NO_MARK, series);
 }
 
 /** Webbing, rope and strapping by their row. The last key must be known; the table may say what stands for the first. */
@@ -274,7 +283,7 @@ function limitByRow(
   series: Series,
   { table, keys, firstUnknown, shareOfStrength }: KindRatings,
 ): PartLimit {
-  const { ratings, log } = rater;
+  const { log } = rater;
   const { id, kind } = part;
   const fields: RowFields = part;
   const values = keys.map((key) => fields[key]);
@@ -291,10 +300,10 @@ function limitByRow(
   const own = stated(rater, part, series) ?? share;
   if (own !== undefined) return own;
   const last = values.at(-1);
-  if (last === undefined) return missing(part, NO_MARK, series);
+  if (last === undefined) return missing(rater, part, NO_MARK, series);
   let row: unknown = table.rows;
   for (const value of values) row = rowOf((row ?? NO_ROWS) as Rows, value ?? '');
-  if (row === undefined) return missing(part, NOT_LISTED, series, { size: describe(last), table: ratings.id });
+  if (row === undefined) return missing(rater, part, NOT_LISTED, series, { size: describe(last) });
   if (unmarked !== undefined) log?.unmarked.push({ kind, part: id, ...unmarked });
   return limitOfCell(rater, table, row as RatedCell, unmarked === undefined ? 'table' : 'unmarked default');
 }
@@ -302,13 +311,13 @@ function limitByRow(
 function limitOfCell(
   { ratings: { units }, log }: PartRater,
   table: GeneratedTable<unknown>,
-  cell: RatedCell,
+  cell: RatedCell | LashingCell,
   basis: PartBasis,
 ): PartLimit {
   const source = sourceOfCell(table, cell, units);
   log?.sources.push(source);
   const provenance = basis === 'as chain of its grade and size' ? 'derived' : source.provenance;
-  return { workingLoadLimit: printedRating(cell, units), basis, provenance };
+  return { workingLoadLimit: printedCapacity(cell, units), basis, provenance };
 }
 
 function limitOfLegs(rater: PartRater, { legs, loadSharing }: ParallelPart, series: Series): PartLimit {
@@ -350,7 +359,7 @@ const MOST_DEPTH = 16;
 
 interface LastRow {
   readonly size: string;
-  readonly grade: number | undefined;
+  readonly grade: AnyGrade | undefined;
   readonly limit: PartLimit;
 }
 
@@ -359,11 +368,10 @@ type RowPart = Extract<Part, { kind: RowKind }>;
 type RowFields = { readonly [Key in RowKey]?: string } & Pick<WireRopePart, 'nominalStrength'>;
 type Rows = { readonly [key: string]: unknown };
 
-/** The working load limit among capacities, if it is there. */
-export function readCapacity(capacities: Capacities): QuantityLike | undefined {
-  checkObject(capacities, 'capacities', '{ workingLoadLimit: ... }');
-  const { workingLoadLimit } = capacities;
-  return readOptional(workingLoadLimit, 'ratedLoad', 'capacities.workingLoadLimit');
+/** The capacity of a system among those stated, if it is there. */
+export function readCapacity(capacities: Capacities, system: CapacitySystem): QuantityLike | undefined {
+  checkObject(capacities, 'capacities', `{ ${system}: ... }`);
+  return readOptional(capacities[system], 'ratedLoad', `capacities.${system}`);
 }
 
 /** Most chains and hooks carry neither condition nor mark of their own; in bulk that is seen at a glance. */
@@ -382,15 +390,21 @@ function stateOf(condition: unknown): unknown {
 }
 
 function missing(
+  { ratings: { id, system } }: PartRater,
   part: SinglePart,
   words: Words,
   series: Series,
   params: Readonly<Record<string, string | number>> = {},
 ): PartLimit {
-  const said = words === NO_MARK && part.capacities !== undefined ? OTHER_SYSTEM : words;
-  const fact = note(said, { part: part.id, kind: part.kind, ...params });
+  const said = words === NO_MARK && (part.capacities ?? part.markedWll) !== undefined ? OTHER_SYSTEM : words;
+  const fact = note(said, { capacity: wordsOf(system), part: part.id, kind: part.kind, table: id, ...params });
   series.missing = [...series.missing, fact];
   return { workingLoadLimit: null, basis: 'unknown', missing: fact };
+}
+
+/** `workingLoadLimit` as it is said: working load limit. */
+export function wordsOf(system: CapacitySystem): string {
+  return system.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 }
 
 const NONE: readonly never[] = [];
@@ -406,14 +420,14 @@ const SIZED_BY_CHAIN: SourceRef = {
 };
 
 // Each says what must be known; the place it is told in adds that it is missing.
-const NO_MARK = { code: 'PART_NOT_MARKED', text: 'The working load limit marked on {kind} {part}.' };
+const NO_MARK = { code: 'PART_NOT_MARKED', text: 'The {capacity} marked on {kind} {part}.' };
 const NOT_LISTED = {
   code: 'NOT_IN_TABLE',
-  text: 'The working load limit marked on {kind} {part}: {table} has none for {size}.',
+  text: 'The {capacity} marked on {kind} {part}: {table} has none for {size}.',
 };
 const OTHER_SYSTEM = {
   code: 'OTHER_CAPACITY_SYSTEM',
-  text: 'The working load limit of {kind} {part}: another capacity is not converted into one.',
+  text: 'The {capacity} of {kind} {part}: another capacity is not converted into one.',
 };
 const CONDITION_UNDETERMINED = {
   code: 'CONDITION_UNDETERMINED',

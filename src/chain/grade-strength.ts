@@ -7,10 +7,7 @@ import type { UnitSystem } from '../quantities/units.js';
 import type { Note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
-import type { ChainGrade } from './trade-size.js';
-
-/** Classes of European chain: 4 is 400 N/mm², 5 is 500, 8 is 800. */
-export type EuropeanChainClass = '4' | '5' | '8';
+import type { ChainGrade, EuropeanChainClass } from './trade-size.js';
 
 export interface BreakingForceOfGrade extends ResultBase<'breakingForceOfGrade'> {
   /** A figure of the manufacturing test. Never a limit for use. */

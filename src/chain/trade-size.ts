@@ -27,6 +27,14 @@ export type TradeSize = InchSize | `${number} mm`;
 /** Grades of North American welded chain. */
 export type ChainGrade = 30 | 43 | 70 | 80 | 100 | 120;
 
+/** Classes of European chain: 4 is 400 N/mm², 5 is 500, 8 is 800. */
+export type EuropeanChainClass = '4' | '5' | '8';
+
+/** A grade as the market of the chain writes it. */
+export type AnyGrade = ChainGrade | EuropeanChainClass;
+
+export const EUROPEAN_CLASSES = ['4', '5', '8'] as const satisfies readonly EuropeanChainClass[];
+
 /** Every grade of {@link ChainGrade}, lowest first; whether a rating table lists one is asked of the table. */
 export const CHAIN_GRADES = [30, 43, 70, 80, 100, 120] as const satisfies readonly ChainGrade[];
 
@@ -73,7 +81,7 @@ export function checkChain(size: unknown, grade: unknown): void {
   if (!isTradeSize(size)) {
     fail('UNKNOWN_SIZE', 'size', "a trade size such as '5/16'", size, 'Free text goes through parseTradeSize first.');
   }
-  checkGrade(grade);
+  if (!EUROPEAN_CLASSES.includes(grade as EuropeanChainClass)) checkGrade(grade);
 }
 
 /** A grade that somebody makes, or none. */

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import type { Part } from '../assembly/part.js';
-import { CHAIN_GRADES, INCH_SIZES, isTradeSize, type TradeSize } from '../chain/trade-size.js';
+import { CHAIN_GRADES, EUROPEAN_CLASSES, INCH_SIZES, isTradeSize, type TradeSize } from '../chain/trade-size.js';
 import {
   build,
   claimIds,
@@ -29,6 +29,13 @@ export const tradeSize = /* @__PURE__ */ build(() => {
 
 export const grade = /* @__PURE__ */ build(() =>
   withFaults(z.literal(CHAIN_GRADES), (value) => [
+    wrongWord(`one of the numbers ${CHAIN_GRADES.join(', ')}`, 'UNKNOWN_GRADE', value),
+  ]),
+);
+
+/** A grade of either market: a number, or a European class as text. */
+const anyGrade = /* @__PURE__ */ build(() =>
+  withFaults(z.union([z.literal(CHAIN_GRADES), z.enum(EUROPEAN_CLASSES)]), (value) => [
     wrongWord(`one of the numbers ${CHAIN_GRADES.join(', ')}`, 'UNKNOWN_GRADE', value),
   ]),
 );
@@ -75,7 +82,7 @@ export const partSchema = /* @__PURE__ */ build(() => {
   };
   const size = optional(text('a size as the table writes it'));
   const parts = [
-    fields('a chain', { ...base, kind: z.literal('chain'), size: tradeSize, grade: optional(grade) }),
+    fields('a chain', { ...base, kind: z.literal('chain'), size: tradeSize, grade: optional(anyGrade) }),
     fields('a webbing', { ...base, kind: z.literal('webbing'), width: size }),
     fields('a wire rope', { ...base, kind: z.literal('wire-rope'), size, nominalStrength: optional(force) }),
     fields('a fiber rope', {
@@ -89,7 +96,7 @@ export const partSchema = /* @__PURE__ */ build(() => {
       ...base,
       kind: z.literal(['grab-hook', 'slip-hook', 'connecting-link', 'master-link', 'clevis']),
       size: optional(tradeSize),
-      grade: optional(grade),
+      grade: optional(anyGrade),
       latch: optional(flag()),
     }),
     fields('a part with a mark', {

@@ -9,6 +9,12 @@ export interface GeneratedTable<Rows> {
   readonly rows: Rows;
 }
 
+/**
+ * The systems in which tie-downs are rated: WLL (North America), LC (EN 12195, Australia), MSL (IMO) and rated
+ * strength (New Zealand). They are different quantities, and none stands for another.
+ */
+export type CapacitySystem = 'workingLoadLimit' | 'lashingCapacity' | 'maximumSecuringLoad' | 'ratedStrength';
+
 /** One rated value. The two columns are separate roundings of the source, never conversions of each other. */
 export interface RatedCell {
   readonly wll_lb: number;
@@ -22,6 +28,13 @@ export interface RatedCell {
   readonly minimum_breaking_force_lbf?: number;
 }
 
+/** One lashing capacity. */
+export interface LashingCell {
+  readonly lc_kn?: number;
+  readonly lc_t?: number;
+  readonly lc_provenance?: Provenance;
+}
+
 export type RatedRows = { readonly [size: string]: RatedCell };
 export type ChainRows = {
   readonly [size: string]: { readonly [grade: number]: RatedCell & { readonly wll_kg: number } };
@@ -30,23 +43,30 @@ export type MarkRows = {
   readonly [mark: string]: { readonly grade: number; readonly provenance?: Provenance; readonly note?: string };
 };
 
+/** What parts in series are rated by: the capacities of one document and edition, in one system. */
+export interface CapacityTable {
+  readonly id: string;
+  readonly title: string;
+  readonly asOf: string;
+  readonly system: CapacitySystem;
+  /** Which column decides. */
+  readonly units: UnitSystem;
+  readonly chain: GeneratedTable<{ readonly [size: string]: { readonly [grade: string]: RatedCell | LashingCell } }>;
+  /** The grade an unmarked chain counts as under this document; null where it counts as nothing. */
+  readonly unmarkedChain: { readonly grade: number; readonly clause: string } | null;
+  /** The parts that are no chain and have rows of their own; left out where the document is about chain alone. */
+  readonly others?: { readonly [K in RowKind]?: KindRatings };
+}
+
 /**
  * The working load limits of one document and edition, as an exported constant that the caller names. Sizes
  * and grades are inferred from it, so that a pair the table lacks does not compile.
  */
-export interface RatingTable<Chain extends ChainRows = ChainRows> {
-  readonly id: string;
-  readonly title: string;
-  readonly asOf: string;
-  /** Which column decides. */
-  readonly units: UnitSystem;
+export interface RatingTable<Chain extends ChainRows = ChainRows> extends CapacityTable {
+  readonly system: 'workingLoadLimit';
   readonly chain: GeneratedTable<Chain>;
-  /** The grade an unmarked chain counts as under this document; null where it counts as nothing. */
-  readonly unmarkedChain: { readonly grade: number; readonly clause: string } | null;
   /** Where its chain is made and marked: each market has its own grade marks. */
   readonly market: 'north-america';
-  /** The parts that are no chain and have rows of their own; left out where the document is about chain alone. */
-  readonly others?: { readonly [K in RowKind]?: KindRatings };
 }
 
 /** Kinds of part, other than chain, that a document may list. */
@@ -86,11 +106,25 @@ export function printedRating({ wll_lb, wll_kg }: RatedCell, units: UnitSystem):
   return units === 'us' || wll_kg === undefined ? { value: wll_lb, unit: 'lb' } : { value: wll_kg, unit: 'kg' };
 }
 
+/** The printed value of a cell of any system. */
+export function printedCapacity(cell: RatedCell | LashingCell, units: UnitSystem): QuantityLike {
+  if ('wll_lb' in cell) return printedRating(cell, units);
+  const { lc_kn, lc_t } = cell;
+  return lc_kn === undefined ? { value: lc_t as number, unit: 't' } : { value: lc_kn, unit: 'kN' };
+}
+
 /** The source of a cell: its table's, with the cell's own provenance where that differs. */
-export function sourceOfCell(table: GeneratedTable<unknown>, cell: RatedCell, units: UnitSystem): SourceRef {
-  const own =
-    cell.provenance ?? (units === 'us' ? cell.wll_provenance : (cell.wll_kg_provenance ?? cell.wll_provenance));
+export function sourceOfCell(
+  table: GeneratedTable<unknown>,
+  cell: RatedCell | LashingCell,
+  units: UnitSystem,
+): SourceRef {
+  const own = 'wll_lb' in cell ? provenanceOf(cell, units) : cell.lc_provenance;
   return own === undefined ? table.source : { ...table.source, provenance: own };
+}
+
+function provenanceOf({ provenance, wll_provenance, wll_kg_provenance }: RatedCell, units: UnitSystem) {
+  return provenance ?? (units === 'us' ? wll_provenance : (wll_kg_provenance ?? wll_provenance));
 }
 
 /** The chain cell of a size and grade, or a typed error that says what the table does have. */

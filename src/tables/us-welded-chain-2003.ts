@@ -14,6 +14,7 @@ export const usWeldedChain_2003 = {
   id: 'us-welded-chain-2003',
   title: 'Welded steel chain by grade, NACM Welded Steel Chain Specifications, ASTM A413, A391 and A973',
   asOf: '2003',
+  system: 'workingLoadLimit',
   units: 'us',
   chain: usWeldedChainRating,
   unmarkedChain: null,

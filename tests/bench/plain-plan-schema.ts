@@ -16,7 +16,7 @@ export function makePlainPlanSchema(object: typeof z.object | typeof z.strictObj
   const length = object({ value: z.number(), unit: z.enum(['ft', 'in', 'yd', 'm', 'cm', 'mm', 'km', 'mi']) });
   const point = z.tuple([length, length, length]);
   const size = z.enum(INCH_SIZES);
-  const grade = z.literal(CHAIN_GRADES);
+  const grade = z.literal([...CHAIN_GRADES, '4', '5', '8']);
   const capacities = object({
     workingLoadLimit: rated.optional(),
     lashingCapacity: rated.optional(),

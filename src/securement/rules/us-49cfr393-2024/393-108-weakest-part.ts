@@ -59,7 +59,7 @@ export function rateTieDown(rater: PartRater, tieDown: TieDown, { working, units
 }
 
 function rateAsWhole(tieDown: TieDown, working: Working): RatedTieDown {
-  const workingLoadLimit = readCapacity(tieDown.capacities as Capacities) ?? null;
+  const workingLoadLimit = readCapacity(tieDown.capacities as Capacities, 'workingLoadLimit') ?? null;
   const missing = workingLoadLimit === null ? [inTieDown(tieDown.id, note(NO_WORKING_LOAD_LIMIT))] : NONE;
   if (working.shown && workingLoadLimit !== null) {
     working.assumptions.push(note(STATED_AS_WHOLE, { tieDown: tieDown.id, limit: workingLoadLimit }));
