@@ -18,8 +18,8 @@ import {
   tieDownsRequiredRequestSchema,
   vehicleSchema,
 } from '../../src/schemas/index.js';
-import { capacities, grade, tradeSize } from '../../src/schemas/part.js';
-import { describeKind, force, length, mass, ratedLoad } from '../../src/schemas/quantity.js';
+import { anyGrade, capacities, grade, tradeSize } from '../../src/schemas/part.js';
+import { describeKind, force, length, mass, point, ratedLoad } from '../../src/schemas/quantity.js';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -55,6 +55,11 @@ function namedSchemas() {
     description: "Trade size in inches as written, such as '5/16', or a metric size such as '8 mm'",
   });
   names.add(grade, { id: 'grade', description: 'Grade of welded chain' });
+  names.add(anyGrade, { id: 'any-grade', description: 'Grade of welded chain, or a European class as text' });
+  names.add(point, {
+    id: 'point',
+    description: 'x forward, y left, z up, from the middle of the front edge of the deck',
+  });
   names.add(capacities, { id: 'capacities', description: 'Capacities as marked, each in the system it was marked in' });
   names.add(partSchema, { id: 'part' });
   names.add(articleSchema, { id: 'article' });

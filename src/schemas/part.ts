@@ -34,7 +34,7 @@ export const grade = /* @__PURE__ */ build(() =>
 );
 
 /** A grade of either market: a number, or a European class as text. */
-const anyGrade = /* @__PURE__ */ build(() =>
+export const anyGrade = /* @__PURE__ */ build(() =>
   withFaults(z.union([z.literal(CHAIN_GRADES), z.enum(EUROPEAN_CLASSES)]), (value) => [
     wrongWord(`one of the numbers ${CHAIN_GRADES.join(', ')}`, 'UNKNOWN_GRADE', value),
   ]),

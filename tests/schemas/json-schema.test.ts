@@ -39,13 +39,14 @@ describe('the files', () => {
   it('name what they use twice', () => {
     expect(Object.keys(schemas.plan!.$defs!).sort()).toEqual(
       [
+        'any-grade',
         'article',
         'capacities',
         'force',
-        'grade',
         'length',
         'mass',
         'part',
+        'point',
         'rated-load',
         'tie-down',
         'trade-size',
