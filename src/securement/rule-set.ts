@@ -1,7 +1,7 @@
 import { fail } from '../errors.js';
 import type { QuantityLike } from '../quantities/quantity.js';
 import type { UnitSystem } from '../quantities/units.js';
-import type { RatingTable } from '../tables/rating-table.js';
+import type { CapacitySystem, CapacityTable } from '../tables/rating-table.js';
 import type { Check } from '../working/check.js';
 import type { Note } from '../working/note.js';
 import type { Working } from '../working/step.js';
@@ -14,11 +14,14 @@ export interface CountOption {
   readonly minimumCount: number;
 }
 
-/** The restraint one direction must have, stated against the two strengths a rule may compare it with. */
+/** The force that must be held in one direction, stated against the strengths that a rule compares it with. */
 export interface DirectionalRequirement {
-  readonly direction: 'forward' | 'rearward' | 'lateral' | 'down';
-  readonly againstWorkingLoadLimit: QuantityLike;
-  readonly againstBreakingStrength: QuantityLike;
+  readonly direction: 'forward' | 'rearward' | 'lateral' | 'down' | 'up';
+  readonly againstWorkingLoadLimit?: QuantityLike;
+  readonly againstBreakingStrength?: QuantityLike;
+  readonly againstLashingCapacity?: QuantityLike;
+  readonly againstMaximumSecuringLoad?: QuantityLike;
+  readonly againstRatedStrength?: QuantityLike;
   readonly clause: string;
 }
 
@@ -39,7 +42,10 @@ export interface CountedTieDown {
   readonly id: string;
   readonly holds: string;
   readonly path: TieDownPath;
-  readonly workingLoadLimit: QuantityLike | null;
+  /** The capacity that the rule set counts. */
+  readonly counts: CapacitySystem | 'pretension';
+  /** That capacity: of the weakest part, its mark or its row; null while it is not known. */
+  readonly rating: QuantityLike | null;
   /** Share of the rating that counts. */
   readonly credit: number;
   /** Rating times credit. */
@@ -55,8 +61,9 @@ export interface ArticleOutcome {
   readonly count: number;
   readonly minimumCount: number;
   readonly recommendedCount: number;
-  readonly requiredAggregate: QuantityLike;
-  /** Sum of rating times credit; null while a tie-down's rating is not known. */
+  /** What the tie-downs must reach together; null where the rule set has no such test. */
+  readonly requiredAggregate: QuantityLike | null;
+  /** Sum of rating times credit; null while a tie-down's rating is not known, and where there is no such test. */
   readonly aggregate: QuantityLike | null;
   readonly options: readonly CountOption[];
 }
@@ -106,8 +113,8 @@ export interface CountRules {
  * sets never import each other, and nothing picks one by default.
  */
 export interface RuleSet extends CountRules {
-  /** The rating table it counts by, for a caller that rates chains beside a plan. */
-  readonly ratings: RatingTable;
+  /** The table it rates parts by, for a caller that rates chains beside a plan; absent where it has none. */
+  readonly ratings?: CapacityTable;
   readonly judgePlan: (plan: Plan, articles: readonly ReadArticle[], context: RuleContext) => PlanOutcome;
 }
 

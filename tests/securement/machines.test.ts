@@ -441,7 +441,7 @@ describe('accessory equipment', () => {
       holds: 'bucket',
       credit: 0,
       counted: { value: 0 },
-      workingLoadLimit: { value: 4700 },
+      rating: { value: 4700 },
     });
   });
   it('held only by a damaged tie-down is not held', () => {

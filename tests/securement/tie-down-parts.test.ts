@@ -52,11 +52,11 @@ describe('the weakest part, 393.108(a)', () => {
       onCargo('lug', '20000 lb'),
     ];
     expect(alone(all).tieDowns[0]).toMatchObject({
-      workingLoadLimit: { value: 5400, unit: 'lb' },
+      rating: { value: 5400, unit: 'lb' },
       weakest: ['binder'],
     });
     expect(alone([...all.slice(0, 4), onCargo('lug', '4000 lb')]).tieDowns[0]).toMatchObject({
-      workingLoadLimit: { value: 4000 },
+      rating: { value: 4000 },
       weakest: ['lug'],
     });
     expect(
@@ -69,7 +69,7 @@ describe('the weakest part, 393.108(a)', () => {
       onVehicle('ring', '20000 lb'),
       onCargo('lug', '20000 lb'),
     ]);
-    expect(result.tieDowns[0]?.workingLoadLimit).toEqual({ value: 2650, unit: 'lb' });
+    expect(result.tieDowns[0]?.rating).toEqual({ value: 2650, unit: 'lb' });
     expect(codes(result.assumptions)).toContain('UNMARKED_PART');
   });
   it('a strap and a chain count alike: the material plays no part in the credit', () => {
@@ -77,7 +77,7 @@ describe('the weakest part, 393.108(a)', () => {
       [{ id: 'strap', kind: 'webbing', width: '4' }, onVehicle('a', '20000 lb'), onVehicle('b', '20000 lb')],
       'over-other-side',
     );
-    expect(strap.tieDowns[0]).toMatchObject({ workingLoadLimit: { value: 4000 }, credit: 1, counted: { value: 4000 } });
+    expect(strap.tieDowns[0]).toMatchObject({ rating: { value: 4000 }, credit: 1, counted: { value: 4000 } });
   });
 });
 
@@ -127,7 +127,7 @@ describe('anchor points', () => {
     // Enough by the chain: 2 × 6,600/2 ≥ 4,000; but nobody knows the rings.
     const result = check([machine()], [tieDown([chain]), { ...tieDown([chain]), id: 'two' }]);
     expect(result.verdict).toBe('undetermined');
-    expect(result.tieDowns.map(({ workingLoadLimit }) => workingLoadLimit)).toEqual([null, null]);
+    expect(result.tieDowns.map(({ rating }) => rating)).toEqual([null, null]);
   });
   it('name the tie-down they belong to', () => {
     const found = checkOf(alone([chain]), '393.108(a)/tractor');
@@ -141,7 +141,7 @@ describe('anchor points', () => {
     ];
     const bridle: Part = { id: 'bridle', kind: 'parallel', loadSharing: 'one-leg', legs: [leg(1), leg(2)] };
     expect(alone([onVehicle('ring', '20000 lb'), binder, bridle]).tieDowns[0]).toMatchObject({
-      workingLoadLimit: { value: 5400, unit: 'lb' },
+      rating: { value: 5400, unit: 'lb' },
     });
   });
 });
@@ -192,7 +192,7 @@ describe('damage, 393.104(b)', () => {
     ];
     const bridle: Part = { id: 'bridle', kind: 'parallel', loadSharing, legs: [leg(1, 'sound'), leg(2, 'damaged')] };
     const result = check([machine()], [...several(4, '8000 lb'), ofParts('bad', [bridle])]);
-    expect(result.tieDowns[4]?.workingLoadLimit?.value).toBe(0);
+    expect(result.tieDowns[4]?.rating?.value).toBe(0);
     expect(result.articles[0]?.count).toBe(4);
     expect(checkOf(result, '393.104(b)/tie-downs').verdict).toBe('fail');
   });

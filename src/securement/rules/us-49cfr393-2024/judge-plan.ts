@@ -145,7 +145,7 @@ function countedTieDown(
       ? workingLoadLimit
       : ratedLoadIn(workingLoadLimit, unit);
   const counted = limit === null ? null : { value: limit.value * share, unit };
-  return { id, holds, path, workingLoadLimit: limit, credit: share, counted, weakest };
+  return { id, holds, path, counts: 'workingLoadLimit', rating: limit, credit: share, counted, weakest };
 }
 
 const HALF_CREDIT: Note = {
