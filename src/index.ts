@@ -94,6 +94,8 @@ export type {
   Plan,
   Point,
   ReadArticle,
+  ShipForces,
+  Surfaces,
   TieDown,
   TieDownAsWhole,
   TieDownOfParts,

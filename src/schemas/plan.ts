@@ -88,6 +88,15 @@ export const articleFields = /* @__PURE__ */ build(() => ({
     list(fields('a contact', { at: point, friction: optional(friction) }), 1, 'at least one contact point'),
   ),
   friction: optional(friction),
+  surfaces: optional(
+    fields('surfaces', {
+      load: text('a surface as the friction table writes it'),
+      deck: text('a surface as the friction table writes it'),
+      condition: optional(word(['dry', 'wet', 'frost'])),
+    }),
+  ),
+  headboard: optional(word(['none', 'partial', 'adequate'])),
+  shipForces: optional(fields('forces of the ship', { longitudinal: optional(force), transverse: optional(force) })),
   outline: optional(outline),
 }));
 
@@ -165,6 +174,7 @@ export const tieDownSchema = /* @__PURE__ */ build(() => {
 /** The fields of a plan, for the plan and for requests that hold one. */
 export const planFields = /* @__PURE__ */ build(() => ({
   vehicle: optional(vehicleSchema),
+  seaArea: optional(word(['A', 'B', 'C'])),
   articles: list(articleSchema, 1, 'at least one article'),
   tieDowns: list(tieDownSchema, 1, 'at least one tie-down'),
 }));

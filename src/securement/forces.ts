@@ -36,6 +36,41 @@ export function anglesOf(
   return { alpha, beta };
 }
 
+/** A run with the force it is counted on for, in newtons. */
+export interface CountedRun {
+  readonly run: Run;
+  readonly force: number;
+}
+
+/**
+ * What direct tie-downs hold against sliding in a heading: sum(F · (cos α · cos β + μ · sin α)) over the runs that
+ * hold back. One that would pull the load along is left out.
+ */
+export function heldDirectly(runs: readonly CountedRun[], heading: Heading, mu: number): number {
+  let held = 0;
+  for (const { run, force } of runs) {
+    const back = holdingBack(run, heading);
+    if (back > 0) held += force * (back + mu * pressingDown(run));
+  }
+  return held;
+}
+
+/** What tie-downs over the load hold against sliding, whichever the heading: sum(μ · F · sin α), F the pretension. */
+export function heldByFriction(runs: readonly CountedRun[], mu: number): number {
+  return runs.reduce((held, { run, force }) => held + mu * force * pressingDown(run), 0);
+}
+
+/** What direct tie-downs hold against tipping: sum(F · (h · cos α · cos β + s · sin α)) over the runs that hold back, in N m. */
+export function heldAgainstTipping(runs: readonly CountedRun[], edge: TippingEdge, heading: Heading): number {
+  let held = 0;
+  for (const { run, force } of runs) {
+    const back = holdingBack(run, heading);
+    const { h, s } = leversOf(run, edge, heading);
+    if (back > 0) held += force * (h * back + s * pressingDown(run));
+  }
+  return held;
+}
+
 /** The edge over which a load would tip, and the levers about it, in meters. */
 export interface TippingEdge {
   /** From the center of gravity to the edge, along the heading. */

@@ -85,8 +85,28 @@ export interface Article {
   readonly contacts?: readonly ContactPoint[];
   /** Friction factor between it and the deck, measured or from a table that the caller answers for. */
   readonly friction?: number;
+  /** What rests on what, for a rule set with a friction table of its own; `friction` stands before it. */
+  readonly surfaces?: Surfaces;
+  /** How far a headboard stops it, for a rule set that tells them apart; omitted: as `blockedForward` says. */
+  readonly headboard?: 'none' | 'partial' | 'adequate';
+  /** The forces of the ship's motion on it, for a rule set of the sea that leaves them to the caller. */
+  readonly shipForces?: ShipForces;
   /** The box it fills, as two opposite corners, for a drawing. */
   readonly outline?: readonly [Point, Point];
+}
+
+/** A pair of surfaces, in the words of the rule set's friction table. */
+export interface Surfaces {
+  readonly load: string;
+  readonly deck: string;
+  /** Omitted: not stated, and a table that tells them apart asks. */
+  readonly condition?: 'dry' | 'wet' | 'frost';
+}
+
+/** External forces from a ship's motion, each by itself. */
+export interface ShipForces {
+  readonly longitudinal?: QuantityInput<'force'>;
+  readonly transverse?: QuantityInput<'force'>;
 }
 
 export interface FrictionMat {
@@ -148,6 +168,8 @@ export type TieDown = TieDownOfParts | TieDownAsWhole;
 /** The load on its vehicle: one object for every function that looks at it. */
 export interface Plan {
   readonly vehicle?: Vehicle;
+  /** The waters of a ferry or ship leg, for a rule set that tells them apart; omitted: by road alone. */
+  readonly seaArea?: 'A' | 'B' | 'C';
   readonly articles: readonly Article[];
   readonly tieDowns: readonly TieDown[];
 }

@@ -66,6 +66,7 @@ export function makePlainPlanSchema(object: typeof z.object | typeof z.strictObj
       combinationRatingOnLabel: mass.optional(),
       interstateCommerce: flag,
     }).optional(),
+    seaArea: z.enum(['A', 'B', 'C']).optional(),
     articles: z.array(
       object({
         id: z.string(),
@@ -82,6 +83,13 @@ export function makePlainPlanSchema(object: typeof z.object | typeof z.strictObj
         centerOfGravity: point.optional(),
         contacts: z.array(object({ at: point, friction: z.number().optional() })).optional(),
         friction: z.number().optional(),
+        surfaces: object({
+          load: z.string(),
+          deck: z.string(),
+          condition: z.enum(['dry', 'wet', 'frost']).optional(),
+        }).optional(),
+        headboard: z.enum(['none', 'partial', 'adequate']).optional(),
+        shipForces: object({ longitudinal: force.optional(), transverse: force.optional() }).optional(),
         outline: z.tuple([point, point]).optional(),
       }),
     ),
