@@ -45,12 +45,12 @@ const UNMARKED_PART = { code: 'UNMARKED_PART', text: 'Unmarked {kind} {part} cou
 const FITTINGS_AS_CHAIN: Note = {
   code: 'FITTINGS_RATED_AS_CHAIN',
   params: {},
-  text: 'Hooks and links marked with grade and size only count as chain of that grade and size. A lower mark governs.',
+  text: 'Hooks and links marked with grade and size only count as such chain; a lower mark governs.',
 };
 const TAKEN_AS_SOUND: Note = {
   code: 'TAKEN_AS_SOUND',
   params: {},
-  text: 'Parts whose condition is not stated are taken as inspected and sound.',
+  text: 'Parts without a stated condition are taken as inspected and sound.',
 };
 
 /** A log for a {@link newRater} of a caller that shows its working. */

@@ -157,7 +157,7 @@ export function chainRating(input: ListedChain<RatingTable, string> | MarkedChai
 
 const UNMARKED = {
   code: 'UNMARKED_CHAIN',
-  text: 'The grade cannot be read from the chain: it counts as grade {grade} ({clause}).',
+  text: 'No grade mark: counts as grade {grade} ({clause}).',
 };
 
 /** The limit itself, before any result is built around it. */
@@ -181,7 +181,7 @@ function chainLimit(ratings: RatingTable, size: string, grade: number | undefine
         'grade',
         'the grade read from the chain',
         undefined,
-        `${ratings.id} gives an unmarked chain no rating: read the mark, or give markedWll.`,
+        `${ratings.id} does not rate chain without a grade mark: read it, or give markedWll.`,
       );
     }
     const cell = chainCell(ratings, size, unmarked.grade);

@@ -75,7 +75,7 @@ export function breakingForceOfGrade(input: {
 const MANUFACTURING_TEST: Note = {
   code: 'MANUFACTURING_TEST',
   params: {},
-  text: 'A force of a manufacturing test, never a limit for use: look the working load limit up, it does not follow from the wire.',
+  text: 'A manufacturing test, never a limit for use: look the working load limit up, it does not follow from the wire.',
 };
 const ROUND_WIRE_ONLY: Note = { code: 'ROUND_WIRE_ONLY', params: {}, text: 'For new links of round wire only.' };
 
@@ -97,7 +97,7 @@ function gradeNumber(grade: unknown): number {
         'grade',
         'a grade of round wire',
         grade,
-        "The link of grade 120 chain is often not round, so a caliper does not give its section: take the maker's figure.",
+        "The link of grade 120 is often not round, so a caliper does not give its section: take the maker's figure.",
       );
     default:
       return fail(

@@ -92,7 +92,7 @@ export function identifyChain<const T extends RatingTable>(input: {
   checkRatings(ratings);
   const { mark, wireDiameter, worn, finish } = input;
   if (mark === undefined && wireDiameter === undefined && finish === undefined) {
-    fail('MISSING_FIELD', '', 'a mark, a wireDiameter or a finish', undefined, 'Look for a mark and measure the wire.');
+    fail('MISSING_FIELD', '', 'a mark, a wireDiameter or a finish', undefined, 'Look for a mark; measure the wire.');
   }
   const working = new Working(input.working !== false);
   const wire = readOptional(wireDiameter, 'length', 'wireDiameter');
@@ -140,18 +140,18 @@ export function identifyChain<const T extends RatingTable>(input: {
 }
 
 const UNMARKED = { code: 'UNMARKED_CHAIN', text: 'No grade mark: counts as grade {grade} ({clause}).' };
-const UNKNOWN_MARK = { code: 'UNKNOWN_MARK', text: 'The mark {mark} names no grade: it counts as none.' };
+const UNKNOWN_MARK = { code: 'UNKNOWN_MARK', text: 'The mark {mark} names no grade: counts as none.' };
 const AMBIGUOUS_MARK = {
   code: 'AMBIGUOUS_MARK',
   text: 'The mark {mark} counts as grade {grade}: {note}.',
 };
 const FINISH_IS_NO_PROOF = {
   code: 'FINISH_IS_NO_PROOF',
-  text: 'A finish (here usual on grade {grades}) proves no grade and counts as nothing.',
+  text: 'A finish (usual on grade {grades}) proves no grade and counts as nothing.',
 };
 const FINISH_IGNORED = {
   code: 'FINISH_IGNORED',
-  text: 'The finish is more usual on grade {grades}; the mark governs.',
+  text: 'The finish is usual on grade {grades}; the mark governs.',
 };
 
 const BY_MARK = { code: 'BY_MARK', text: 'Marked {mark}: grade {grade}.' };
@@ -161,7 +161,7 @@ const MAYBE_WORN = { code: 'MAYBE_WORN', text: 'If worn: wire of {nominal} when 
 
 const BETWEEN_BANDS = {
   code: 'BETWEEN_BANDS',
-  text: 'No new chain has this wire: an odd make, or worn down. The lower size counts.',
+  text: 'No new chain has this wire: an odd make, or worn. The lower size counts.',
 };
 const IN_WIDE_BAND = {
   code: 'IN_WIDE_BAND',
@@ -170,7 +170,7 @@ const IN_WIDE_BAND = {
 const OVERLAP = { code: 'OVERLAP', text: 'The reading fits two sizes: the smaller counts.' };
 const THIN_FOR_GRADE = {
   code: 'THIN_FOR_GRADE',
-  text: 'Thinner than new {size} grade {grade}, {nominal}: worn, or made thinner. Inspect it before use.',
+  text: 'Thinner than new {size} grade {grade}, {nominal}: worn or made thinner. Inspect it before use.',
 };
 
 const COUNTED = { code: 'COUNTED', text: 'Counts as {size} grade {grade}.' };
@@ -247,7 +247,7 @@ function placeWire(
   const above = all.findIndex(({ most }) => compareExact(wire, most) <= 0);
   if (above < 0) {
     const largest = `at most ${all.at(-1)?.most.value} mm`;
-    fail('UNKNOWN_SIZE', 'wireDiameter', largest, `${wire}`, 'Nothing is extrapolated: go by the mark and the tag.');
+    fail('UNKNOWN_SIZE', 'wireDiameter', largest, `${wire}`, 'Nothing is extrapolated: go by mark and tag.');
   }
   working.cite(measuredWireBands.source);
   const { cautions } = working;
@@ -322,7 +322,7 @@ const MARKS: { readonly [M in RatingTable['market']]: GeneratedTable<MarkRows> }
 function gradeOfMark(ratings: RatingTable, mark: string | undefined, working: Working): number | undefined {
   if (mark === undefined) return undefined;
   if (typeof mark !== 'string' || mark.length > 24 || !/\w/.test(mark)) {
-    fail('UNKNOWN_VALUE', 'mark', "text such as '70'", mark, 'Leave it out where it cannot be read.');
+    fail('UNKNOWN_VALUE', 'mark', "text such as '70'", mark, 'Leave it out where it is not known.');
   }
   const { rows, source } = MARKS[ratings.market];
   const plain = mark.toUpperCase().replace(/^GRADE|[\s.-]/g, '');

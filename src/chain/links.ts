@@ -42,7 +42,7 @@ const GEOMETRY: SourceRef = {
 const MEASURED_PITCH: Note = {
   code: 'MEASURED_PITCH',
   params: {},
-  text: 'Measure the pitch over several links: the greatest inside length of a table gives the fewest links, and a worn chain has grown.',
+  text: 'Measure the pitch over several links: the greatest inside length gives the fewest links, and a worn chain has grown.',
 };
 
 /**

@@ -124,8 +124,8 @@ const PRACTICE: SourceRef = {
   note: 'no rule or standard; from memory',
 };
 
-const OWN_SIZE = { code: 'OWN_SIZE', text: 'A grab hook takes a link of its own trade size.' };
-const ONE_LARGER = { code: 'ONE_SIZE_LARGER', text: 'A grab hook also takes the chain one size larger than its own.' };
+const OWN_SIZE = { code: 'OWN_SIZE', text: 'A grab hook takes a link of its own size.' };
+const ONE_LARGER = { code: 'ONE_SIZE_LARGER', text: 'A grab hook also takes chain one size larger.' };
 const ONE_SMALLER = { code: 'ONE_SIZE_SMALLER', text: 'A link one size smaller is held, but sits deep in the slot.' };
 const TOO_LARGE = {
   code: 'CHAIN_TOO_LARGE',
@@ -133,7 +133,7 @@ const TOO_LARGE = {
 };
 const TOO_SMALL = {
   code: 'CHAIN_TOO_SMALL',
-  text: 'The next link may pass through the slot: the chain is {steps} sizes smaller than the hook.',
+  text: 'The next link may pass the slot: the chain is {steps} sizes smaller than the hook.',
 };
 const GRAB_ON_OBJECT = {
   code: 'GRAB_HOOK_ON_OBJECT',
@@ -153,26 +153,26 @@ const OPENING_DECIDES = {
 };
 const THROUGH_OPENING = {
   code: 'WITHIN_OPENING',
-  text: 'The object of {thickness} goes through the opening of {opening}.',
+  text: '{thickness} goes through the opening of {opening}.',
 };
 const OVER_OPENING = {
   code: 'OVER_OPENING',
-  text: 'The object of {thickness} does not go through the opening of {opening}: it would sit on the point.',
+  text: '{thickness} does not go through the opening of {opening}: it would sit on the point.',
 };
 
 const HOOK_OPENING = {
   code: 'HOOK_OPENING',
-  text: 'The opening of the hook and the thickness of what it takes hold of.',
+  text: 'The opening of the hook and the thickness of the object.',
 };
 const HOOK_MARKING = { code: 'HOOK_MARKING', text: "The hook maker's marking for this size of chain." };
 
 const SOURCES_DISAGREE = {
   code: 'SOURCES_DISAGREE',
-  text: 'Sources disagree on chain one size larger: some say it does not seat. The link must seat fully in the slot (wire thinner than the slot, and the slot under about 2.4 times the wire); the marking of the hook governs.',
+  text: 'Sources disagree on chain one size larger: some say it does not seat. The link must seat fully (wire thinner than the slot, slot under about 2.4 times the wire); the marking of the hook governs.',
 };
 const NOT_RATED_FOR_IT = {
   code: 'NOT_RATED_FOR_IT',
-  text: 'The hook is not rated for the smaller chain: see that the next link cannot pass the slot.',
+  text: 'The hook is not rated for smaller chain: see that the next link cannot pass the slot.',
 };
 const NO_STRONGER = {
   code: 'HOOK_ADDS_NO_STRENGTH',
@@ -180,7 +180,7 @@ const NO_STRONGER = {
 };
 const GRADES_DIFFER = {
   code: 'GRADES_DIFFER',
-  text: 'Hook of grade {hook} on chain of grade {chain}: the weaker of the two governs.',
+  text: 'Hook of grade {hook} on chain of grade {chain}: the weaker governs.',
 };
 const NO_LATCH = { code: 'NO_LATCH', text: 'Without a latch a slip hook can fall off when the chain goes slack.' };
 

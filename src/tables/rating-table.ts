@@ -97,7 +97,7 @@ export function sourceOfCell(table: GeneratedTable<unknown>, cell: RatedCell, un
 export function chainCell(ratings: RatingTable, size: string, grade: number): RatedCell {
   const { id, chain } = ratings;
   const grades = rowOf(chain.rows, size);
-  const remedy = 'Nothing is interpolated: give the limit marked on the chain or its tag as markedWll.';
+  const remedy = 'Nothing is interpolated: give the marked limit as markedWll.';
   if (grades === undefined) {
     return fail('UNKNOWN_SIZE', 'size', `a size of ${id}: ${Object.keys(chain.rows).join(', ')}`, size, remedy);
   }

@@ -7,7 +7,7 @@ const NO_PARAMS = {};
 export const STRAIGHT_PULL: Note = {
   code: 'STRAIGHT_PULL',
   params: NO_PARAMS,
-  text: 'Rated for a straight, even pull on sound chain: no knots, twists, side or tip loading, no shock.',
+  text: 'For a straight, even pull on sound chain: no knots, twists, side or tip loads, no shock.',
 };
 
 export const FOLLOW_THE_MARK: Note = {

@@ -76,21 +76,21 @@ const NOT_STATED: Applicability = {
   because: {
     code: 'VEHICLE_NOT_STATED',
     params: {},
-    text: 'The vehicle is not stated; the plan is checked as if the rule reached it.',
+    text: 'The vehicle is not stated: checked as if the rule reached it.',
   },
   clause: CLAUSE,
 };
 const UNIT_MASS_NOT_STATED = {
   code: 'UNIT_MASS_NOT_STATED',
-  text: 'A unit has neither rating nor weight; the others stay below the threshold.',
+  text: 'A unit has neither rating nor weight; the others are below the threshold.',
 };
 const COMMERCE_NOT_STATED = {
   code: 'COMMERCE_NOT_STATED',
-  text: 'Heavy enough; whether it is interstate commerce is not stated.',
+  text: 'Heavy enough; interstate commerce is not stated.',
 };
 const BELOW_THRESHOLD = {
   code: 'BELOW_WEIGHT_THRESHOLD',
-  text: '{total} is below {limit}; state law usually asks for the load to be secured anyway.',
+  text: '{total} is below {limit}; state law usually asks for securement anyway.',
 };
 const INTRASTATE = {
   code: 'NOT_INTERSTATE',

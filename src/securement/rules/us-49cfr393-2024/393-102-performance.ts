@@ -52,7 +52,7 @@ export function deemedPerformance(subject: string, met: boolean, working: Workin
   const about = aboutRule(
     working,
     '393.102(c)',
-    'Performance criteria, deemed met as far as checked here',
+    'Performance criteria, deemed met as far as checked',
     subject,
     'memory',
   );
@@ -62,5 +62,5 @@ export function deemedPerformance(subject: string, met: boolean, working: Workin
 const NOT_DEEMED: Note = {
   code: 'NOT_DEEMED_TO_PERFORM',
   params: {},
-  text: 'The other checks for it do not all pass.',
+  text: 'Not all other checks for it pass.',
 };

@@ -47,7 +47,7 @@ export function checkAggregate(
     else known += counted;
   }
   if (known === Number.POSITIVE_INFINITY)
-    fail('NOT_FINITE', '', 'limits of a possible size', known, 'Check the numbers given.');
+    fail('NOT_FINITE', '', 'loads of a possible size', known, 'Check the numbers.');
   const about = aboutRule(working, '393.106(d)', 'Aggregate working load limit', article.id);
   const judge = (capacity: number, limitOf: (tieDown: RatedTieDown) => QuantityLike | null): Check => {
     const { fits, utilization } = ratioOf(required.value, capacity, () => {

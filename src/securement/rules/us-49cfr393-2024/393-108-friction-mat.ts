@@ -23,7 +23,7 @@ export function showFrictionMat({ article, mass }: ReadArticle, { working, units
       'frictionMat.massOnMat',
       'at most the mass of the article',
       `${onMat}`,
-      'Give the part of it that rests on the mat.',
+      'Give what rests on the mat.',
     );
   }
   const rated = readOptional(mat.ratedResistance, 'ratedLoad', 'frictionMat.ratedResistance');

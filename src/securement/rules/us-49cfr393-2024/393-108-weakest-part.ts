@@ -115,20 +115,20 @@ function inTieDown(tieDown: string, missing: Note): Note {
 
 const ANCHOR_NOT_LISTED = {
   code: 'ANCHOR_NOT_LISTED',
-  text: 'The anchor points on the {at} with their ratings, as parts of kind anchor.',
+  text: 'The anchor points on the {at}, as rated parts of kind anchor.',
 };
 const NO_WORKING_LOAD_LIMIT = {
   code: 'NO_WORKING_LOAD_LIMIT',
-  text: 'Its working load limit; another capacity is not converted into one.',
+  text: 'Its working load limit: no other capacity stands for it.',
 };
 const STATED_AS_WHOLE = {
   code: 'STATED_AS_WHOLE',
-  text: '{tieDown} is stated as a whole: {limit} holds for all of it, anchor points included.',
+  text: '{tieDown} is stated as a whole: {limit}, anchor points included.',
 };
 const RATING_NOT_NEEDED: Note = {
   code: 'RATING_NOT_NEEDED',
   params: {},
-  text: 'One is not; the others are enough without it.',
+  text: 'One is not; the others are enough.',
 };
 const RATING_NOT_KNOWN = { code: 'RATING_NOT_KNOWN', text: 'The working load limit of {tieDowns}, see 393.108(a).' };
 

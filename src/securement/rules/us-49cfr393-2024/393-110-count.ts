@@ -64,5 +64,5 @@ export function countByLength({ article, mass, length }: ReadArticle, working: W
 const NOT_BLOCKED = { code: 'NOT_BLOCKED_FORWARD', text: '{article} is taken as not blocked forward.' };
 const SPECIAL_METHODS = {
   code: 'SPECIAL_METHODS',
-  text: '{article} is fastened by special methods: the count by length does not bind it, the rest does.',
+  text: '{article} is fastened by special methods: only the count by length does not bind it.',
 };

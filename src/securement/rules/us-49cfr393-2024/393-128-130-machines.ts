@@ -83,7 +83,7 @@ const NOT_HELD: Note = { code: 'NOT_HELD', params: {}, text: 'It is not held as 
 const LOCK_NOT_STATED: Note = {
   code: 'LOCK_NOT_STATED',
   params: {},
-  text: 'Whether a lock or pins hold it, or a tie-down does.',
+  text: 'Whether a lock, pins or a tie-down hold it.',
 };
 const LOWERED_NOT_STATED: Note = { code: 'LOWERED_NOT_STATED', params: {}, text: 'Whether it is completely lowered.' };
 const LOWERED_ONLY: Note = {
@@ -94,7 +94,7 @@ const LOWERED_ONLY: Note = {
 const LOCK_DISPUTED: Note = {
   code: 'LOCK_DISPUTED',
   params: {},
-  text: 'Locked, not lowered and tied down: guidance may accept that, the words of the rule do not.',
+  text: 'Locked, not lowered and tied down: guidance may accept it, the words of the rule do not.',
 };
 const END_NOT_STATED = { code: 'END_NOT_STATED', text: 'The end that each of {tieDowns} holds.' };
 const MOUNTING_POINTS: Note = {

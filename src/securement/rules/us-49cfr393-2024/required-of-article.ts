@@ -28,5 +28,5 @@ export function requirementOf(read: ReadArticle, { working, units }: RuleContext
 
 const LENGTH_COUNT_LARGER = {
   code: 'LENGTH_COUNT_LARGER',
-  text: 'By length alone it would need {count}; whether 393.110 binds beside 393.128 is read both ways.',
+  text: 'By length {count}; whether 393.110 binds beside 393.128 is read both ways.',
 };
