@@ -391,20 +391,20 @@ const SIZED_BY_CHAIN: SourceRef = {
 };
 
 // Each says what must be known; the place it is told in adds that it is missing.
-const NO_MARK = { code: 'PART_NOT_MARKED', text: 'The working load limit marked on {kind} {part}.' };
-const NOT_LISTED = {
-  code: 'NOT_IN_TABLE',
-  text: 'The working load limit marked on {kind} {part}: {table} has none for {size}.',
-};
-const OTHER_SYSTEM = {
-  code: 'OTHER_CAPACITY_SYSTEM',
-  text: 'The working load limit of {kind} {part}: no other capacity stands for it.',
-};
-const CONDITION_UNDETERMINED = {
-  code: 'CONDITION_UNDETERMINED',
-  text: 'Whether {kind} {part} may stay in service: its inspection does not say.',
-};
-const ANCHOR_NOT_RATED = {
-  code: 'ANCHOR_NOT_RATED',
-  text: 'The rating of anchor point {part} on the {at}: unrated is unknown, not unlimited.',
-};
+const NO_MARK: Words = ['PART_NOT_MARKED', 'The working load limit marked on {kind} {part}.'];
+const NOT_LISTED: Words = [
+  'NOT_IN_TABLE',
+  'The working load limit marked on {kind} {part}: {table} has none for {size}.',
+];
+const OTHER_SYSTEM: Words = [
+  'OTHER_CAPACITY_SYSTEM',
+  'The working load limit of {kind} {part}: no other capacity stands for it.',
+];
+const CONDITION_UNDETERMINED: Words = [
+  'CONDITION_UNDETERMINED',
+  'Whether {kind} {part} may stay in service: its inspection does not say.',
+];
+const ANCHOR_NOT_RATED: Words = [
+  'ANCHOR_NOT_RATED',
+  'The rating of anchor point {part} on the {at}: unrated is unknown, not unlimited.',
+];

@@ -16,7 +16,7 @@ import {
   sourceOfCell,
 } from '../tables/rating-table.js';
 import { FOLLOW_THE_MARK, NOT_FOR_LIFTING, STRAIGHT_PULL } from '../working/cautions.js';
-import { note } from '../working/note.js';
+import { note, type Words } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { type StepValue, Working } from '../working/step.js';
 import { type ChainGrade, checkChain, checkGrade, type TradeSize } from './trade-size.js';
@@ -155,10 +155,7 @@ export function chainRating(input: ListedChain<RatingTable, string> | MarkedChai
   );
 }
 
-const UNMARKED = {
-  code: 'UNMARKED_CHAIN',
-  text: 'No grade mark: counts as grade {grade} ({clause}).',
-};
+const UNMARKED: Words = ['UNMARKED_CHAIN', 'No grade mark: counts as grade {grade} ({clause}).'];
 
 /** The limit itself, before any result is built around it. */
 function chainLimit(ratings: RatingTable, size: string, grade: number | undefined, markedWll: unknown): ChainLimit {

@@ -139,60 +139,45 @@ export function identifyChain<const T extends RatingTable>(input: {
   ) as ChainIdentity<T>;
 }
 
-const UNMARKED = { code: 'UNMARKED_CHAIN', text: 'No grade mark: counts as grade {grade} ({clause}).' };
-const UNKNOWN_MARK = { code: 'UNKNOWN_MARK', text: 'The mark {mark} names no grade: counts as none.' };
-const AMBIGUOUS_MARK = {
-  code: 'AMBIGUOUS_MARK',
-  text: 'The mark {mark} counts as grade {grade}: {note}.',
-};
-const FINISH_IS_NO_PROOF = {
-  code: 'FINISH_IS_NO_PROOF',
-  text: 'A finish (usual on grade {grades}) proves no grade and counts as nothing.',
-};
-const FINISH_IGNORED = {
-  code: 'FINISH_IGNORED',
-  text: 'The finish is usual on grade {grades}; the mark governs.',
-};
+const UNMARKED: Words = ['UNMARKED_CHAIN', 'No grade mark: counts as grade {grade} ({clause}).'];
+const UNKNOWN_MARK: Words = ['UNKNOWN_MARK', 'The mark {mark} names no grade: counts as none.'];
+const AMBIGUOUS_MARK: Words = ['AMBIGUOUS_MARK', 'The mark {mark} counts as grade {grade}: {note}.'];
+const FINISH_IS_NO_PROOF: Words = [
+  'FINISH_IS_NO_PROOF',
+  'A finish (usual on grade {grades}) proves no grade and counts as nothing.',
+];
+const FINISH_IGNORED: Words = ['FINISH_IGNORED', 'The finish is usual on grade {grades}; the mark governs.'];
 
-const BY_MARK = { code: 'BY_MARK', text: 'Marked {mark}: grade {grade}.' };
-const BY_WIRE = { code: 'BY_WIRE', text: 'Wire of {nominal} when new; made in grade {grades}.' };
-const BY_FINISH = { code: 'BY_FINISH', text: 'A {finish} finish is usual on grade {grade}.' };
-const MAYBE_WORN = { code: 'MAYBE_WORN', text: 'If worn: wire of {nominal} when new; made in grade {grades}.' };
+const BY_MARK: Words = ['BY_MARK', 'Marked {mark}: grade {grade}.'];
+const BY_WIRE: Words = ['BY_WIRE', 'Wire of {nominal} when new; made in grade {grades}.'];
+const BY_FINISH: Words = ['BY_FINISH', 'A {finish} finish is usual on grade {grade}.'];
+const MAYBE_WORN: Words = ['MAYBE_WORN', 'If worn: wire of {nominal} when new; made in grade {grades}.'];
 
-const BETWEEN_BANDS = {
-  code: 'BETWEEN_BANDS',
-  text: 'No new chain has this wire: an odd make, or worn. The lower size counts.',
-};
-const IN_WIDE_BAND = {
-  code: 'IN_WIDE_BAND',
-  text: 'Also within 5 percent of {nominal} wire ({size}): measure again, at right angles.',
-};
-const OVERLAP = { code: 'OVERLAP', text: 'The reading fits two sizes: the smaller counts.' };
-const THIN_FOR_GRADE = {
-  code: 'THIN_FOR_GRADE',
-  text: 'Thinner than new {size} grade {grade}, {nominal}: worn or made thinner. Inspect it before use.',
-};
+const BETWEEN_BANDS: Words = [
+  'BETWEEN_BANDS',
+  'No new chain has this wire: an odd make, or worn. The lower size counts.',
+];
+const IN_WIDE_BAND: Words = [
+  'IN_WIDE_BAND',
+  'Also within 5 percent of {nominal} wire ({size}): measure again, at right angles.',
+];
+const OVERLAP: Words = ['OVERLAP', 'The reading fits two sizes: the smaller counts.'];
+const THIN_FOR_GRADE: Words = [
+  'THIN_FOR_GRADE',
+  'Thinner than new {size} grade {grade}, {nominal}: worn or made thinner. Inspect it before use.',
+];
 
-const COUNTED = { code: 'COUNTED', text: 'Counts as {size} grade {grade}.' };
-const COUNTED_UNMARKED = {
-  code: 'COUNTED_UNMARKED',
-  text: 'No grade mark: counts as {size} grade {grade} ({clause}).',
-};
-const SAME_WIRE = { code: 'SAME_WIRE', text: '{ratings} lists this wire as {size}, not {own}.' };
-const NOT_LISTED = {
-  code: 'NOT_LISTED',
-  text: '{ratings} does not list {size} grade {grade}: only a marked limit counts.',
-};
-const NO_DEFAULT_FOR_GRADE = {
-  code: 'NO_DEFAULT_FOR_GRADE',
-  text: '{ratings} does not list grade {grade}: only a marked limit counts.',
-};
-const UNMARKED_NOT_CREDITED = {
-  code: 'UNMARKED_NOT_CREDITED',
-  text: '{ratings} does not rate chain without a grade mark.',
-};
-const TOO_THIN = { code: 'TOO_THIN', text: 'Wire under {least} is no size of chain.' };
-const MEASURE_THE_WIRE = { code: 'MEASURE_THE_WIRE', text: 'Measure the wire on a straight leg away from the weld.' };
+const COUNTED: Words = ['COUNTED', 'Counts as {size} grade {grade}.'];
+const COUNTED_UNMARKED: Words = ['COUNTED_UNMARKED', 'No grade mark: counts as {size} grade {grade} ({clause}).'];
+const SAME_WIRE: Words = ['SAME_WIRE', '{ratings} lists this wire as {size}, not {own}.'];
+const NOT_LISTED: Words = ['NOT_LISTED', '{ratings} does not list {size} grade {grade}: only a marked limit counts.'];
+const NO_DEFAULT_FOR_GRADE: Words = [
+  'NO_DEFAULT_FOR_GRADE',
+  '{ratings} does not list grade {grade}: only a marked limit counts.',
+];
+const UNMARKED_NOT_CREDITED: Words = ['UNMARKED_NOT_CREDITED', '{ratings} does not rate chain without a grade mark.'];
+const TOO_THIN: Words = ['TOO_THIN', 'Wire under {least} is no size of chain.'];
+const MEASURE_THE_WIRE: Words = ['MEASURE_THE_WIRE', 'Measure the wire on a straight leg away from the weld.'];
 
 /** A name that chain is sold under; European chain, whose class does not change the wire, has no grade here. */
 interface Name {

@@ -5,7 +5,7 @@ import { compareExact } from '../quantities/exact.js';
 import type { QuantityInput } from '../quantities/quantity.js';
 import { readOptional } from '../quantities/read.js';
 import { FOLLOW_THE_MARK } from '../working/cautions.js';
-import { type Note, note } from '../working/note.js';
+import { type Note, note, type Words } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import type { SourceRef } from '../working/source.js';
 import { Working } from '../working/step.js';
@@ -124,65 +124,50 @@ const PRACTICE: SourceRef = {
   note: 'no rule or standard; from memory',
 };
 
-const OWN_SIZE = { code: 'OWN_SIZE', text: 'A grab hook takes a link of its own size.' };
-const ONE_LARGER = { code: 'ONE_SIZE_LARGER', text: 'A grab hook also takes chain one size larger.' };
-const ONE_SMALLER = { code: 'ONE_SIZE_SMALLER', text: 'A link one size smaller is held, but sits deep in the slot.' };
-const TOO_LARGE = {
-  code: 'CHAIN_TOO_LARGE',
-  text: 'The link does not go into the slot: the chain is {steps} sizes larger than the hook.',
-};
-const TOO_SMALL = {
-  code: 'CHAIN_TOO_SMALL',
-  text: 'The next link may pass the slot: the chain is {steps} sizes smaller than the hook.',
-};
-const GRAB_ON_OBJECT = {
-  code: 'GRAB_HOOK_ON_OBJECT',
-  text: 'A grab hook grips a link of chain; its point is not made to carry anything else.',
-};
-const RUNS_THROUGH = {
-  code: 'RUNS_THROUGH',
-  text: 'Chain of {chain} runs through a slip hook of its own size or larger.',
-};
-const LARGER_THAN_SLIP = {
-  code: 'LARGER_THAN_SLIP_HOOK',
-  text: 'The chain is larger than the hook: whether it runs through is not known.',
-};
-const OPENING_DECIDES = {
-  code: 'OPENING_DECIDES',
-  text: 'Whether a slip hook goes onto an object depends on its opening.',
-};
-const THROUGH_OPENING = {
-  code: 'WITHIN_OPENING',
-  text: '{thickness} goes through the opening of {opening}.',
-};
-const OVER_OPENING = {
-  code: 'OVER_OPENING',
-  text: '{thickness} does not go through the opening of {opening}: it would sit on the point.',
-};
+const OWN_SIZE: Words = ['OWN_SIZE', 'A grab hook takes a link of its own size.'];
+const ONE_LARGER: Words = ['ONE_SIZE_LARGER', 'A grab hook also takes chain one size larger.'];
+const ONE_SMALLER: Words = ['ONE_SIZE_SMALLER', 'A link one size smaller is held, but sits deep in the slot.'];
+const TOO_LARGE: Words = [
+  'CHAIN_TOO_LARGE',
+  'The link does not go into the slot: the chain is {steps} sizes larger than the hook.',
+];
+const TOO_SMALL: Words = [
+  'CHAIN_TOO_SMALL',
+  'The next link may pass the slot: the chain is {steps} sizes smaller than the hook.',
+];
+const GRAB_ON_OBJECT: Words = [
+  'GRAB_HOOK_ON_OBJECT',
+  'A grab hook grips a link of chain; its point is not made to carry anything else.',
+];
+const RUNS_THROUGH: Words = ['RUNS_THROUGH', 'Chain of {chain} runs through a slip hook of its own size or larger.'];
+const LARGER_THAN_SLIP: Words = [
+  'LARGER_THAN_SLIP_HOOK',
+  'The chain is larger than the hook: whether it runs through is not known.',
+];
+const OPENING_DECIDES: Words = ['OPENING_DECIDES', 'Whether a slip hook goes onto an object depends on its opening.'];
+const THROUGH_OPENING: Words = ['WITHIN_OPENING', '{thickness} goes through the opening of {opening}.'];
+const OVER_OPENING: Words = [
+  'OVER_OPENING',
+  '{thickness} does not go through the opening of {opening}: it would sit on the point.',
+];
 
-const HOOK_OPENING = {
-  code: 'HOOK_OPENING',
-  text: 'The opening of the hook and the thickness of the object.',
-};
-const HOOK_MARKING = { code: 'HOOK_MARKING', text: "The hook maker's marking for this size of chain." };
+const HOOK_OPENING: Words = ['HOOK_OPENING', 'The opening of the hook and the thickness of the object.'];
+const HOOK_MARKING: Words = ['HOOK_MARKING', "The hook maker's marking for this size of chain."];
 
-const SOURCES_DISAGREE = {
-  code: 'SOURCES_DISAGREE',
-  text: 'Sources disagree on chain one size larger: some say it does not seat. The link must seat fully (wire thinner than the slot, slot under about 2.4 times the wire); the marking of the hook governs.',
-};
-const NOT_RATED_FOR_IT = {
-  code: 'NOT_RATED_FOR_IT',
-  text: 'The hook is not rated for smaller chain: see that the next link cannot pass the slot.',
-};
-const NO_STRONGER = {
-  code: 'HOOK_ADDS_NO_STRENGTH',
-  text: 'A hook larger than its chain adds no strength: the weakest part governs.',
-};
-const GRADES_DIFFER = {
-  code: 'GRADES_DIFFER',
-  text: 'Hook of grade {hook} on chain of grade {chain}: the weaker governs.',
-};
-const NO_LATCH = { code: 'NO_LATCH', text: 'Without a latch a slip hook can fall off when the chain goes slack.' };
+const SOURCES_DISAGREE: Words = [
+  'SOURCES_DISAGREE',
+  'Sources disagree on chain one size larger: some say it does not seat. The link must seat fully (wire thinner than the slot, slot under about 2.4 times the wire); the marking of the hook governs.',
+];
+const NOT_RATED_FOR_IT: Words = [
+  'NOT_RATED_FOR_IT',
+  'The hook is not rated for smaller chain: see that the next link cannot pass the slot.',
+];
+const NO_STRONGER: Words = [
+  'HOOK_ADDS_NO_STRENGTH',
+  'A hook larger than its chain adds no strength: the weakest part governs.',
+];
+const GRADES_DIFFER: Words = ['GRADES_DIFFER', 'Hook of grade {hook} on chain of grade {chain}: the weaker governs.'];
+const NO_LATCH: Words = ['NO_LATCH', 'Without a latch a slip hook can fall off when the chain goes slack.'];
 
 function gripsLink(steps: number, working: Working): Decision {
   if (steps > 1) return { verdict: 'fail', because: note(TOO_LARGE, { steps }) };

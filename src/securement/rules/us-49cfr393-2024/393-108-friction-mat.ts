@@ -4,7 +4,7 @@ import { ratedLoadIn } from '../../../quantities/rated.js';
 import { readOptional, readPositive } from '../../../quantities/read.js';
 import { massUnitOf } from '../../../quantities/shared-units.js';
 import { us49cfr393108Unmarked } from '../../../tables/generated/us-49cfr393-108-unmarked.js';
-import { note } from '../../../working/note.js';
+import { note, type Words } from '../../../working/note.js';
 import type { ReadArticle } from '../../plan.js';
 import type { RuleContext } from '../../rule-set.js';
 import { cite } from './cite.js';
@@ -42,7 +42,7 @@ export function showFrictionMat({ article, mass }: ReadArticle, { working, units
   });
 }
 
-const MAT_NOT_COUNTED = {
-  code: 'FRICTION_MAT_NOT_COUNTED',
-  text: 'The friction mat under {article} is not counted in the aggregate.',
-};
+const MAT_NOT_COUNTED: Words = [
+  'FRICTION_MAT_NOT_COUNTED',
+  'The friction mat under {article} is not counted in the aggregate.',
+];

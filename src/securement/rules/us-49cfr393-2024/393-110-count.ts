@@ -1,7 +1,7 @@
 import { inUnit } from '../../../quantities/convert.js';
 import { compareExact, stepsToCover } from '../../../quantities/exact.js';
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
-import { note } from '../../../working/note.js';
+import { note, type Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { ReadArticle } from '../../plan.js';
 import { cite } from './cite.js';
@@ -61,8 +61,8 @@ export function countByLength({ article, mass, length }: ReadArticle, working: W
   return count;
 }
 
-const NOT_BLOCKED = { code: 'NOT_BLOCKED_FORWARD', text: '{article} is taken as not blocked forward.' };
-const SPECIAL_METHODS = {
-  code: 'SPECIAL_METHODS',
-  text: '{article} is fastened by special methods: only the count by length does not bind it.',
-};
+const NOT_BLOCKED: Words = ['NOT_BLOCKED_FORWARD', '{article} is taken as not blocked forward.'];
+const SPECIAL_METHODS: Words = [
+  'SPECIAL_METHODS',
+  '{article} is fastened by special methods: only the count by length does not bind it.',
+];
