@@ -19,26 +19,19 @@ export function showSeries(
     const { workingLoadLimit } = series.limits[index] as PartLimit;
     values.push([id, workingLoadLimit]);
     if (workingLoadLimit !== null && isForce(workingLoadLimit)) {
-      working.step({
-        subject: `${subject}, ${id}`,
-        symbol: 'WLL',
-        expression: 'F / g',
-        values: [
+      working.step(
+        `${subject}, ${id}`,
+        'WLL',
+        'F / g',
+        [
           ['F', workingLoadLimit],
           ['g', { value: STANDARD_GRAVITY, unit: 'm/s2' }],
         ],
-        result: ratedLoadIn(workingLoadLimit, unit),
-      });
+        ratedLoadIn(workingLoadLimit, unit),
+      );
     }
   }
-  working.step({
-    subject,
-    symbol: 'WLL',
-    expression: 'min(WLL of every part)',
-    values,
-    result: series.workingLoadLimit,
-    ...(clause === undefined ? {} : { clause }),
-  });
+  working.step(subject, 'WLL', 'min(WLL of every part)', values, series.workingLoadLimit, clause);
 }
 
 const UNMARKED_PART: Words = ['UNMARKED_PART', 'Unmarked {kind} {part} counts as {as} ({clause}).'];

@@ -237,20 +237,14 @@ function massOf(
   const mass = inUnit({ value: perMeter * inUnit(length, 'm').value, unit: 'kg' }, unit);
   const { d, p, w } = link;
   const inMm = (value: number) => ({ value, unit: 'mm' }) as const;
-  working.step({
+  working.step(
     subject,
-    symbol: 'm/L',
-    expression: 'ρ · π/4 · d² · (2(p − w) + π(w + d)) / p',
-    values: { ρ: { value: density, unit: 'kg/m3' }, d: inMm(d), p: inMm(p), w: inMm(w) },
-    result: massPerLength,
-  });
-  working.step({
-    subject,
-    symbol: 'm',
-    expression: 'L · m/L',
-    values: { L: length, 'm/L': massPerLength },
-    result: mass,
-  });
+    'm/L',
+    'ρ · π/4 · d² · (2(p − w) + π(w + d)) / p',
+    { ρ: { value: density, unit: 'kg/m3' }, d: inMm(d), p: inMm(p), w: inMm(w) },
+    massPerLength,
+  );
+  working.step(subject, 'm', 'L · m/L', { L: length, 'm/L': massPerLength }, mass);
   return { mass, massPerLength };
 }
 

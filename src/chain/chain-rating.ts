@@ -209,38 +209,30 @@ function showRating(working: Working, ratings: RatingTable, size: string, found:
     const values: (readonly [string, StepValue])[] = [['marked WLL', limit]];
     if (crossing) values.push(['g', { value: STANDARD_GRAVITY, unit: 'm/s2' }]);
     if (cell !== undefined) values.push(['table WLL, not used', printedRating(cell, ratings.units)]);
-    working.step({
-      subject,
-      symbol: 'WLL',
-      expression: crossing ? 'marked WLL / g' : 'marked WLL',
-      values,
-      result: shown,
-    });
+    working.step(subject, 'WLL', crossing ? 'marked WLL / g' : 'marked WLL', values, shown);
     return;
   }
-  working.step({
+  working.step(
     subject,
-    symbol: 'WLL',
-    expression: 'table(size, grade)',
-    values: [
+    'WLL',
+    'table(size, grade)',
+    [
       ['size', size],
       ['grade', grade ?? ''],
     ],
-    result: shown,
-    ...(ratings.chain.source.clause === undefined
-      ? {}
-      : { clause: `${ratings.chain.source.document} ${ratings.chain.source.clause}` }),
-  });
+    shown,
+    ratings.chain.source.clause && `${ratings.chain.source.document} ${ratings.chain.source.clause}`,
+  );
   if (cell?.minimum_breaking_force_lbf !== undefined && cell.design_factor !== undefined) {
-    working.step({
+    working.step(
       subject,
-      symbol: 'MBF',
-      expression: 'design factor · WLL',
-      values: [
+      'MBF',
+      'design factor · WLL',
+      [
         ['design factor', cell.design_factor],
         ['WLL', printedRating(cell, 'us')],
       ],
-      result: { value: cell.minimum_breaking_force_lbf, unit: 'lbf' },
-    });
+      { value: cell.minimum_breaking_force_lbf, unit: 'lbf' },
+    );
   }
 }

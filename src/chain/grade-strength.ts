@@ -53,14 +53,14 @@ export function breakingForceOfGrade(input: {
   const d = inUnit(wire, 'mm').value;
   const kilonewtons = 0.005 * Math.PI * number * d * d;
   const breakingForce = inUnit({ value: kilonewtons, unit: 'kN' }, unit);
-  working.step({
-    subject: `grade ${input.grade}`,
-    symbol: 'MBF',
-    expression: '0.005 · π · G · d², in kN with d in mm',
-    values: { G: number, d: { value: d, unit: 'mm' } },
-    result: breakingForce,
-    clause: 'ASTM A413/A413M-21 section 1',
-  });
+  working.step(
+    `grade ${input.grade}`,
+    'MBF',
+    '0.005 · π · G · d², in kN with d in mm',
+    { G: number, d: { value: d, unit: 'mm' } },
+    breakingForce,
+    'ASTM A413/A413M-21 section 1',
+  );
   working.cite({
     document: 'ASTM A413/A413M, A391/A391M and A973/A973M',
     edition: '2021',

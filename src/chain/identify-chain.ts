@@ -258,13 +258,13 @@ function placeWire(
   if (lower && compareExact(wire, lower.wide) <= 0 && lower.names[0]?.size !== band.names[0]?.size) {
     cautions.push(note(IN_WIDE_BAND, { nominal: lower.nominal, size: sizesOf(lower, grade).join(', ') }));
   }
-  working.step({
-    subject: 'chain',
-    symbol: 'nominal wire',
-    expression: inside ? 'band that holds the reading' : 'next lower band',
-    values: { reading: wire, from: band.least, to: band.most },
-    result: band.nominal,
-  });
+  working.step(
+    'chain',
+    'nominal wire',
+    inside ? 'band that holds the reading' : 'next lower band',
+    { reading: wire, from: band.least, to: band.most },
+    band.nominal,
+  );
   return { all, band, possible };
 }
 
@@ -319,7 +319,7 @@ function gradeOfMark(ratings: RatingTable, mark: string | undefined, working: Wo
   const { grade, provenance = source.provenance, note: why } = row;
   working.cite({ ...source, provenance });
   if (why) working.cautions.push(note(AMBIGUOUS_MARK, { mark, grade, note: why }));
-  working.step({ subject: 'chain', symbol: 'grade', expression: 'mark', values: { mark }, result: grade });
+  working.step('chain', 'grade', 'mark', { mark }, grade);
   return grade;
 }
 

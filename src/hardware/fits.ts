@@ -99,7 +99,7 @@ export function fits(input: {
     const steps = placeOf(chain.size, 'chain.size') - hookPlace;
     checkGrade(chain.grade, 'chain.grade');
     const values = { chain: chain.size, hook: hook.size };
-    working.step({ subject: kind, symbol: 'steps of size', expression: 'chain − hook', values, result: steps });
+    working.step(kind, 'steps of size', 'chain − hook', values, steps);
     decision = kind === 'grab-hook' ? gripsLink(steps, working) : takesChain(chain.size, steps);
     if (steps < 0) working.cautions.push(note(NO_STRONGER));
     if (hook.grade !== undefined && chain.grade !== undefined && hook.grade !== chain.grade) {
@@ -191,13 +191,7 @@ function takesObject(hook: Hook, objectThickness: QuantityInput<'length'> | unde
   }
   const goes = compareExact(thickness, opening) <= 0;
   const values = { thickness, opening };
-  working.step({
-    subject: hook.kind,
-    symbol: 'goes on',
-    expression: 'thickness ≤ opening',
-    values,
-    result: goes ? 'yes' : 'no',
-  });
+  working.step(hook.kind, 'goes on', 'thickness ≤ opening', values, goes ? 'yes' : 'no');
   return { verdict: goes ? 'pass' : 'fail', because: note(goes ? THROUGH_OPENING : OVER_OPENING, values) };
 }
 

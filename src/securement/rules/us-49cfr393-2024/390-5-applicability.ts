@@ -42,14 +42,14 @@ export function applicability(vehicle: Vehicle | undefined, working: Working): A
     'lb',
   );
   if (working.shown) {
-    working.step({
-      subject: 'vehicle',
-      symbol: 'gross',
-      expression: 'max(label, sum(max(rating, weight)))',
-      values: [...units.map(({ id }, index) => [id, read[index] ?? null] as const), ['label', label ?? 'none']],
-      result: label !== undefined && compareExactSums(sum, [{ quantity: label }]) < 0 ? label : total,
-      clause: CLAUSE,
-    });
+    working.step(
+      'vehicle',
+      'gross',
+      'max(label, sum(max(rating, weight)))',
+      [...units.map(({ id }, index) => [id, read[index] ?? null] as const), ['label', label ?? 'none']],
+      label !== undefined && compareExactSums(sum, [{ quantity: label }]) < 0 ? label : total,
+      CLAUSE,
+    );
   }
   if (interstateCommerce === false) return answer('does-not-apply', INTRASTATE);
   if (heavy)

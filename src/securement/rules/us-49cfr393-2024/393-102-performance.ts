@@ -31,17 +31,17 @@ export function performance(
       clause: `49 CFR ${row.clause}`,
     } as const;
     if (working.shown) {
-      working.step({
-        subject: `restraint ${direction}`,
-        symbol: 'F',
-        expression: 'a · W, against the working load limit',
-        values: [
+      working.step(
+        `restraint ${direction}`,
+        'F',
+        'a · W, against the working load limit',
+        [
           ['a', row.g_against_wll],
           ['W', weight],
         ],
-        result: requirement.againstWorkingLoadLimit,
-        clause: requirement.clause,
-      });
+        requirement.againstWorkingLoadLimit,
+        requirement.clause,
+      );
     }
     return requirement;
   });

@@ -71,16 +71,16 @@ export function checkAggregate(
   }
   const aggregate: QuantityLike | null = unknown === 0 ? { value: known, unit } : null;
   if (working.shown) {
-    working.step({
-      subject: article.id,
-      symbol: 'aggregate',
-      expression: 'sum(credit · WLL)',
-      values: tieDowns.map(
+    working.step(
+      article.id,
+      'aggregate',
+      'sum(credit · WLL)',
+      tieDowns.map(
         ({ tieDown, credit, workingLoadLimit }) => [`${tieDown.id}, credit ${credit}`, workingLoadLimit] as const,
       ),
-      result: aggregate,
-      clause: about.clause,
-    });
+      aggregate,
+      about.clause,
+    );
     showRequired(article.id, mass, required, working);
   }
   return { required, aggregate, check };
@@ -99,12 +99,12 @@ export function showRequired(
   required: QuantityLike<'lb' | 'kg'>,
   working: Working,
 ): void {
-  working.step({
+  working.step(
     subject,
-    symbol: 'required aggregate',
-    expression: `${thresholds.rows['aggregate-fraction'].value} · W`,
-    values: [['W', inUnit(mass, required.unit)]],
-    result: required,
-    clause: '49 CFR 393.106(d)',
-  });
+    'required aggregate',
+    `${thresholds.rows['aggregate-fraction'].value} · W`,
+    [['W', inUnit(mass, required.unit)]],
+    required,
+    '49 CFR 393.106(d)',
+  );
 }

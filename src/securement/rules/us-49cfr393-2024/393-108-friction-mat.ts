@@ -32,14 +32,14 @@ export function showFrictionMat({ article, mass }: ReadArticle, { working, units
   cite(working, '393.108(g)');
   const { fraction } = us49cfr393108Unmarked.rows['friction-mat'].rating;
   const weight = ratedLoadIn(onMat, massUnitOf(units));
-  working.step({
-    subject: article.id,
-    symbol: 'mat resistance',
-    expression: rated === undefined ? `${fraction} · weight on the mat` : 'as marked',
-    values: { 'weight on the mat': weight },
-    result: rated ?? { value: weight.value * fraction, unit: weight.unit },
-    clause: '49 CFR 393.108(g)',
-  });
+  working.step(
+    article.id,
+    'mat resistance',
+    rated === undefined ? `${fraction} · weight on the mat` : 'as marked',
+    { 'weight on the mat': weight },
+    rated ?? { value: weight.value * fraction, unit: weight.unit },
+    '49 CFR 393.108(g)',
+  );
 }
 
 const MAT_NOT_COUNTED: Words = [

@@ -47,14 +47,14 @@ export function countByLength({ article, mass, length }: ReadArticle, working: W
     const memory = paragraph === '393.110(d)' || paragraph === '393.110(b)(2)(ii)';
     cite(working, paragraph, memory ? 'memory' : 'read');
     const lengthValue = [['L', inUnit(length, 'ft')] as const];
-    working.step({
-      subject: article.id,
-      symbol: 'n by length',
+    working.step(
+      article.id,
+      'n by length',
       expression,
-      values: expression.includes('W') ? [...lengthValue, ['W', inUnit(mass, 'lb')]] : lengthValue,
-      result: count,
-      clause: `49 CFR ${paragraph}`,
-    });
+      expression.includes('W') ? [...lengthValue, ['W', inUnit(mass, 'lb')]] : lengthValue,
+      count,
+      `49 CFR ${paragraph}`,
+    );
     if (article.blockedForward === undefined) working.assumptions.push(note(NOT_BLOCKED, { article: article.id }));
     if (article.specialMethods === true) working.assumptions.push(note(SPECIAL_METHODS, { article: article.id }));
   }
