@@ -33,21 +33,17 @@ export function checkObject(value: unknown, path: string, expected: string): voi
 }
 
 /** Every item of a list is an object with an id, used once in that list. */
-export function checkIds(list: readonly unknown[], name: string): void {
-  const ids = new Array<string>(list.length);
-  const seen = list.length > 16 ? new Set<string>() : undefined; // a short list is compared one by one
+export function checkIds(list: readonly ({ readonly id?: unknown } | null | undefined)[], name: string): void {
+  const seen = list.length > 16 ? new Set() : undefined; // a short list is compared one by one
   for (let index = 0; index < list.length; index++) {
-    const id = idAt(list, index, name);
-    let twice = seen?.has(id) === true;
-    if (seen === undefined) for (let earlier = 0; earlier < index; earlier++) if (ids[earlier] === id) twice = true;
+    const id = list[index]?.id;
+    if (typeof id !== 'string' || id === '') {
+      fail('MISSING_FIELD', `${name}[${index}].id`, 'a name', id, 'Results name it by its id.');
+    }
+    let twice = seen?.has(id);
+    if (seen === undefined)
+      for (let earlier = 0; earlier < index; earlier++) if (list[earlier]?.id === id) twice = true;
     if (twice) fail('DUPLICATE_ID', `${name}[${index}].id`, 'an id used once', id, 'Rename one of the two.');
-    ids[index] = id;
     seen?.add(id);
   }
-}
-
-function idAt(list: readonly unknown[], index: number, name: string): string {
-  const id = (list[index] as { id?: unknown } | null | undefined)?.id;
-  if (typeof id === 'string' && id !== '') return id;
-  return fail('MISSING_FIELD', `${name}[${index}].id`, 'a name', id, 'Give it an id; results name it by that.');
 }

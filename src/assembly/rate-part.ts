@@ -115,48 +115,33 @@ export function rateSeries(rater: PartRater, parts: readonly Part[], name = 'par
     cargoAnchors: 0,
     lowestGrade: Number.POSITIVE_INFINITY,
   };
-  // mapAt written out: this loop runs for every part of a plan, and the callback would cost it a few percent
-  let index = 0;
-  try {
-    for (; index < parts.length; index++) limits[index] = limitOf(rater, parts[index] as Part, series);
-  } catch (error) {
-    failAt(`${name}[${index}]`, error);
-  }
-  let least: QuantityLike | null = null;
-  let ties = 0;
+  let weakest: string[] = [];
   let known = true;
-  for (const { workingLoadLimit } of limits) {
+  for (let index = 0; index < parts.length; index++) {
+    const part = parts[index] as Part;
+    let limit: PartLimit;
+    // mapAt written out: this loop runs for every part of a plan, and the callback would cost it a few percent
+    try {
+      limit = limitOf(rater, part, series);
+    } catch (error) {
+      failAt(`${name}[${index}]`, error);
+    }
+    limits[index] = limit;
+    const { workingLoadLimit } = limit;
     if (workingLoadLimit === null) known = false;
     else {
-      const order = least === null ? -1 : compareExact(workingLoadLimit, least);
+      const order = series.atMost === null ? -1 : compareExact(workingLoadLimit, series.atMost);
       if (order < 0) {
-        least = workingLoadLimit;
-        ties = 1;
-      } else if (order === 0) ties++;
+        series.atMost = workingLoadLimit;
+        weakest = [part.id];
+      } else if (order === 0) weakest.push(part.id);
     }
   }
-  series.atMost = least;
-  if (least !== null && (known || least.value === 0)) {
-    series.workingLoadLimit = least;
-    series.weakest = weakestOf(parts, limits, least, ties);
+  if (known || series.atMost?.value === 0) {
+    series.workingLoadLimit = series.atMost;
+    series.weakest = weakest;
   }
   return series;
-}
-
-function weakestOf(
-  parts: readonly Part[],
-  limits: readonly PartLimit[],
-  least: QuantityLike,
-  ties: number,
-): readonly string[] {
-  const ids = new Array<string>(ties);
-  let next = 0;
-  for (let index = 0; next < ties; index++) {
-    const { workingLoadLimit } = limits[index] as PartLimit;
-    if (workingLoadLimit !== null && compareExact(workingLoadLimit, least) === 0)
-      ids[next++] = (parts[index] as Part).id;
-  }
-  return ids;
 }
 
 /** The kind decides first, so that each branch meets parts of one shape. */
@@ -192,7 +177,7 @@ function limitOf(rater: PartRater, part: Part, series: Series): PartLimit {
       return fail(
         (part as Part).kind === undefined ? 'MISSING_FIELD' : 'UNKNOWN_VALUE',
         'kind',
-        'a kind of part, such as chain, grab-hook, binder or anchor',
+        'a kind of part, such as chain or anchor',
         (part as Part).kind,
         'The type Part lists them.',
       );
@@ -416,24 +401,21 @@ const SIZED_BY_CHAIN: SourceRef = {
   document: 'ASTM A952, forged lifting components',
   clause: 'sized by chain grade and size',
   provenance: 'derived',
-  note: 'the loads themselves are those of the chain',
+  note: 'the loads are those of the chain',
 };
 
 // Each says what must be known; the place it is told in adds that it is missing.
-const NO_MARK = { code: 'PART_NOT_MARKED', text: 'The {capacity} marked on {kind} {part}.' };
-const NOT_LISTED = {
-  code: 'NOT_IN_TABLE',
-  text: 'The {capacity} marked on {kind} {part}: {table} has none for {size}.',
-};
-const OTHER_SYSTEM = {
-  code: 'OTHER_CAPACITY_SYSTEM',
-  text: 'The {capacity} of {kind} {part}: another capacity is not converted into one.',
-};
-const CONDITION_UNDETERMINED = {
-  code: 'CONDITION_UNDETERMINED',
-  text: 'Whether {kind} {part} may stay in service: its inspection is undetermined.',
-};
-const ANCHOR_NOT_RATED = {
-  code: 'ANCHOR_NOT_RATED',
-  text: 'The rating of anchor point {part} on the {at}: an unrated point is unknown, not unlimited.',
-};
+const NO_MARK: Words = ['PART_NOT_MARKED', 'The {capacity} marked on {kind} {part}.'];
+const NOT_LISTED: Words = ['NOT_IN_TABLE', 'The {capacity} marked on {kind} {part}: {table} has none for {size}.'];
+const OTHER_SYSTEM: Words = [
+  'OTHER_CAPACITY_SYSTEM',
+  'The {capacity} of {kind} {part}: no other capacity stands for it.',
+];
+const CONDITION_UNDETERMINED: Words = [
+  'CONDITION_UNDETERMINED',
+  'Whether {kind} {part} may stay in service: its inspection does not say.',
+];
+const ANCHOR_NOT_RATED: Words = [
+  'ANCHOR_NOT_RATED',
+  'The rating of anchor point {part} on the {at}: unrated is unknown, not unlimited.',
+];

@@ -1,5 +1,5 @@
 import { isForce, ratedLoadIn, STANDARD_GRAVITY } from '../quantities/rated.js';
-import { type Note, note } from '../working/note.js';
+import { type Note, note, type Words } from '../working/note.js';
 import type { StepValue, Working } from '../working/step.js';
 import type { Part } from './part.js';
 import type { PartLimit, RatingLog, SeriesRating } from './rate-part.js';
@@ -19,39 +19,30 @@ export function showSeries(
     const { workingLoadLimit } = series.limits[index] as PartLimit;
     values.push([id, workingLoadLimit]);
     if (workingLoadLimit !== null && isForce(workingLoadLimit)) {
-      working.step({
-        subject: `${subject}, ${id}`,
-        symbol: 'WLL',
-        expression: 'F / g',
-        values: [
+      working.step(
+        `${subject}, ${id}`,
+        'WLL',
+        'F / g',
+        [
           ['F', workingLoadLimit],
           ['g', { value: STANDARD_GRAVITY, unit: 'm/s2' }],
         ],
-        result: ratedLoadIn(workingLoadLimit, unit),
-      });
+        ratedLoadIn(workingLoadLimit, unit),
+      );
     }
   }
-  working.step({
-    subject,
-    symbol: 'WLL',
-    expression: 'min(WLL of every part)',
-    values,
-    result: series.workingLoadLimit,
-    ...(clause === undefined ? {} : { clause }),
-  });
+  working.step(subject, 'WLL', 'min(WLL of every part)', values, series.workingLoadLimit, clause);
 }
 
-const UNMARKED_PART = { code: 'UNMARKED_PART', text: 'Unmarked {kind} {part} counts as {as} ({clause}).' };
-const FITTINGS_AS_CHAIN: Note = {
-  code: 'FITTINGS_RATED_AS_CHAIN',
-  params: {},
-  text: 'Hooks and links marked with grade and size only count as chain of that grade and size. A lower mark governs.',
-};
-const TAKEN_AS_SOUND: Note = {
-  code: 'TAKEN_AS_SOUND',
-  params: {},
-  text: 'Parts whose condition is not stated are taken as inspected and sound.',
-};
+const UNMARKED_PART: Words = ['UNMARKED_PART', 'Unmarked {kind} {part} counts as {as} ({clause}).'];
+const FITTINGS_AS_CHAIN: Note = /* @__PURE__ */ note([
+  'FITTINGS_RATED_AS_CHAIN',
+  'Hooks and links marked with grade and size only count as such chain; a lower mark governs.',
+]);
+const TAKEN_AS_SOUND: Note = /* @__PURE__ */ note([
+  'TAKEN_AS_SOUND',
+  'Parts without a stated condition are taken as inspected and sound.',
+]);
 
 /** A log for a {@link newRater} of a caller that shows its working. */
 export function newLog(): RatingLog {

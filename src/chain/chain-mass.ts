@@ -7,7 +7,7 @@ import { readSystem, sharedUnits } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
 import { usWeldedChainLinks } from '../tables/generated/us-welded-chain-links.js';
 import { rowOf } from '../tables/rating-table.js';
-import type { Note } from '../working/note.js';
+import { type Note, note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import type { SourceRef } from '../working/source.js';
 import { Working } from '../working/step.js';
@@ -111,12 +111,11 @@ export function chainMass(
 const LINK_GEOMETRY: SourceRef = { document: 'Geometry of a link', provenance: 'derived' };
 const METRIC_WIRE: SourceRef = { document: 'EN 818, short link chain', provenance: 'read' };
 
-const HEAVIEST_WIRE: Note = { code: 'HEAVIEST_WIRE', params: {}, text: 'No grade: the heaviest wire of the size.' };
-const WELD_FLASH: Note = {
-  code: 'WELD_FLASH',
-  params: {},
-  text: 'Weld flash adds 1 to 3 percent; wire thicker than listed (grades 43, 70) 4 to 8 more; no fittings.',
-};
+const HEAVIEST_WIRE: Note = /* @__PURE__ */ note(['HEAVIEST_WIRE', 'No grade: the heaviest wire of the size.']);
+const WELD_FLASH: Note = /* @__PURE__ */ note([
+  'WELD_FLASH',
+  'Weld flash adds 1 to 3 percent; wire thicker than listed (grades 43, 70) 4 to 8 more; no fittings.',
+]);
 
 type Rows = { readonly [grade: number]: LinkRow };
 
@@ -222,7 +221,7 @@ export function chainMassFromLink(
   return makeResult('chainMassFromLink', { ...answer, linkMass }, input, working);
 }
 
-const STEEL: Note = { code: 'STEEL_DENSITY', params: { density: STEEL_DENSITY }, text: 'Steel of 7850 kg/m3.' };
+const STEEL: Note = /* @__PURE__ */ note(['STEEL_DENSITY', 'Steel of 7850 kg/m3.'], { density: STEEL_DENSITY });
 
 function massOf(
   working: Working,
@@ -238,20 +237,14 @@ function massOf(
   const mass = inUnit({ value: perMeter * inUnit(length, 'm').value, unit: 'kg' }, unit);
   const { d, p, w } = link;
   const inMm = (value: number) => ({ value, unit: 'mm' }) as const;
-  working.step({
+  working.step(
     subject,
-    symbol: 'm/L',
-    expression: 'ρ · π/4 · d² · (2(p − w) + π(w + d)) / p',
-    values: { ρ: { value: density, unit: 'kg/m3' }, d: inMm(d), p: inMm(p), w: inMm(w) },
-    result: massPerLength,
-  });
-  working.step({
-    subject,
-    symbol: 'm',
-    expression: 'L · m/L',
-    values: { L: length, 'm/L': massPerLength },
-    result: mass,
-  });
+    'm/L',
+    'ρ · π/4 · d² · (2(p − w) + π(w + d)) / p',
+    { ρ: { value: density, unit: 'kg/m3' }, d: inMm(d), p: inMm(p), w: inMm(w) },
+    massPerLength,
+  );
+  working.step(subject, 'm', 'L · m/L', { L: length, 'm/L': massPerLength }, mass);
   return { mass, massPerLength };
 }
 

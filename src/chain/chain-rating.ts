@@ -16,7 +16,7 @@ import {
   sourceOfCell,
 } from '../tables/rating-table.js';
 import { FOLLOW_THE_MARK, NOT_FOR_LIFTING, STRAIGHT_PULL } from '../working/cautions.js';
-import { note } from '../working/note.js';
+import { note, type Words } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { type StepValue, Working } from '../working/step.js';
 import { type ChainGrade, checkChain, checkGrade, type TradeSize } from './trade-size.js';
@@ -155,10 +155,7 @@ export function chainRating(input: ListedChain<RatingTable, string> | MarkedChai
   );
 }
 
-const UNMARKED = {
-  code: 'UNMARKED_CHAIN',
-  text: 'The grade cannot be read from the chain: it counts as grade {grade} ({clause}).',
-};
+const UNMARKED: Words = ['UNMARKED_CHAIN', 'No grade mark: counts as grade {grade} ({clause}).'];
 
 /** The limit itself, before any result is built around it. */
 function chainLimit(ratings: RatingTable, size: string, grade: number | undefined, markedWll: unknown): ChainLimit {
@@ -181,7 +178,7 @@ function chainLimit(ratings: RatingTable, size: string, grade: number | undefine
         'grade',
         'the grade read from the chain',
         undefined,
-        `${ratings.id} gives an unmarked chain no rating: read the mark, or give markedWll.`,
+        `${ratings.id} does not rate chain without a grade mark: read it, or give markedWll.`,
       );
     }
     const cell = chainCell(ratings, size, unmarked.grade);
@@ -212,38 +209,30 @@ function showRating(working: Working, ratings: RatingTable, size: string, found:
     const values: (readonly [string, StepValue])[] = [['marked WLL', limit]];
     if (crossing) values.push(['g', { value: STANDARD_GRAVITY, unit: 'm/s2' }]);
     if (cell !== undefined) values.push(['table WLL, not used', printedRating(cell, ratings.units)]);
-    working.step({
-      subject,
-      symbol: 'WLL',
-      expression: crossing ? 'marked WLL / g' : 'marked WLL',
-      values,
-      result: shown,
-    });
+    working.step(subject, 'WLL', crossing ? 'marked WLL / g' : 'marked WLL', values, shown);
     return;
   }
-  working.step({
+  working.step(
     subject,
-    symbol: 'WLL',
-    expression: 'table(size, grade)',
-    values: [
+    'WLL',
+    'table(size, grade)',
+    [
       ['size', size],
       ['grade', grade ?? ''],
     ],
-    result: shown,
-    ...(ratings.chain.source.clause === undefined
-      ? {}
-      : { clause: `${ratings.chain.source.document} ${ratings.chain.source.clause}` }),
-  });
+    shown,
+    ratings.chain.source.clause && `${ratings.chain.source.document} ${ratings.chain.source.clause}`,
+  );
   if (cell?.minimum_breaking_force_lbf !== undefined && cell.design_factor !== undefined) {
-    working.step({
+    working.step(
       subject,
-      symbol: 'MBF',
-      expression: 'design factor · WLL',
-      values: [
+      'MBF',
+      'design factor · WLL',
+      [
         ['design factor', cell.design_factor],
         ['WLL', printedRating(cell, 'us')],
       ],
-      result: { value: cell.minimum_breaking_force_lbf, unit: 'lbf' },
-    });
+      { value: cell.minimum_breaking_force_lbf, unit: 'lbf' },
+    );
   }
 }

@@ -4,7 +4,7 @@ import { readPositive } from '../quantities/read.js';
 import { sharedUnits } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
 import { chainAxialStiffness } from '../tables/generated/chain-axial-stiffness.js';
-import type { Note } from '../working/note.js';
+import { type Note, note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
 
@@ -45,7 +45,7 @@ export function chainStiffness(input: {
   const stiffnessOf = (symbol: string, factor: number) => {
     const result = inUnit({ value: factor * d * d, unit: 'kN' }, unit);
     const expression = `${factor} · d², in kN with d in mm`;
-    working.step({ subject: 'chain', symbol, expression, values: { d: { value: d, unit: 'mm' } }, result });
+    working.step('chain', symbol, expression, { d: { value: d, unit: 'mm' } }, result);
     return result;
   };
   const axialStiffness = stiffnessOf('EA', bending.ea_over_d2_kn_per_mm2);
@@ -56,13 +56,11 @@ export function chainStiffness(input: {
   return makeResult('chainStiffness', { axialStiffness, mostAxialStiffness }, input, working);
 }
 
-const AS_MOORING_CHAIN: Note = {
-  code: 'STIFF_AS_MOORING_CHAIN',
-  params: {},
-  text: 'Short-link chain is taken to be as stiff as studless mooring chain; no published figure for it was found.',
-};
-const CHAIN_ALONE: Note = {
-  code: 'STIFFNESS_OF_CHAIN_ALONE',
-  params: {},
-  text: 'Of the chain alone: hooks, tensioners, anchor points and the machine give way too.',
-};
+const AS_MOORING_CHAIN: Note = /* @__PURE__ */ note([
+  'STIFF_AS_MOORING_CHAIN',
+  'Short-link chain is taken to be as stiff as studless mooring chain; no published figure for it was found.',
+]);
+const CHAIN_ALONE: Note = /* @__PURE__ */ note([
+  'STIFFNESS_OF_CHAIN_ALONE',
+  'Of the chain alone: hooks, tensioners, anchor points and the machine give way too.',
+]);

@@ -4,7 +4,7 @@ import type { Quantity, QuantityInput } from '../quantities/quantity.js';
 import { readPositive } from '../quantities/read.js';
 import { sharedUnits } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
-import type { Note } from '../working/note.js';
+import { type Note, note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
 import type { ChainGrade, EuropeanChainClass } from './trade-size.js';
@@ -50,14 +50,14 @@ export function breakingForceOfGrade(input: {
   const d = inUnit(wire, 'mm').value;
   const kilonewtons = 0.005 * Math.PI * number * d * d;
   const breakingForce = inUnit({ value: kilonewtons, unit: 'kN' }, unit);
-  working.step({
-    subject: `grade ${input.grade}`,
-    symbol: 'MBF',
-    expression: '0.005 · π · G · d², in kN with d in mm',
-    values: { G: number, d: { value: d, unit: 'mm' } },
-    result: breakingForce,
-    clause: 'ASTM A413/A413M-21 section 1',
-  });
+  working.step(
+    `grade ${input.grade}`,
+    'MBF',
+    '0.005 · π · G · d², in kN with d in mm',
+    { G: number, d: { value: d, unit: 'mm' } },
+    breakingForce,
+    'ASTM A413/A413M-21 section 1',
+  );
   working.cite({
     document: 'ASTM A413/A413M, A391/A391M and A973/A973M',
     edition: '2021',
@@ -69,12 +69,11 @@ export function breakingForceOfGrade(input: {
   return makeResult('breakingForceOfGrade', { breakingForce, meanStress: number * 10 }, input, working);
 }
 
-const MANUFACTURING_TEST: Note = {
-  code: 'MANUFACTURING_TEST',
-  params: {},
-  text: 'A force of a manufacturing test, never a limit for use: look the working load limit up, it does not follow from the wire.',
-};
-const ROUND_WIRE_ONLY: Note = { code: 'ROUND_WIRE_ONLY', params: {}, text: 'For new links of round wire only.' };
+const MANUFACTURING_TEST: Note = /* @__PURE__ */ note([
+  'MANUFACTURING_TEST',
+  'A manufacturing test, never a limit for use: look the working load limit up, it does not follow from the wire.',
+]);
+const ROUND_WIRE_ONLY: Note = /* @__PURE__ */ note(['ROUND_WIRE_ONLY', 'For new links of round wire only.']);
 
 function gradeNumber(grade: unknown): number {
   switch (grade) {
@@ -94,7 +93,7 @@ function gradeNumber(grade: unknown): number {
         'grade',
         'a grade of round wire',
         grade,
-        "The link of grade 120 chain is often not round, so a caliper does not give its section: take the maker's figure.",
+        "The link of grade 120 is often not round, so a caliper does not give its section: take the maker's figure.",
       );
     default:
       return fail(

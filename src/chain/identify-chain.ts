@@ -92,7 +92,7 @@ export function identifyChain<const T extends RatingTable>(input: {
   checkRatings(ratings);
   const { mark, wireDiameter, worn, finish } = input;
   if (mark === undefined && wireDiameter === undefined && finish === undefined) {
-    fail('MISSING_FIELD', '', 'a mark, a wireDiameter or a finish', undefined, 'Look for a mark and measure the wire.');
+    fail('MISSING_FIELD', '', 'a mark, a wireDiameter or a finish', undefined, 'Look for a mark; measure the wire.');
   }
   const working = new Working(input.working !== false);
   const wire = readOptional(wireDiameter, 'length', 'wireDiameter');
@@ -139,60 +139,45 @@ export function identifyChain<const T extends RatingTable>(input: {
   ) as ChainIdentity<T>;
 }
 
-const UNMARKED = { code: 'UNMARKED_CHAIN', text: 'No grade mark: counts as grade {grade} ({clause}).' };
-const UNKNOWN_MARK = { code: 'UNKNOWN_MARK', text: 'The mark {mark} names no grade: it counts as none.' };
-const AMBIGUOUS_MARK = {
-  code: 'AMBIGUOUS_MARK',
-  text: 'The mark {mark} counts as grade {grade}: {note}.',
-};
-const FINISH_IS_NO_PROOF = {
-  code: 'FINISH_IS_NO_PROOF',
-  text: 'A finish (here usual on grade {grades}) proves no grade and counts as nothing.',
-};
-const FINISH_IGNORED = {
-  code: 'FINISH_IGNORED',
-  text: 'The finish is more usual on grade {grades}; the mark governs.',
-};
+const UNMARKED: Words = ['UNMARKED_CHAIN', 'No grade mark: counts as grade {grade} ({clause}).'];
+const UNKNOWN_MARK: Words = ['UNKNOWN_MARK', 'The mark {mark} names no grade: counts as none.'];
+const AMBIGUOUS_MARK: Words = ['AMBIGUOUS_MARK', 'The mark {mark} counts as grade {grade}: {note}.'];
+const FINISH_IS_NO_PROOF: Words = [
+  'FINISH_IS_NO_PROOF',
+  'A finish (usual on grade {grades}) proves no grade and counts as nothing.',
+];
+const FINISH_IGNORED: Words = ['FINISH_IGNORED', 'The finish is usual on grade {grades}; the mark governs.'];
 
-const BY_MARK = { code: 'BY_MARK', text: 'Marked {mark}: grade {grade}.' };
-const BY_WIRE = { code: 'BY_WIRE', text: 'Wire of {nominal} when new; made in grade {grades}.' };
-const BY_FINISH = { code: 'BY_FINISH', text: 'A {finish} finish is usual on grade {grade}.' };
-const MAYBE_WORN = { code: 'MAYBE_WORN', text: 'If worn: wire of {nominal} when new; made in grade {grades}.' };
+const BY_MARK: Words = ['BY_MARK', 'Marked {mark}: grade {grade}.'];
+const BY_WIRE: Words = ['BY_WIRE', 'Wire of {nominal} when new; made in grade {grades}.'];
+const BY_FINISH: Words = ['BY_FINISH', 'A {finish} finish is usual on grade {grade}.'];
+const MAYBE_WORN: Words = ['MAYBE_WORN', 'If worn: wire of {nominal} when new; made in grade {grades}.'];
 
-const BETWEEN_BANDS = {
-  code: 'BETWEEN_BANDS',
-  text: 'No new chain has this wire: an odd make, or worn down. The lower size counts.',
-};
-const IN_WIDE_BAND = {
-  code: 'IN_WIDE_BAND',
-  text: 'Also within 5 percent of {nominal} wire ({size}): measure again, at right angles.',
-};
-const OVERLAP = { code: 'OVERLAP', text: 'The reading fits two sizes: the smaller counts.' };
-const THIN_FOR_GRADE = {
-  code: 'THIN_FOR_GRADE',
-  text: 'Thinner than new {size} grade {grade}, {nominal}: worn, or made thinner. Inspect it before use.',
-};
+const BETWEEN_BANDS: Words = [
+  'BETWEEN_BANDS',
+  'No new chain has this wire: an odd make, or worn. The lower size counts.',
+];
+const IN_WIDE_BAND: Words = [
+  'IN_WIDE_BAND',
+  'Also within 5 percent of {nominal} wire ({size}): measure again, at right angles.',
+];
+const OVERLAP: Words = ['OVERLAP', 'The reading fits two sizes: the smaller counts.'];
+const THIN_FOR_GRADE: Words = [
+  'THIN_FOR_GRADE',
+  'Thinner than new {size} grade {grade}, {nominal}: worn or made thinner. Inspect it before use.',
+];
 
-const COUNTED = { code: 'COUNTED', text: 'Counts as {size} grade {grade}.' };
-const COUNTED_UNMARKED = {
-  code: 'COUNTED_UNMARKED',
-  text: 'No grade mark: counts as {size} grade {grade} ({clause}).',
-};
-const SAME_WIRE = { code: 'SAME_WIRE', text: '{ratings} lists this wire as {size}, not {own}.' };
-const NOT_LISTED = {
-  code: 'NOT_LISTED',
-  text: '{ratings} does not list {size} grade {grade}: only a marked limit counts.',
-};
-const NO_DEFAULT_FOR_GRADE = {
-  code: 'NO_DEFAULT_FOR_GRADE',
-  text: '{ratings} does not list grade {grade}: only a marked limit counts.',
-};
-const UNMARKED_NOT_CREDITED = {
-  code: 'UNMARKED_NOT_CREDITED',
-  text: '{ratings} does not rate chain without a grade mark.',
-};
-const TOO_THIN = { code: 'TOO_THIN', text: 'Wire under {least} is no size of chain.' };
-const MEASURE_THE_WIRE = { code: 'MEASURE_THE_WIRE', text: 'Measure the wire on a straight leg away from the weld.' };
+const COUNTED: Words = ['COUNTED', 'Counts as {size} grade {grade}.'];
+const COUNTED_UNMARKED: Words = ['COUNTED_UNMARKED', 'No grade mark: counts as {size} grade {grade} ({clause}).'];
+const SAME_WIRE: Words = ['SAME_WIRE', '{ratings} lists this wire as {size}, not {own}.'];
+const NOT_LISTED: Words = ['NOT_LISTED', '{ratings} does not list {size} grade {grade}: only a marked limit counts.'];
+const NO_DEFAULT_FOR_GRADE: Words = [
+  'NO_DEFAULT_FOR_GRADE',
+  '{ratings} does not list grade {grade}: only a marked limit counts.',
+];
+const UNMARKED_NOT_CREDITED: Words = ['UNMARKED_NOT_CREDITED', '{ratings} does not rate chain without a grade mark.'];
+const TOO_THIN: Words = ['TOO_THIN', 'Wire under {least} is no size of chain.'];
+const MEASURE_THE_WIRE: Words = ['MEASURE_THE_WIRE', 'Measure the wire on a straight leg away from the weld.'];
 
 /** A name that chain is sold under; European chain, whose class does not change the wire, has no grade here. */
 interface Name {
@@ -247,7 +232,7 @@ function placeWire(
   const above = all.findIndex(({ most }) => compareExact(wire, most) <= 0);
   if (above < 0) {
     const largest = `at most ${all.at(-1)?.most.value} mm`;
-    fail('UNKNOWN_SIZE', 'wireDiameter', largest, `${wire}`, 'Nothing is extrapolated: go by the mark and the tag.');
+    fail('UNKNOWN_SIZE', 'wireDiameter', largest, `${wire}`, 'Nothing is extrapolated: go by mark and tag.');
   }
   working.cite(measuredWireBands.source);
   const { cautions } = working;
@@ -273,13 +258,13 @@ function placeWire(
   if (lower && compareExact(wire, lower.wide) <= 0 && lower.names[0]?.size !== band.names[0]?.size) {
     cautions.push(note(IN_WIDE_BAND, { nominal: lower.nominal, size: sizesOf(lower, grade).join(', ') }));
   }
-  working.step({
-    subject: 'chain',
-    symbol: 'nominal wire',
-    expression: inside ? 'band that holds the reading' : 'next lower band',
-    values: { reading: wire, from: band.least, to: band.most },
-    result: band.nominal,
-  });
+  working.step(
+    'chain',
+    'nominal wire',
+    inside ? 'band that holds the reading' : 'next lower band',
+    { reading: wire, from: band.least, to: band.most },
+    band.nominal,
+  );
   return { all, band, possible };
 }
 
@@ -322,7 +307,7 @@ const MARKS: { readonly [M in RatingTable['market']]: GeneratedTable<MarkRows> }
 function gradeOfMark(ratings: RatingTable, mark: string | undefined, working: Working): number | undefined {
   if (mark === undefined) return undefined;
   if (typeof mark !== 'string' || mark.length > 24 || !/\w/.test(mark)) {
-    fail('UNKNOWN_VALUE', 'mark', "text such as '70'", mark, 'Leave it out where it cannot be read.');
+    fail('UNKNOWN_VALUE', 'mark', "text such as '70'", mark, 'Leave it out where it is not known.');
   }
   const { rows, source } = MARKS[ratings.market];
   const plain = mark.toUpperCase().replace(/^GRADE|[\s.-]/g, '');
@@ -334,7 +319,7 @@ function gradeOfMark(ratings: RatingTable, mark: string | undefined, working: Wo
   const { grade, provenance = source.provenance, note: why } = row;
   working.cite({ ...source, provenance });
   if (why) working.cautions.push(note(AMBIGUOUS_MARK, { mark, grade, note: why }));
-  working.step({ subject: 'chain', symbol: 'grade', expression: 'mark', values: { mark }, result: grade });
+  working.step('chain', 'grade', 'mark', { mark }, grade);
   return grade;
 }
 

@@ -6,7 +6,7 @@ import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/q
 import { readOptional, readPositive } from '../quantities/read.js';
 import { sharedUnits } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
-import type { Note } from '../working/note.js';
+import { type Note, note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import type { SourceRef } from '../working/source.js';
 import { Working } from '../working/step.js';
@@ -39,11 +39,10 @@ const GEOMETRY: SourceRef = {
   provenance: 'derived',
 };
 
-const MEASURED_PITCH: Note = {
-  code: 'MEASURED_PITCH',
-  params: {},
-  text: 'Measure the pitch over several links: the greatest inside length of a table gives the fewest links, and a worn chain has grown.',
-};
+const MEASURED_PITCH: Note = /* @__PURE__ */ note([
+  'MEASURED_PITCH',
+  'Measure the pitch over several links: the greatest inside length gives the fewest links, and a worn chain has grown.',
+]);
 
 /**
  * How long a number of links is.
@@ -83,16 +82,10 @@ export function lengthOfLinks(
       ? undefined
       : decimal(bearingLength.value + inShort(times(wire, 2), units).value, bearingLength.unit);
   const values = { n: links, p: pitch };
-  working.step({ subject: 'chain', symbol: 'bearing length', expression: 'n · p', values, result: bearingLength });
+  working.step('chain', 'bearing length', 'n · p', values, bearingLength);
   if (wire !== undefined && outsideLength !== undefined) {
     const expression = 'n · p + 2 · d';
-    working.step({
-      subject: 'chain',
-      symbol: 'outside length',
-      expression,
-      values: { ...values, d: wire },
-      result: outsideLength,
-    });
+    working.step('chain', 'outside length', expression, { ...values, d: wire }, outsideLength);
   }
   working.cite(GEOMETRY);
   working.cautions.push(MEASURED_PITCH);
@@ -142,14 +135,8 @@ export function linksForLength(
     : decimal(bearingLength.value - inShort(length, units).value, bearingLength.unit);
   const values = { L: length, p: pitch };
   const expression = step === 2 ? '2 · ceil(L / 2p)' : 'ceil(L / p)';
-  working.step({ subject: 'chain', symbol: 'n', expression, values, result: links });
-  working.step({
-    subject: 'chain',
-    symbol: 'take-up',
-    expression: 'n · p − L',
-    values: { n: links, ...values },
-    result: takeUp,
-  });
+  working.step('chain', 'n', expression, values, links);
+  working.step('chain', 'take-up', 'n · p − L', { n: links, ...values }, takeUp);
   working.cite(GEOMETRY);
   working.cautions.push(MEASURED_PITCH);
   return makeResult('linksForLength', { links, bearingLength, takeUp }, input, working);

@@ -53,22 +53,13 @@ export const CHAIN_GRADES = [30, 43, 70, 80, 100, 120] as const satisfies readon
 export function parseTradeSize(text: string, path = 'size'): TradeSize {
   const wanted = `a trade size: ${INCH_SIZES.join(', ')}, or millimeters such as '8 mm'`;
   if (typeof text !== 'string' || text.length > 24)
-    return fail('UNKNOWN_SIZE', path, wanted, text, 'Write the size as the trade does.');
+    return fail('UNKNOWN_SIZE', path, wanted, text, 'A caliper reading goes to identifyChain as wireDiameter.');
   const plain = text.trim();
   const metric = /^(\d{1,2}(?:\.\d)?) ?mm$/.exec(plain);
   if (metric !== null && Number(metric[1]) > 0) return `${Number(metric[1])} mm`;
   const inch = plain.replace(/ ?(?:in|inch|")$/, '').replace(/^(\d) (\d+\/\d+)$/, '$1-$2');
   const known = INCH_SIZES.find((size) => size === inch);
-  return (
-    known ??
-    fail(
-      'UNKNOWN_SIZE',
-      path,
-      wanted,
-      text,
-      'Write the size as the trade does; a caliper reading goes to identifyChain as wireDiameter.',
-    )
-  );
+  return known ?? fail('UNKNOWN_SIZE', path, wanted, text, 'A caliper reading goes to identifyChain as wireDiameter.');
 }
 
 /** True when a value is a trade size in either system. */
@@ -79,7 +70,7 @@ export function isTradeSize(value: unknown): value is TradeSize {
 /** A size and grade that somebody makes; whether a table lists the pair is asked later. */
 export function checkChain(size: unknown, grade: unknown): void {
   if (!isTradeSize(size)) {
-    fail('UNKNOWN_SIZE', 'size', "a trade size such as '5/16'", size, 'Free text goes through parseTradeSize first.');
+    fail('UNKNOWN_SIZE', 'size', "a trade size such as '5/16'", size, 'Free text goes through parseTradeSize.');
   }
   if (!EUROPEAN_CLASSES.includes(grade as EuropeanChainClass)) checkGrade(grade);
 }
@@ -87,6 +78,6 @@ export function checkChain(size: unknown, grade: unknown): void {
 /** A grade that somebody makes, or none. */
 export function checkGrade(grade: unknown, path = 'grade'): void {
   if (grade !== undefined && !CHAIN_GRADES.includes(grade as ChainGrade)) {
-    fail('UNKNOWN_GRADE', path, `one of ${CHAIN_GRADES.join(', ')}`, grade, 'Leave it out where it cannot be read.');
+    fail('UNKNOWN_GRADE', path, `one of ${CHAIN_GRADES.join(', ')}`, grade, 'Leave it out where it is not known.');
   }
 }

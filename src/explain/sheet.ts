@@ -61,13 +61,7 @@ interface ReadResult extends Fields {
 /** Refuses what is no result, and one that lost a part on its way. */
 function readResult(value: unknown, path: string): ReadResult {
   if (!isObject(value) || typeof value.result !== 'string') {
-    return fail(
-      'UNKNOWN_VALUE',
-      path,
-      'a result of this library',
-      value,
-      'Give what a calculation returned, or its JSON read back.',
-    );
+    return fail('UNKNOWN_VALUE', path, 'a result of this library', value, 'Give what a calculation returned, whole.');
   }
   const lists = { checks: [], ...value } as Fields;
   for (const key of ['checks', ...LISTS]) {
@@ -78,7 +72,7 @@ function readResult(value: unknown, path: string): ReadResult {
         `${path}.${key}`,
         'the list that the result came with',
         list,
-        'Keep the result whole, as the calculation returned it.',
+        'Give what a calculation returned, whole.',
       );
     }
   }

@@ -29,5 +29,5 @@ export const WORDS = {
   },
 
   closing:
-    "This sheet is arithmetic on the figures given. A qualified person, the maker's marking and instructions, and local codes decide.",
+    "This sheet is arithmetic on the figures given. The maker's marking and instructions govern; local codes and a qualified person decide.",
 };

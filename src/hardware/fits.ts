@@ -5,7 +5,7 @@ import { compareExact } from '../quantities/exact.js';
 import type { QuantityInput } from '../quantities/quantity.js';
 import { readOptional } from '../quantities/read.js';
 import { FOLLOW_THE_MARK } from '../working/cautions.js';
-import { type Note, note } from '../working/note.js';
+import { type Note, note, type Words } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import type { SourceRef } from '../working/source.js';
 import { Working } from '../working/step.js';
@@ -99,7 +99,7 @@ export function fits(input: {
     const steps = placeOf(chain.size, 'chain.size') - hookPlace;
     checkGrade(chain.grade, 'chain.grade');
     const values = { chain: chain.size, hook: hook.size };
-    working.step({ subject: kind, symbol: 'steps of size', expression: 'chain − hook', values, result: steps });
+    working.step(kind, 'steps of size', 'chain − hook', values, steps);
     decision = kind === 'grab-hook' ? gripsLink(steps, working) : takesChain(chain.size, steps);
     if (steps < 0) working.cautions.push(note(NO_STRONGER));
     if (hook.grade !== undefined && chain.grade !== undefined && hook.grade !== chain.grade) {
@@ -124,65 +124,50 @@ const PRACTICE: SourceRef = {
   note: 'no rule or standard; from memory',
 };
 
-const OWN_SIZE = { code: 'OWN_SIZE', text: 'A grab hook takes a link of its own trade size.' };
-const ONE_LARGER = { code: 'ONE_SIZE_LARGER', text: 'A grab hook also takes the chain one size larger than its own.' };
-const ONE_SMALLER = { code: 'ONE_SIZE_SMALLER', text: 'A link one size smaller is held, but sits deep in the slot.' };
-const TOO_LARGE = {
-  code: 'CHAIN_TOO_LARGE',
-  text: 'The link does not go into the slot: the chain is {steps} sizes larger than the hook.',
-};
-const TOO_SMALL = {
-  code: 'CHAIN_TOO_SMALL',
-  text: 'The next link may pass through the slot: the chain is {steps} sizes smaller than the hook.',
-};
-const GRAB_ON_OBJECT = {
-  code: 'GRAB_HOOK_ON_OBJECT',
-  text: 'A grab hook grips a link of chain; its point is not made to carry anything else.',
-};
-const RUNS_THROUGH = {
-  code: 'RUNS_THROUGH',
-  text: 'Chain of {chain} runs through a slip hook of its own size or larger.',
-};
-const LARGER_THAN_SLIP = {
-  code: 'LARGER_THAN_SLIP_HOOK',
-  text: 'The chain is larger than the hook: whether it runs through is not known.',
-};
-const OPENING_DECIDES = {
-  code: 'OPENING_DECIDES',
-  text: 'Whether a slip hook goes onto an object depends on its opening.',
-};
-const THROUGH_OPENING = {
-  code: 'WITHIN_OPENING',
-  text: 'The object of {thickness} goes through the opening of {opening}.',
-};
-const OVER_OPENING = {
-  code: 'OVER_OPENING',
-  text: 'The object of {thickness} does not go through the opening of {opening}: it would sit on the point.',
-};
+const OWN_SIZE: Words = ['OWN_SIZE', 'A grab hook takes a link of its own size.'];
+const ONE_LARGER: Words = ['ONE_SIZE_LARGER', 'A grab hook also takes chain one size larger.'];
+const ONE_SMALLER: Words = ['ONE_SIZE_SMALLER', 'A link one size smaller is held, but sits deep in the slot.'];
+const TOO_LARGE: Words = [
+  'CHAIN_TOO_LARGE',
+  'The link does not go into the slot: the chain is {steps} sizes larger than the hook.',
+];
+const TOO_SMALL: Words = [
+  'CHAIN_TOO_SMALL',
+  'The next link may pass the slot: the chain is {steps} sizes smaller than the hook.',
+];
+const GRAB_ON_OBJECT: Words = [
+  'GRAB_HOOK_ON_OBJECT',
+  'A grab hook grips a link of chain; its point is not made to carry anything else.',
+];
+const RUNS_THROUGH: Words = ['RUNS_THROUGH', 'Chain of {chain} runs through a slip hook of its own size or larger.'];
+const LARGER_THAN_SLIP: Words = [
+  'LARGER_THAN_SLIP_HOOK',
+  'The chain is larger than the hook: whether it runs through is not known.',
+];
+const OPENING_DECIDES: Words = ['OPENING_DECIDES', 'Whether a slip hook goes onto an object depends on its opening.'];
+const THROUGH_OPENING: Words = ['WITHIN_OPENING', '{thickness} goes through the opening of {opening}.'];
+const OVER_OPENING: Words = [
+  'OVER_OPENING',
+  '{thickness} does not go through the opening of {opening}: it would sit on the point.',
+];
 
-const HOOK_OPENING = {
-  code: 'HOOK_OPENING',
-  text: 'The opening of the hook and the thickness of what it takes hold of.',
-};
-const HOOK_MARKING = { code: 'HOOK_MARKING', text: "The hook maker's marking for this size of chain." };
+const HOOK_OPENING: Words = ['HOOK_OPENING', 'The opening of the hook and the thickness of the object.'];
+const HOOK_MARKING: Words = ['HOOK_MARKING', "The hook maker's marking for this size of chain."];
 
-const SOURCES_DISAGREE = {
-  code: 'SOURCES_DISAGREE',
-  text: 'Sources disagree on chain one size larger: some say it does not seat. The link must seat fully in the slot (wire thinner than the slot, and the slot under about 2.4 times the wire); the marking of the hook governs.',
-};
-const NOT_RATED_FOR_IT = {
-  code: 'NOT_RATED_FOR_IT',
-  text: 'The hook is not rated for the smaller chain: see that the next link cannot pass the slot.',
-};
-const NO_STRONGER = {
-  code: 'HOOK_ADDS_NO_STRENGTH',
-  text: 'A hook larger than its chain adds no strength: the weakest part governs.',
-};
-const GRADES_DIFFER = {
-  code: 'GRADES_DIFFER',
-  text: 'Hook of grade {hook} on chain of grade {chain}: the weaker of the two governs.',
-};
-const NO_LATCH = { code: 'NO_LATCH', text: 'Without a latch a slip hook can fall off when the chain goes slack.' };
+const SOURCES_DISAGREE: Words = [
+  'SOURCES_DISAGREE',
+  'Sources disagree on chain one size larger: some say it does not seat. The link must seat fully (wire thinner than the slot, slot under about 2.4 times the wire); the marking of the hook governs.',
+];
+const NOT_RATED_FOR_IT: Words = [
+  'NOT_RATED_FOR_IT',
+  'The hook is not rated for smaller chain: see that the next link cannot pass the slot.',
+];
+const NO_STRONGER: Words = [
+  'HOOK_ADDS_NO_STRENGTH',
+  'A hook larger than its chain adds no strength: the weakest part governs.',
+];
+const GRADES_DIFFER: Words = ['GRADES_DIFFER', 'Hook of grade {hook} on chain of grade {chain}: the weaker governs.'];
+const NO_LATCH: Words = ['NO_LATCH', 'Without a latch a slip hook can fall off when the chain goes slack.'];
 
 function gripsLink(steps: number, working: Working): Decision {
   if (steps > 1) return { verdict: 'fail', because: note(TOO_LARGE, { steps }) };
@@ -206,13 +191,7 @@ function takesObject(hook: Hook, objectThickness: QuantityInput<'length'> | unde
   }
   const goes = compareExact(thickness, opening) <= 0;
   const values = { thickness, opening };
-  working.step({
-    subject: hook.kind,
-    symbol: 'goes on',
-    expression: 'thickness ≤ opening',
-    values,
-    result: goes ? 'yes' : 'no',
-  });
+  working.step(hook.kind, 'goes on', 'thickness ≤ opening', values, goes ? 'yes' : 'no');
   return { verdict: goes ? 'pass' : 'fail', because: note(goes ? THROUGH_OPENING : OVER_OPENING, values) };
 }
 

@@ -110,7 +110,7 @@ function sameDimension(first: QuantityLike, input: unknown, path: string): Quant
       path,
       `the same kind as ${first.value} ${first.unit}`,
       `${second}`,
-      'Mass becomes force with weightOf(mass); other kinds do not mix.',
+      'Mass becomes force with weightOf(mass).',
     );
   }
   return second;
@@ -119,13 +119,7 @@ function sameDimension(first: QuantityLike, input: unknown, path: string): Quant
 /** 20 C plus 10 C is not 30 C in any sense that F would agree with. */
 function withTrueZero<U extends Unit>(quantity: Quantity<U>): Quantity<U> {
   if (UNITS[quantity.unit].dimension === 'temperature') {
-    fail(
-      'WRONG_KIND',
-      '',
-      'a quantity with a true zero',
-      `${quantity}`,
-      'Temperatures in C or F do not add or multiply.',
-    );
+    fail('WRONG_KIND', '', 'a quantity with a true zero', `${quantity}`, 'Temperatures do not add or multiply.');
   }
   return quantity;
 }

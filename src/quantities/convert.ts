@@ -18,13 +18,7 @@ export function valueIn({ value, unit: from }: QuantityLike, unit: Unit): number
   const source = UNITS[from];
   const target = UNITS[unit];
   if (source.dimension !== target.dimension) {
-    return fail(
-      'WRONG_KIND',
-      '',
-      target.dimension,
-      `${value} ${from}`,
-      `A unit of ${source.dimension} does not convert to ${unit}; mass becomes force with weightOf(mass).`,
-    );
+    return fail('WRONG_KIND', '', target.dimension, `${value} ${from}`, 'Mass becomes force with weightOf(mass).');
   }
   if (from === 'C') return (value * 9) / 5 + 32;
   if (from === 'F') return ((value - 32) * 5) / 9;
@@ -46,7 +40,7 @@ function angleIn(value: number, from: Unit, to: Unit): number {
       '',
       'a slope short of vertical',
       `${value} ${from}`,
-      'A vertical slope has no percent grade.',
+      'A vertical slope has none.',
     );
   }
   return Math.tan(radians) * 100;

@@ -9,7 +9,7 @@ export interface Decimal {
 
 /** The shortest decimal that names a number, which is what its text shows: 3.048, not the binary fraction beside it. */
 export function decimalOf(value: number): Decimal {
-  if (!Number.isFinite(value)) return fail('NOT_FINITE', '', 'a finite number', value, 'Check the numbers given.');
+  if (!Number.isFinite(value)) return fail('NOT_FINITE', '', 'a finite number', value, 'Check the numbers.');
   const [whole, decimals = ''] = plainDecimal(value).split('.') as [string, string?];
   return { digits: whole + decimals, exponent: -decimals.length };
 }

@@ -45,7 +45,7 @@ export function compareExact(left: QuantityLike, right: QuantityLike): -1 | 0 | 
 
 /** How many whole steps it takes to cover a length, any fraction counting as one: exact ceil(length / step). */
 export function stepsToCover(length: QuantityLike, step: QuantityLike): number {
-  if (!(step.value > 0)) fail('NOT_POSITIVE', 'step', 'a step above zero', step.value, 'Give the length of one step.');
+  if (!(step.value > 0)) fail('NOT_POSITIVE', 'step', 'a step above zero', step.value, 'Check the step.');
   if (!(length.value >= 0)) fail('NEGATIVE', 'length', 'a length of zero or more', length.value, 'Check the sign.');
   if (length.unit === step.unit && Number.isInteger(length.value) && Number.isInteger(step.value)) {
     return Math.ceil(length.value / step.value); // exact as it stands

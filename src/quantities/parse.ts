@@ -39,22 +39,15 @@ export function parseQuantity<K extends Kind>(text: string, kind: K, path = ''):
   if (typeof text !== 'string' || text.length > MAX_LENGTH) {
     return refuse(typeof text === 'string' ? 'TEXT_TOO_LONG' : 'NOT_A_QUANTITY', path, kind, text);
   }
-  // Nearly all text is a short "decimal unit": read it in one pass, and leave the rest to the pattern of all forms.
-  // Up to 15 digits, both numbers of the division are exact, so the quotient is the number that was written.
-  let number = 0;
-  let scale = 0; // beyond the decimal point a power of ten
-  let at = 0;
-  for (let code = text.charCodeAt(at); code !== 32; code = text.charCodeAt(++at)) {
-    if (code >= 48 && code <= 57) {
-      number = number * 10 + (code - 48);
-      scale *= 10;
-    } else if (code === 46 && scale === 0 && at > 0) scale = 1;
-    else return parseForm(text, kind, path);
-  }
-  const unit = text.slice(at + 1);
-  if (at === 0 || at > 15 || scale === 1 || !isUnit(unit)) return parseForm(text, kind, path);
-  return quantityOfKind(number / (scale || 1), unit, kind, path);
+  // Nearly all text is a short "decimal unit": it is read without the pattern of all forms.
+  const space = text.indexOf(' ');
+  const number = text.slice(0, space);
+  const unit = text.slice(space + 1) as UnitOfKind[K];
+  if (space < 16 && unitFitsKind(unit, kind) && PLAIN.test(number)) return new Quantity(Number(number), unit, path);
+  return parseForm(text, kind, path);
 }
+
+const PLAIN = /^\d+(?:\.\d+)?$/;
 
 /** The kinds whose values cannot be below zero. Lengths can: a coordinate is a length. */
 const NEVER_NEGATIVE: readonly Kind[] = ['mass', 'ratedLoad', 'duration', 'massPerLength', 'density'];

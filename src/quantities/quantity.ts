@@ -36,7 +36,7 @@ export const Quantity: new <U extends Unit>(value: number, unit: U, path?: strin
        */
       constructor(value: number, unit: U, path = 'value') {
         if (!Number.isFinite(value)) {
-          fail('NOT_FINITE', path, 'a finite number', value, 'Leave it out when it is not known.');
+          fail('NOT_FINITE', path, 'a finite number', value, 'Leave it out where it is not known.');
         }
         this.value = value + 0; // minus zero becomes zero
         this.unit = unit;

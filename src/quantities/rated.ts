@@ -19,6 +19,7 @@ export function ratedLoadIn<U extends 'lb' | 'kg' | 'lbf' | 'N' | 'kN' | 'daN'>(
   rated: QuantityLike,
   unit: U,
 ): Quantity<U> {
+  if (rated.unit === unit) return inUnit(rated, unit);
   const toForce = UNITS[unit].dimension === 'force';
   if (isForce(rated) === toForce) return inUnit(rated, unit);
   const [mass, force] = unit === 'lb' || unit === 'lbf' ? (['lb', 'lbf'] as const) : (['kg', 'kgf'] as const);

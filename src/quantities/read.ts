@@ -40,7 +40,7 @@ export function readAny<U extends Unit = Unit>(input: unknown, path: string): Qu
     path,
     '{ value: number, unit: text }',
     input,
-    'Give { value, unit }; text goes through parseQuantity(text, kind) first.',
+    'Text goes through parseQuantity(text, kind).',
   );
 }
 

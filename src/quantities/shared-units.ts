@@ -40,11 +40,5 @@ export function sharedUnits(asked: UnitSystem | undefined, inputs: readonly (Qua
   const us = given.filter(({ unit }) => US_UNITS.includes(unit)).length;
   if (us === given.length) return 'us';
   if (us === 0) return 'si';
-  return fail(
-    'UNITS_REQUIRED',
-    'units',
-    "'us' or 'si'",
-    undefined,
-    'The inputs mix both systems: say which one the result should use.',
-  );
+  return fail('UNITS_REQUIRED', 'units', "'us' or 'si'", undefined, 'The inputs mix both systems: say which to use.');
 }

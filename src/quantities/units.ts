@@ -105,7 +105,8 @@ export type UnitSystem = 'us' | 'si';
 /** True when a unit measures quantities of a kind. */
 export function unitFitsKind(unit: Unit, kind: Kind): boolean {
   const dimension = UNITS[unit]?.dimension;
-  return dimension === kind || (kind === 'ratedLoad' && (dimension === 'mass' || dimension === 'force'));
+  if (dimension === 'mass' || dimension === 'force') return kind === dimension || kind === 'ratedLoad';
+  return dimension !== undefined && dimension === kind;
 }
 
 /** True when a value names a unit; safe on any value. */

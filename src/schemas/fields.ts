@@ -105,14 +105,14 @@ export function wrongWord(expected: string, code: RiggingErrorCode, value: unkno
 
 export function flag() {
   return withFaults(z.boolean(), (value) => [
-    fault('UNKNOWN_VALUE', 'true or false', value, 'Leave it out when it is not known.'),
+    fault('UNKNOWN_VALUE', 'true or false', value, 'Leave it out where it is not known.'),
   ]);
 }
 
 /** The name of a thing, by which results name it. */
 export function name() {
   return withFaults(z.string().min(1), (value) => [
-    fault('MISSING_FIELD', 'a name', value, 'Give it an id; results name it by that.'),
+    fault('MISSING_FIELD', 'a name', value, 'Results name it by its id.'),
   ]);
 }
 

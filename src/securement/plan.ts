@@ -243,11 +243,11 @@ function readTieDown({ id, holds, path, end, parts, capacities }: TieDown, cargo
       '',
       'parts or capacities',
       parts === undefined ? 'neither' : 'both',
-      'List the parts, or state the capacity of the whole.',
+      'Give one of them.',
     );
   }
 }
 
 function usedTwice(path: string, id: string): never {
-  return fail('DUPLICATE_ID', path, 'an id used once in the plan', id, 'Rename one of the two.');
+  return fail('DUPLICATE_ID', path, 'an id used once', id, 'Rename one of the two.');
 }

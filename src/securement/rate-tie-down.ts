@@ -1,7 +1,7 @@
 import type { Capacities } from '../assembly/part.js';
 import { type PartRater, rateSeries, readCapacity, type SeriesRating, wordsOf } from '../assembly/rate-part.js';
 import type { QuantityLike } from '../quantities/quantity.js';
-import { type Note, note } from '../working/note.js';
+import { type Note, note, type Words } from '../working/note.js';
 import type { Working } from '../working/step.js';
 import type { TieDown, TieDownPath } from './plan.js';
 
@@ -78,15 +78,12 @@ const inTieDown = (tieDown: string, facts: readonly Note[]): readonly Note[] =>
     text: `Tie-down ${tieDown}: ${text}`,
   }));
 
-const ANCHOR_NOT_LISTED = {
-  code: 'ANCHOR_NOT_LISTED',
-  text: 'The anchor points on the {at} with their ratings, as parts of kind anchor.',
-};
-const NOT_STATED = {
-  code: 'CAPACITY_NOT_STATED',
-  text: 'Its {capacity}; another capacity is not converted into one.',
-};
-const STATED_AS_WHOLE = {
-  code: 'STATED_AS_WHOLE',
-  text: '{tieDown} is stated as a whole: {limit} holds for all of it, anchor points included.',
-};
+const ANCHOR_NOT_LISTED: Words = [
+  'ANCHOR_NOT_LISTED',
+  'The anchor points on the {at} with their ratings, as parts of kind anchor.',
+];
+const NOT_STATED: Words = ['CAPACITY_NOT_STATED', 'Its {capacity}; another capacity is not converted into one.'];
+const STATED_AS_WHOLE: Words = [
+  'STATED_AS_WHOLE',
+  '{tieDown} is stated as a whole: {limit} holds for all of it, anchor points included.',
+];

@@ -1,74 +1,80 @@
-import type { Quantity, QuantityInput, QuantityLike } from '../quantities/quantity.js';
+import type { Quantity } from '../quantities/quantity.js';
 import type { Verdict } from '../working/check.js';
 import type { Note } from '../working/note.js';
 import type { ResultBase } from '../working/result.js';
 
-/** The way a load would go: forward is what braking asks to be held. */
+/** The way a load would go. Braking throws it forward. */
 export type Direction = 'forward' | 'rearward' | 'left' | 'right' | 'up';
 
-export const DIRECTIONS = ['forward', 'rearward', 'left', 'right', 'up'] as const satisfies readonly Direction[];
-
-/** The acceleration to hold in each direction; one left out is not looked at. */
-export type Accelerations = { readonly [D in Direction]?: QuantityInput<'acceleration'> };
-
-/** What the load does when it gives way. */
-export type Mode = 'holds' | 'slides' | 'tips' | 'lifts';
+/** What a load does as it gives way: the greatest part of its first motion. */
+export type Mode = 'holds' | 'slides' | 'turns' | 'tips' | 'lifts';
 
 /** The force in one tie-down. */
 export interface Tension {
   readonly id: string;
   readonly tension: Quantity<'lbf' | 'N'>;
-  /** Tension over capacity. */
-  readonly utilization: number;
+  /** Tension over capacity; null for one without capacity. */
+  readonly utilization: number | null;
 }
 
-/** The greatest load that forces within capacities and friction can balance. */
+/**
+ * The limit answer: the greatest load that forces within capacities and friction can balance at all. Necessary for
+ * holding, not sufficient.
+ */
 export interface LimitAnswer {
-  /** Multiple of the acceleration asked for; null where nothing ever gives way. */
+  /**
+   * `limited`: it gives way at `factor`. `unbounded`: under this acceleration it never does. `impossible`: it cannot even
+   * stand at rest. `not-solved`: rounding won, and no answer is better than a wrong one.
+   */
+  readonly outcome: 'limited' | 'unbounded' | 'impossible' | 'not-solved';
+  readonly verdict: Verdict;
+  /** Multiple of the acceleration asked for; null unless `limited`. */
   readonly factor: number | null;
-  /** How it gives way beyond that. */
+  /** How it gives way at that factor. */
   readonly mode: Mode;
-  /** One way the forces can balance at that factor. */
+  /** One way in which the forces can balance there; the most favorable sharing, not the real one. */
   readonly tensions: readonly Tension[];
   /** Tie-downs at their capacity there. */
   readonly governing: readonly string[];
-  /** What is left of the balance, as a share of the weight. */
-  readonly residual: number;
+  /** What is left over of the balance, as a share of the weight; null without a balance. */
+  readonly residual: number | null;
 }
 
-/** How the load really shares, with every tie-down a spring. */
+/** The elastic answer: how the load shares when every tie-down is a spring, a short flat stiff one first. */
 export interface ElasticAnswer {
-  /** Tensions at the acceleration asked for. */
+  readonly outcome: 'solved' | 'mechanism' | 'impossible' | 'not-solved';
+  readonly verdict: Verdict;
+  /** Tensions at the acceleration asked for; empty where there is no balance. */
   readonly tensions: readonly Tension[];
-  /** The multiple of the acceleration at which the first tie-down reaches its capacity; null: none does. */
+  /** The first tie-down to reach its capacity, and at which multiple of the acceleration; null where none does. */
   readonly firstAtCapacity: { readonly id: string; readonly factor: number } | null;
-  /** The multiple at which the load first slips, and first lifts off a contact; null: it does not. */
+  /** The multiples at which the load first slips and first leaves a contact; null where it does not. */
   readonly firstSlip: number | null;
   readonly firstLift: number | null;
-  readonly residual: number;
+  readonly residual: number | null;
 }
 
-/** One direction of one article. */
+/** One direction. */
 export interface DirectionAnswer {
   readonly direction: Direction;
   readonly acceleration: Quantity<'g'>;
   readonly verdict: Verdict;
   readonly mode: Mode;
   readonly limit: LimitAnswer;
-  /** Only where every tie-down has a stiffness. */
+  /** Null where a tie-down has no stiffness: see `missing`. */
   readonly elastic: ElasticAnswer | null;
-  /** The limit again with each tie-down gone. */
+  /** The limit answer again with each tie-down gone. */
   readonly withoutOne: readonly { readonly id: string; readonly factor: number | null; readonly verdict: Verdict }[];
-  /** The lowest limit factor when a stated tolerance is used up. */
+  /** The limit factor when each stated tolerance is used up the worse way. */
   readonly ifOff: readonly { readonly what: string; readonly factor: number | null }[];
-  readonly missing: readonly Note[];
 }
 
 export interface Restraint extends ResultBase<'solveRestraint'> {
   readonly verdict: Verdict;
+  /** The article that was looked at. */
   readonly article: string;
-  /** The direction that decides. */
+  /** The direction that decides; null where nothing is asked. */
   readonly governing: Direction | null;
   readonly directions: readonly DirectionAnswer[];
-  readonly capacities: readonly { readonly id: string; readonly capacity: QuantityLike | null }[];
+  readonly missing: readonly Note[];
 }

@@ -126,7 +126,7 @@ export function checkRules(rules: unknown, able: 'requirementOf' | 'judgePlan'):
       'rules',
       'a rule set constant',
       rules,
-      'Import one, such as us49cfr393_2024; chain-rigging/registry turns a text id into one.',
+      'Import one, such as us49cfr393_2024, or ask chain-rigging/registry.',
     );
   }
 }

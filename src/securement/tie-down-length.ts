@@ -8,7 +8,7 @@ import { sharedUnits } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
 import { lengthOf, subtract } from '../statics/vector.js';
 import { FOLLOW_THE_MARK } from '../working/cautions.js';
-import { note } from '../working/note.js';
+import { note, type Words } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
 import { type Run, readRuns, type TieDownPoints } from './layout.js';
@@ -103,13 +103,13 @@ export function tieDownLength(input: {
     );
   }
   const required = shown(meters);
-  working.step({
-    subject: 'tie-down',
-    symbol: 'required',
-    expression: `reach${more.map(([name]) => ` + ${name}`).join('')}${joins === undefined ? '' : ' − joined'}`,
-    values: [['reach', shown(reach)], ...more, ...(joins === undefined ? [] : [['joined', joins] as const])],
-    result: required,
-  });
+  working.step(
+    'tie-down',
+    'required',
+    `reach${more.map(([name]) => ` + ${name}`).join('')}${joins === undefined ? '' : ' − joined'}`,
+    [['reach', shown(reach)], ...more, ...(joins === undefined ? [] : [['joined', joins] as const])],
+    required,
+  );
   const { links, bearingLength, takeUp, ...counted } = linksForLength({ length: finely(meters, units), pitch, units });
   working.steps.push(...(working.shown ? counted.steps : []));
   for (const source of counted.sources) working.cite(source);
@@ -171,11 +171,11 @@ function reachOf(
     );
   }
   const reach = runs.reduce((sum, { length }) => sum + length, over);
-  working.step({
-    subject: 'tie-down',
-    symbol: 'reach',
-    expression: other === undefined ? '|attachment − anchor|' : 'run + over the cargo + other run',
-    values: [
+  working.step(
+    'tie-down',
+    'reach',
+    other === undefined ? '|attachment − anchor|' : 'run + over the cargo + other run',
+    [
       ['run', shown(first.length)],
       ...(other === undefined
         ? []
@@ -184,9 +184,9 @@ function reachOf(
             ['other run', shown(other.length)],
           ] as const)),
     ],
-    result: shown(reach),
-  });
+    shown(reach),
+  );
   return reach;
 }
 
-const NOTHING_FOR = { code: 'NOTHING_FOR', text: 'Nothing is added for {name}.' };
+const NOTHING_FOR: Words = ['NOTHING_FOR', 'Nothing is added for {name}.'];

@@ -131,7 +131,7 @@ function provenanceOf({ provenance, wll_provenance, wll_kg_provenance }: RatedCe
 export function chainCell(ratings: RatingTable, size: string, grade: number): RatedCell {
   const { id, chain } = ratings;
   const grades = rowOf(chain.rows, size);
-  const remedy = 'Nothing is interpolated: give the limit marked on the chain or its tag as markedWll.';
+  const remedy = 'Nothing is interpolated: give the marked limit as markedWll.';
   if (grades === undefined) {
     return fail('UNKNOWN_SIZE', 'size', `a size of ${id}: ${Object.keys(chain.rows).join(', ')}`, size, remedy);
   }

@@ -1,29 +1,20 @@
-import type { Note } from './note.js';
+import { type Note, note } from './note.js';
 
 /** The usual cautions of the trade, as ready sentences. Literals, so that unused ones leave the bundle. */
 
-const NO_PARAMS = {};
+export const STRAIGHT_PULL: Note = /* @__PURE__ */ note([
+  'STRAIGHT_PULL',
+  'For a straight, even pull on sound chain: no knots, twists, side or tip loads, no shock.',
+]);
 
-export const STRAIGHT_PULL: Note = {
-  code: 'STRAIGHT_PULL',
-  params: NO_PARAMS,
-  text: 'Rated for a straight, even pull on sound chain: no knots, twists, side or tip loading, no shock.',
-};
+export const FOLLOW_THE_MARK: Note = /* @__PURE__ */ note([
+  'FOLLOW_THE_MARK',
+  "The maker's marking and instructions govern; local codes and a qualified person decide.",
+]);
 
-export const FOLLOW_THE_MARK: Note = {
-  code: 'FOLLOW_THE_MARK',
-  params: NO_PARAMS,
-  text: "The maker's marking and instructions govern; local codes and a qualified person decide.",
-};
+export const STAND_CLEAR: Note = /* @__PURE__ */ note([
+  'STAND_CLEAR',
+  'Stay clear of a loaded chain and out of its line; take up slack gently.',
+]);
 
-export const STAND_CLEAR: Note = {
-  code: 'STAND_CLEAR',
-  params: NO_PARAMS,
-  text: 'Stay clear of a loaded chain and out of its line; take up slack gently.',
-};
-
-export const NOT_FOR_LIFTING: Note = {
-  code: 'NOT_FOR_LIFTING',
-  params: NO_PARAMS,
-  text: 'Not a rating for overhead lifting.',
-};
+export const NOT_FOR_LIFTING: Note = /* @__PURE__ */ note(['NOT_FOR_LIFTING', 'Not a rating for overhead lifting.']);

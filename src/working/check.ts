@@ -1,5 +1,5 @@
 import type { QuantityLike } from '../quantities/quantity.js';
-import type { Note } from './note.js';
+import { type Note, note } from './note.js';
 
 /** The answer of a check. A missing fact gives `undetermined`, never a pass. */
 export type Verdict = 'pass' | 'fail' | 'not-applicable' | 'undetermined';
@@ -66,7 +66,7 @@ export function metCheck({ id, title, clause, weight, subject }: CheckSubject): 
   return { id, title, clause, weight, subject, verdict: 'pass', because: MET };
 }
 
-const MET: Note = { code: 'MET', params: {}, text: 'Met.' };
+const MET: Note = /* @__PURE__ */ note(['MET', 'Met.']);
 
 export function notApplicableCheck(
   { id, title, clause, weight, subject }: CheckSubject,

@@ -11,24 +11,18 @@ export interface Note<Code extends string = string> {
   readonly text: string;
 }
 
-/** A sentence with named places: `{ code: 'TOO_FEW', text: '{count} of {needed}' }`. */
-export interface Words<Code extends string = string> {
-  readonly code: Code;
-  readonly text: string;
-}
+/** A code, and its sentence with named places: `['TOO_FEW', '{count} of {needed}']`. */
+export type Words = readonly [code: string, text: string];
 
 const NO_PARAMS = {};
 
 /** Fills the places of a sentence. */
-export function note<Code extends string>(
-  words: Words<Code>,
-  params: Readonly<Record<string, NoteParam>> = NO_PARAMS,
-): Note<Code> {
-  const text = words.text.replace(/\{(\w+)\}/g, (place, name: string) => {
+export function note([code, sentence]: Words, params: Note['params'] = NO_PARAMS): Note {
+  const text = sentence.replace(/\{(\w+)\}/g, (place, name: string) => {
     const value = params[name];
     return value === undefined ? place : sayValue(value);
   });
-  return { code: words.code, params, text };
+  return { code, params, text };
 }
 
 function sayValue(value: NoteParam): string {

@@ -17,9 +17,6 @@ export interface Step {
   readonly clause?: string;
 }
 
-/** A line as code writes it down. Names that come from the caller go into the list form, where any text is safe. */
-type StepDraft = Omit<Step, 'values'> & { readonly values: Step['values'] | Readonly<Record<string, StepValue>> };
-
 /**
  * Collects the working while a calculation runs. With `shown` false nothing is recorded, and code that would
  * build a step or a sentence only for show asks `shown` first.
@@ -36,10 +33,17 @@ export class Working {
   }
 
   /** Records a line. The values may be written as an object where the code itself chose their names. */
-  step(line: StepDraft): void {
+  step(
+    subject: string,
+    symbol: string,
+    expression: string,
+    values: Step['values'] | Readonly<Record<string, StepValue>>,
+    result: StepValue,
+    clause?: string,
+  ): void {
     if (!this.shown) return;
-    const { values } = line;
-    this.steps.push(Array.isArray(values) ? (line as Step) : { ...line, values: Object.entries(values) });
+    const list = Array.isArray(values) ? (values as Step['values']) : Object.entries(values);
+    this.steps.push({ subject, symbol, expression, values: list, result, ...(clause && { clause }) });
   }
 
   /** Adds a source once. */

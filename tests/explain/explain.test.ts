@@ -94,7 +94,7 @@ describe('the sheet of four direct chains on a 3,940 lb tractor', () => {
     expect(markdown).toContain('- 49 CFR, 2024, 393.106(d) (read)');
     expect(markdown).toContain('(from memory, to be confirmed)');
     expect(markdown.split('\n').at(-1)).toBe(
-      "This sheet is arithmetic on the figures given. A qualified person, the maker's marking and instructions, and local codes decide.",
+      "This sheet is arithmetic on the figures given. The maker's marking and instructions govern; local codes and a qualified person decide.",
     );
   });
 });

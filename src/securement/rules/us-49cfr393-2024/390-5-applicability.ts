@@ -23,7 +23,7 @@ const CLAUSE = '49 CFR 390.5';
  */
 export function applicability(vehicle: Vehicle | undefined, working: Working): Applicability {
   cite(working, '390.5');
-  if (vehicle === undefined) return NOT_STATED;
+  if (vehicle === undefined) return answer('undetermined', VEHICLE_NOT_STATED);
   checkObject(vehicle, 'vehicle', '{ units }');
   const { units, interstateCommerce } = vehicle;
   checkList(units, 'vehicle.units');
@@ -42,14 +42,14 @@ export function applicability(vehicle: Vehicle | undefined, working: Working): A
     'lb',
   );
   if (working.shown) {
-    working.step({
-      subject: 'vehicle',
-      symbol: 'gross',
-      expression: 'max(label, sum(max(rating, weight)))',
-      values: [...units.map(({ id }, index) => [id, read[index] ?? null] as const), ['label', label ?? 'none']],
-      result: label !== undefined && compareExactSums(sum, [{ quantity: label }]) < 0 ? label : total,
-      clause: CLAUSE,
-    });
+    working.step(
+      'vehicle',
+      'gross',
+      'max(label, sum(max(rating, weight)))',
+      [...units.map(({ id }, index) => [id, read[index] ?? null] as const), ['label', label ?? 'none']],
+      label !== undefined && compareExactSums(sum, [{ quantity: label }]) < 0 ? label : total,
+      CLAUSE,
+    );
   }
   if (interstateCommerce === false) return answer('does-not-apply', INTRASTATE);
   if (heavy)
@@ -71,29 +71,18 @@ function answer(verdict: Applicability['verdict'], words: Words, params?: Note['
   return { verdict, because: note(words, params), clause: CLAUSE };
 }
 
-const NOT_STATED: Applicability = {
-  verdict: 'undetermined',
-  because: {
-    code: 'VEHICLE_NOT_STATED',
-    params: {},
-    text: 'The vehicle is not stated; the plan is checked as if the rule reached it.',
-  },
-  clause: CLAUSE,
-};
-const UNIT_MASS_NOT_STATED = {
-  code: 'UNIT_MASS_NOT_STATED',
-  text: 'A unit has neither rating nor weight; the others stay below the threshold.',
-};
-const COMMERCE_NOT_STATED = {
-  code: 'COMMERCE_NOT_STATED',
-  text: 'Heavy enough; whether it is interstate commerce is not stated.',
-};
-const BELOW_THRESHOLD = {
-  code: 'BELOW_WEIGHT_THRESHOLD',
-  text: '{total} is below {limit}; state law usually asks for the load to be secured anyway.',
-};
-const INTRASTATE = {
-  code: 'NOT_INTERSTATE',
-  text: 'Not interstate commerce: state law decides, often by these rules.',
-};
-const APPLIES = { code: 'COMMERCIAL_VEHICLE', text: '{limit} or more, in interstate commerce.' };
+const VEHICLE_NOT_STATED: Words = [
+  'VEHICLE_NOT_STATED',
+  'The vehicle is not stated: checked as if the rule reached it.',
+];
+const UNIT_MASS_NOT_STATED: Words = [
+  'UNIT_MASS_NOT_STATED',
+  'A unit has neither rating nor weight; the others are below the threshold.',
+];
+const COMMERCE_NOT_STATED: Words = ['COMMERCE_NOT_STATED', 'Heavy enough; interstate commerce is not stated.'];
+const BELOW_THRESHOLD: Words = [
+  'BELOW_WEIGHT_THRESHOLD',
+  '{total} is below {limit}; state law usually asks for securement anyway.',
+];
+const INTRASTATE: Words = ['NOT_INTERSTATE', 'Not interstate commerce: state law decides, often by these rules.'];
+const APPLIES: Words = ['COMMERCIAL_VEHICLE', '{limit} or more, in interstate commerce.'];

@@ -3,7 +3,7 @@ import { ratedLoadIn } from '../../../quantities/rated.js';
 import type { MassUnit, UnitSystem } from '../../../quantities/units.js';
 import { us49cfr393102Criteria } from '../../../tables/generated/us-49cfr393-102-criteria.js';
 import { type Check, metCheck, notApplicableCheck } from '../../../working/check.js';
-import type { Note } from '../../../working/note.js';
+import { type Note, note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { DirectionalRequirement } from '../../rule-set.js';
 import { aboutRule, cite } from './cite.js';
@@ -31,17 +31,17 @@ export function performance(
       clause: `49 CFR ${row.clause}`,
     } as const;
     if (working.shown) {
-      working.step({
-        subject: `restraint ${direction}`,
-        symbol: 'F',
-        expression: 'a · W, against the working load limit',
-        values: [
+      working.step(
+        `restraint ${direction}`,
+        'F',
+        'a · W, against the working load limit',
+        [
           ['a', row.g_against_wll],
           ['W', weight],
         ],
-        result: requirement.againstWorkingLoadLimit,
-        clause: requirement.clause,
-      });
+        requirement.againstWorkingLoadLimit,
+        requirement.clause,
+      );
     }
     return requirement;
   });
@@ -52,15 +52,11 @@ export function deemedPerformance(subject: string, met: boolean, working: Workin
   const about = aboutRule(
     working,
     '393.102(c)',
-    'Performance criteria, deemed met as far as checked here',
+    'Performance criteria, deemed met as far as checked',
     subject,
     'memory',
   );
   return met ? metCheck(about) : notApplicableCheck(about, NOT_DEEMED);
 }
 
-const NOT_DEEMED: Note = {
-  code: 'NOT_DEEMED_TO_PERFORM',
-  params: {},
-  text: 'The other checks for it do not all pass.',
-};
+const NOT_DEEMED: Note = /* @__PURE__ */ note(['NOT_DEEMED_TO_PERFORM', 'Not all other checks for it pass.']);

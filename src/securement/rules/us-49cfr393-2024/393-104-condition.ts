@@ -1,5 +1,5 @@
 import { type Check, failedCheck, metCheck, undeterminedCheck } from '../../../working/check.js';
-import { type Note, note } from '../../../working/note.js';
+import { type Note, note, type Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { RatedTieDown } from './393-108-weakest-part.js';
 import { aboutRule } from './cite.js';
@@ -26,4 +26,4 @@ export function checkCondition(tieDowns: readonly RatedTieDown[], working: Worki
   return metCheck(about);
 }
 
-const DAMAGED = { code: 'DAMAGED_PART', text: 'Damaged, may not be used, counts zero: {parts}.' };
+const DAMAGED: Words = ['DAMAGED_PART', 'Damaged, may not be used, counts zero: {parts}.'];

@@ -47,7 +47,7 @@ export function checkAggregate(
     else known += counted;
   }
   if (known === Number.POSITIVE_INFINITY)
-    fail('NOT_FINITE', '', 'limits of a possible size', known, 'Check the numbers given.');
+    fail('NOT_FINITE', '', 'loads of a possible size', known, 'Check the numbers.');
   const about = aboutRule(working, '393.106(d)', 'Aggregate working load limit', article.id);
   const judge = (capacity: number, limitOf: (tieDown: RatedTieDown) => QuantityLike | null): Check => {
     const { fits, utilization } = ratioOf(required.value, capacity, () => {
@@ -71,16 +71,16 @@ export function checkAggregate(
   }
   const aggregate: QuantityLike | null = unknown === 0 ? { value: known, unit } : null;
   if (working.shown) {
-    working.step({
-      subject: article.id,
-      symbol: 'aggregate',
-      expression: 'sum(credit · WLL)',
-      values: tieDowns.map(
+    working.step(
+      article.id,
+      'aggregate',
+      'sum(credit · WLL)',
+      tieDowns.map(
         ({ tieDown, credit, workingLoadLimit }) => [`${tieDown.id}, credit ${credit}`, workingLoadLimit] as const,
       ),
-      result: aggregate,
-      clause: about.clause,
-    });
+      aggregate,
+      about.clause,
+    );
     showRequired(article.id, mass, required, working);
   }
   return { required, aggregate, check };
@@ -99,12 +99,12 @@ export function showRequired(
   required: QuantityLike<'lb' | 'kg'>,
   working: Working,
 ): void {
-  working.step({
+  working.step(
     subject,
-    symbol: 'required aggregate',
-    expression: `${thresholds.rows['aggregate-fraction'].value} · W`,
-    values: [['W', inUnit(mass, required.unit)]],
-    result: required,
-    clause: '49 CFR 393.106(d)',
-  });
+    'required aggregate',
+    `${thresholds.rows['aggregate-fraction'].value} · W`,
+    [['W', inUnit(mass, required.unit)]],
+    required,
+    '49 CFR 393.106(d)',
+  );
 }

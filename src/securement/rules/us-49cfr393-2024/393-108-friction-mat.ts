@@ -4,7 +4,7 @@ import { ratedLoadIn } from '../../../quantities/rated.js';
 import { readOptional, readPositive } from '../../../quantities/read.js';
 import { massUnitOf } from '../../../quantities/shared-units.js';
 import { us49cfr393108Unmarked } from '../../../tables/generated/us-49cfr393-108-unmarked.js';
-import { note } from '../../../working/note.js';
+import { note, type Words } from '../../../working/note.js';
 import type { ReadArticle } from '../../plan.js';
 import type { RuleContext } from '../../rule-set.js';
 import { cite } from './cite.js';
@@ -23,7 +23,7 @@ export function showFrictionMat({ article, mass }: ReadArticle, { working, units
       'frictionMat.massOnMat',
       'at most the mass of the article',
       `${onMat}`,
-      'Give the part of it that rests on the mat.',
+      'Give what rests on the mat.',
     );
   }
   const rated = readOptional(mat.ratedResistance, 'ratedLoad', 'frictionMat.ratedResistance');
@@ -32,17 +32,17 @@ export function showFrictionMat({ article, mass }: ReadArticle, { working, units
   cite(working, '393.108(g)');
   const { fraction } = us49cfr393108Unmarked.rows['friction-mat'].rating;
   const weight = ratedLoadIn(onMat, massUnitOf(units));
-  working.step({
-    subject: article.id,
-    symbol: 'mat resistance',
-    expression: rated === undefined ? `${fraction} · weight on the mat` : 'as marked',
-    values: { 'weight on the mat': weight },
-    result: rated ?? { value: weight.value * fraction, unit: weight.unit },
-    clause: '49 CFR 393.108(g)',
-  });
+  working.step(
+    article.id,
+    'mat resistance',
+    rated === undefined ? `${fraction} · weight on the mat` : 'as marked',
+    { 'weight on the mat': weight },
+    rated ?? { value: weight.value * fraction, unit: weight.unit },
+    '49 CFR 393.108(g)',
+  );
 }
 
-const MAT_NOT_COUNTED = {
-  code: 'FRICTION_MAT_NOT_COUNTED',
-  text: 'The friction mat under {article} is not counted in the aggregate.',
-};
+const MAT_NOT_COUNTED: Words = [
+  'FRICTION_MAT_NOT_COUNTED',
+  'The friction mat under {article} is not counted in the aggregate.',
+];

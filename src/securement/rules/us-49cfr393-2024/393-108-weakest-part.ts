@@ -4,7 +4,7 @@ import { showSeries } from '../../../assembly/show-parts.js';
 import type { QuantityLike } from '../../../quantities/quantity.js';
 import { massUnitOf } from '../../../quantities/shared-units.js';
 import { type Check, metCheck, notApplicableCheck, undeterminedCheck } from '../../../working/check.js';
-import { type Note, note } from '../../../working/note.js';
+import { type Note, note, type Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { TieDown, TieDownPath } from '../../plan.js';
 import type { RuleContext } from '../../rule-set.js';
@@ -113,24 +113,14 @@ function inTieDown(tieDown: string, missing: Note): Note {
   return { code: missing.code, params: { tieDown, ...missing.params }, text: `Tie-down ${tieDown}: ${missing.text}` };
 }
 
-const ANCHOR_NOT_LISTED = {
-  code: 'ANCHOR_NOT_LISTED',
-  text: 'The anchor points on the {at} with their ratings, as parts of kind anchor.',
-};
-const NO_WORKING_LOAD_LIMIT = {
-  code: 'NO_WORKING_LOAD_LIMIT',
-  text: 'Its working load limit; another capacity is not converted into one.',
-};
-const STATED_AS_WHOLE = {
-  code: 'STATED_AS_WHOLE',
-  text: '{tieDown} is stated as a whole: {limit} holds for all of it, anchor points included.',
-};
-const RATING_NOT_NEEDED: Note = {
-  code: 'RATING_NOT_NEEDED',
-  params: {},
-  text: 'One is not; the others are enough without it.',
-};
-const RATING_NOT_KNOWN = { code: 'RATING_NOT_KNOWN', text: 'The working load limit of {tieDowns}, see 393.108(a).' };
+const ANCHOR_NOT_LISTED: Words = ['ANCHOR_NOT_LISTED', 'The anchor points on the {at}, as rated parts of kind anchor.'];
+const NO_WORKING_LOAD_LIMIT: Words = [
+  'NO_WORKING_LOAD_LIMIT',
+  'Its working load limit: no other capacity stands for it.',
+];
+const STATED_AS_WHOLE: Words = ['STATED_AS_WHOLE', '{tieDown} is stated as a whole: {limit}, anchor points included.'];
+const RATING_NOT_NEEDED: Note = /* @__PURE__ */ note(['RATING_NOT_NEEDED', 'One is not; the others are enough.']);
+const RATING_NOT_KNOWN: Words = ['RATING_NOT_KNOWN', 'The working load limit of {tieDowns}, see 393.108(a).'];
 
 /** Names the tie-downs whose rating is not known. */
 export function ratingNotKnown(tieDowns: readonly RatedTieDown[]): Note {

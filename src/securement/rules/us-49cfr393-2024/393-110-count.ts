@@ -1,7 +1,7 @@
 import { inUnit } from '../../../quantities/convert.js';
 import { compareExact, stepsToCover } from '../../../quantities/exact.js';
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
-import { note } from '../../../working/note.js';
+import { note, type Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { ReadArticle } from '../../plan.js';
 import { cite } from './cite.js';
@@ -47,22 +47,22 @@ export function countByLength({ article, mass, length }: ReadArticle, working: W
     const memory = paragraph === '393.110(d)' || paragraph === '393.110(b)(2)(ii)';
     cite(working, paragraph, memory ? 'memory' : 'read');
     const lengthValue = [['L', inUnit(length, 'ft')] as const];
-    working.step({
-      subject: article.id,
-      symbol: 'n by length',
+    working.step(
+      article.id,
+      'n by length',
       expression,
-      values: expression.includes('W') ? [...lengthValue, ['W', inUnit(mass, 'lb')]] : lengthValue,
-      result: count,
-      clause: `49 CFR ${paragraph}`,
-    });
+      expression.includes('W') ? [...lengthValue, ['W', inUnit(mass, 'lb')]] : lengthValue,
+      count,
+      `49 CFR ${paragraph}`,
+    );
     if (article.blockedForward === undefined) working.assumptions.push(note(NOT_BLOCKED, { article: article.id }));
     if (article.specialMethods === true) working.assumptions.push(note(SPECIAL_METHODS, { article: article.id }));
   }
   return count;
 }
 
-const NOT_BLOCKED = { code: 'NOT_BLOCKED_FORWARD', text: '{article} is taken as not blocked forward.' };
-const SPECIAL_METHODS = {
-  code: 'SPECIAL_METHODS',
-  text: '{article} is fastened by special methods: the count by length does not bind it, the rest does.',
-};
+const NOT_BLOCKED: Words = ['NOT_BLOCKED_FORWARD', '{article} is taken as not blocked forward.'];
+const SPECIAL_METHODS: Words = [
+  'SPECIAL_METHODS',
+  '{article} is fastened by special methods: only the count by length does not bind it.',
+];

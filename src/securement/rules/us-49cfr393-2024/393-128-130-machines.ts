@@ -1,5 +1,5 @@
 import { type Check, type CheckSubject, failedCheck, metCheck, undeterminedCheck } from '../../../working/check.js';
-import { type Note, note } from '../../../working/note.js';
+import { type Note, note, type Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { Accessory, ArticleKind, ReadArticle } from '../../plan.js';
 import { type RatedTieDown, ratingNotKnown } from './393-108-weakest-part.js';
@@ -79,27 +79,20 @@ export function checkArticulation({ article }: ReadArticle, strict: boolean, wor
   return article.articulationLocked ? metCheck(about) : failedCheck(about, NOT_HELD);
 }
 
-const NOT_HELD: Note = { code: 'NOT_HELD', params: {}, text: 'It is not held as the rule asks.' };
-const LOCK_NOT_STATED: Note = {
-  code: 'LOCK_NOT_STATED',
-  params: {},
-  text: 'Whether a lock or pins hold it, or a tie-down does.',
-};
-const LOWERED_NOT_STATED: Note = { code: 'LOWERED_NOT_STATED', params: {}, text: 'Whether it is completely lowered.' };
-const LOWERED_ONLY: Note = {
-  code: 'LOWERED_ONLY',
-  params: {},
-  text: 'Lowered, neither locked nor tied: whether it can drift.',
-};
-const LOCK_DISPUTED: Note = {
-  code: 'LOCK_DISPUTED',
-  params: {},
-  text: 'Locked, not lowered and tied down: guidance may accept that, the words of the rule do not.',
-};
-const END_NOT_STATED = { code: 'END_NOT_STATED', text: 'The end that each of {tieDowns} holds.' };
-const MOUNTING_POINTS: Note = {
-  code: 'MOUNTING_POINTS_NOT_STATED',
-  params: {},
-  text: 'Not both ends are held: whether the points were made for the purpose.',
-};
-const ONE_END_ONLY: Note = { code: 'ONE_END_ONLY', params: {}, text: 'Not both ends are held.' };
+const NOT_HELD: Note = /* @__PURE__ */ note(['NOT_HELD', 'It is not held as the rule asks.']);
+const LOCK_NOT_STATED: Note = /* @__PURE__ */ note(['LOCK_NOT_STATED', 'Whether a lock, pins or a tie-down hold it.']);
+const LOWERED_NOT_STATED: Note = /* @__PURE__ */ note(['LOWERED_NOT_STATED', 'Whether it is completely lowered.']);
+const LOWERED_ONLY: Note = /* @__PURE__ */ note([
+  'LOWERED_ONLY',
+  'Lowered, neither locked nor tied: whether it can drift.',
+]);
+const LOCK_DISPUTED: Note = /* @__PURE__ */ note([
+  'LOCK_DISPUTED',
+  'Locked, not lowered and tied down: guidance may accept it, the words of the rule do not.',
+]);
+const END_NOT_STATED: Words = ['END_NOT_STATED', 'The end that each of {tieDowns} holds.'];
+const MOUNTING_POINTS: Note = /* @__PURE__ */ note([
+  'MOUNTING_POINTS_NOT_STATED',
+  'Not both ends are held: whether the points were made for the purpose.',
+]);
+const ONE_END_ONLY: Note = /* @__PURE__ */ note(['ONE_END_ONLY', 'Not both ends are held.']);

@@ -5,7 +5,7 @@ import { ratedLoadIn } from '../../../quantities/rated.js';
 import { massUnitOf } from '../../../quantities/shared-units.js';
 import { us49cfr393_108_2024 } from '../../../tables/us-49cfr393-108-2024.js';
 import { type Check, countCheck, overallVerdict, undeterminedCheck, type Verdict } from '../../../working/check.js';
-import type { Note } from '../../../working/note.js';
+import { type Note, note } from '../../../working/note.js';
 import type { Plan, ReadArticle } from '../../plan.js';
 import type { ArticleOutcome, CountedTieDown, CountOption, PlanOutcome, RuleContext } from '../../rule-set.js';
 import { applicability } from './390-5-applicability.js';
@@ -47,7 +47,7 @@ export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context:
 }
 
 /** Judges one article and adds its checks to the list, whose first is the condition of all parts. */
-function judgeArticle(
+export function judgeArticle(
   read: ReadArticle,
   rated: readonly RatedTieDown[],
   checks: Check[],
@@ -58,9 +58,8 @@ function judgeArticle(
   const start = checks.length;
   const { heavy, byLength, options } = openRules(read, working);
   const holds = ({ tieDown }: RatedTieDown) => tieDown.holds === article.id;
-  // mostly all of them do: the list itself will do then
-  const holding = rated.every(holds) ? rated : rated.filter(holds);
-  const counted = holding.every(isSound) ? holding : holding.filter(isSound);
+  const holding = rated.filter(holds);
+  const counted = holding.filter(isSound);
   const { required, aggregate, check: strength } = checkAggregate(read, holding, context);
   const { option, checks: optionChecks, verdict } = chooseOption(read, options, counted, context);
   const enough = strength.verdict === 'pass' && verdict === 'pass';
@@ -99,7 +98,7 @@ interface TriedOption {
 }
 
 /** The open rule that is met, else one that may be, else the least demanding one; each the first of its sort. */
-function chooseOption(
+export function chooseOption(
   read: ReadArticle,
   options: readonly CountOption[],
   counted: readonly RatedTieDown[],
@@ -116,13 +115,13 @@ function chooseOption(
 }
 
 /** A tie-down whose rating is not known may be no tie-down at all: what rests on it is not decided. */
-function checksOfOption(
+export function checksOfOption(
   read: ReadArticle,
   { rule, minimumCount }: CountOption,
   counted: readonly RatedTieDown[],
   { working }: RuleContext,
 ): Check[] {
-  const known = counted.every(isRated) ? counted : counted.filter(isRated);
+  const known = counted.filter(isRated);
   const provenance = rule === '393.128' ? 'memory' : 'read';
   const about = aboutRule(working, rule, 'Number of tie-downs', read.article.id, provenance);
   const open = known.length < minimumCount && minimumCount <= counted.length;
@@ -133,7 +132,7 @@ function checksOfOption(
 }
 
 /** A tie-down that holds an accessory is shown with its rating; it counts in no article's number or aggregate. */
-function countedTieDown(
+export function countedTieDown(
   { tieDown, workingLoadLimit, weakest, credit }: RatedTieDown,
   articles: readonly ReadArticle[],
   unit: 'lb' | 'kg',
@@ -148,18 +147,15 @@ function countedTieDown(
   return { id, holds, path, counts: 'workingLoadLimit', rating: limit, credit: share, counted, weakest };
 }
 
-const HALF_CREDIT: Note = {
-  code: 'HALF_CREDIT',
-  params: {},
-  text: "A tie-down from the vehicle to the cargo counts half, though the agency's driver's handbook counts it in full.",
-};
-const DIRECTION_NOT_CHECKED: Note = {
-  code: 'DIRECTION_NOT_CHECKED',
-  params: {},
-  text: 'Directions are not looked at: of four direct chains only two resist forward movement.',
-};
-const NOT_LOOKED_AT: Note = {
-  code: 'NOT_LOOKED_AT',
-  params: {},
-  text: 'Not looked at either: chocks and brakes, edge protection, cargo side by side, the front-end structure, adjustability.',
-};
+const HALF_CREDIT: Note = /* @__PURE__ */ note([
+  'HALF_CREDIT',
+  "A tie-down from vehicle to cargo counts half; the agency's handbook counts it in full.",
+]);
+const DIRECTION_NOT_CHECKED: Note = /* @__PURE__ */ note([
+  'DIRECTION_NOT_CHECKED',
+  'Directions are not checked: of four direct chains only two resist forward movement.',
+]);
+const NOT_LOOKED_AT: Note = /* @__PURE__ */ note([
+  'NOT_LOOKED_AT',
+  'Nor are chocks, brakes, edge protection, cargo side by side, front-end structure, adjustability.',
+]);

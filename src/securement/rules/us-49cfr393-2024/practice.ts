@@ -3,7 +3,7 @@ import type { QuantityLike } from '../../../quantities/quantity.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
 import { type Check, countCheck, failedCheck, metCheck, ratioCheck } from '../../../working/check.js';
-import { note } from '../../../working/note.js';
+import { note, type Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { ReadArticle } from '../../plan.js';
 import type { RatedTieDown } from './393-108-weakest-part.js';
@@ -70,7 +70,7 @@ function checkHandbookFloor(subject: string, weakest: QuantityLike, working: Wor
   const floor = { value, unit };
   cite(working, clause, 'read', "FMCSA Driver's Handbook on Cargo Securement, no part of the regulation");
   const { fits, utilization } = ratioOf(value, ratedLoadIn(weakest, unit).value, () => compareExact(floor, weakest));
-  const about = aboutPractice('handbook', 'Least tie-down, by the handbook of the agency', subject, clause);
+  const about = aboutPractice('handbook', 'Least tie-down, by the handbook', subject, clause);
   return ratioCheck(about, fits, floor, weakest, utilization);
 }
 
@@ -83,4 +83,4 @@ function leastOf(tieDowns: readonly RatedTieDown[]): QuantityLike | undefined {
   return least;
 }
 
-const BELOW_GRADE_70 = { code: 'BELOW_GRADE_70', text: 'Below it or unmarked, and lawful at its rating: {tieDowns}.' };
+const BELOW_GRADE_70: Words = ['BELOW_GRADE_70', 'Lower or unmarked, lawful at its rating: {tieDowns}.'];

@@ -1,5 +1,5 @@
 import { Quantity } from '../../../quantities/quantity.js';
-import { note } from '../../../working/note.js';
+import { note, type Words } from '../../../working/note.js';
 import type { ReadArticle } from '../../plan.js';
 import type { ArticleRequirement, RuleContext } from '../../rule-set.js';
 import { performance } from './393-102-performance.js';
@@ -26,7 +26,7 @@ export function requirementOf(read: ReadArticle, { working, units }: RuleContext
   };
 }
 
-const LENGTH_COUNT_LARGER = {
-  code: 'LENGTH_COUNT_LARGER',
-  text: 'By length alone it would need {count}; whether 393.110 binds beside 393.128 is read both ways.',
-};
+const LENGTH_COUNT_LARGER: Words = [
+  'LENGTH_COUNT_LARGER',
+  'By length {count}; whether 393.110 binds beside 393.128 is read both ways.',
+];

@@ -1,0 +1,138 @@
+import { fail } from '../errors.js';
+import { checkList, checkObject } from '../input-checks.js';
+import type { UnitSystem } from '../quantities/units.js';
+import { FOLLOW_THE_MARK } from '../working/cautions.js';
+import type { Check, Verdict } from '../working/check.js';
+import { type Note, note, type Words } from '../working/note.js';
+import { makeResult, type ResultBase } from '../working/result.js';
+import { Working } from '../working/step.js';
+import { checkSecurement, type SecurementCheck } from './check-securement.js';
+import type { Plan } from './plan.js';
+import type { Applicability, RuleSet } from './rule-set.js';
+
+/** What one rule set makes of the plan. */
+export interface RuleSetVerdict {
+  readonly rules: string;
+  readonly jurisdiction: string;
+  readonly verdict: Verdict;
+  readonly applies: Applicability['verdict'];
+  /** The check that decides; null when nothing applied. */
+  readonly governing: Check | null;
+  /** The requirements that fail, and those that a missing fact leaves open. */
+  readonly failed: readonly string[];
+  readonly open: readonly string[];
+}
+
+export interface RulesComparison extends ResultBase<'compareRules'> {
+  /** In the order of the rule sets given. */
+  readonly verdicts: readonly RuleSetVerdict[];
+  /** What the rule sets see otherwise in one and the same plan. */
+  readonly differences: readonly Note[];
+}
+
+/**
+ * One plan under several rule sets, side by side: the verdict of each, what decides it, and what they count otherwise.
+ *
+ * Each rule set is asked by itself through {@link checkSecurement}, takes its own capacity and knows nothing of the
+ * others. No verdict is drawn from all of them: the road that is driven decides which one binds.
+ *
+ * @param input.rules two or more rule sets
+ * @param input.articles as in {@link checkSecurement}, as are `tieDowns` and `vehicle`
+ * @param input.units `'us'` or `'si'` for the figures shown; omitted: each rule set's own
+ * @throws RiggingError `EMPTY_LIST` for fewer than two, `DUPLICATE_ID` for the same one twice, and as {@link checkSecurement}
+ * @validity as each rule set says of itself
+ * @source none of its own
+ * @example
+ * const plan = {
+ *   articles: [{ id: 'tractor', kind: 'machinery', mass: '9950 lb', length: '10 ft' }],
+ *   tieDowns: ['a', 'b', 'c', 'd'].map((id) => ({
+ *     id, holds: 'tractor', path: 'vehicle-to-cargo', end: id < 'c' ? 'front' : 'rear', capacities: { workingLoadLimit: '2000 lb' },
+ *   })),
+ * } as const;
+ * compareRules({ rules: [us49cfr393_2024, caNsc10_2013], ...plan }).verdicts.map(({ verdict }) => verdict)
+ * // => [ 'fail', 'pass' ]
+ */
+export function compareRules(
+  input: Plan & {
+    readonly rules: readonly RuleSet[];
+    readonly units?: UnitSystem;
+    /** `false` leaves the steps out. */
+    readonly working?: boolean;
+  },
+): RulesComparison {
+  checkObject(input, '', '{ rules, articles, tieDowns }');
+  const { rules, ...plan } = input;
+  checkList(rules, 'rules', 2);
+  rules.forEach((each, index) => {
+    if (rules.indexOf(each) !== index) {
+      fail('DUPLICATE_ID', `rules[${index}]`, 'each rule set once', each?.id, 'Leave the second one out.');
+    }
+  });
+  const working = new Working(input.working !== false);
+  const results = rules.map((each) => checkSecurement({ ...plan, rules: each }));
+  for (const { sources } of results) for (const source of working.shown ? sources : []) working.cite(source);
+  const verdicts = results.map((result, index) => verdictOf(result, rules[index] as RuleSet, working));
+  working.cautions.push(THE_ROAD_DECIDES, FOLLOW_THE_MARK);
+  return makeResult('compareRules', { verdicts, differences: differencesOf(results) }, input, working);
+}
+
+function verdictOf(result: SecurementCheck, { jurisdiction }: RuleSet, working: Working): RuleSetVerdict {
+  const { rules, verdict, checks } = result;
+  const binding = checks.filter(({ weight }) => weight === 'requirement');
+  const idsOf = (wanted: Verdict) => binding.filter((check) => check.verdict === wanted).map(({ id }) => id);
+  const governing = checks.find(({ id }) => id === result.governing) ?? null;
+  working.step(
+    rules,
+    'verdict',
+    'its own checks, requirements only',
+    binding.map(({ id, verdict: each }) => [id, each] as const),
+    verdict,
+    governing?.clause,
+  );
+  return {
+    rules,
+    jurisdiction,
+    verdict,
+    applies: result.applicability.verdict,
+    governing,
+    failed: idsOf('fail'),
+    open: idsOf('undetermined'),
+  };
+}
+
+/** What differs between the results for one tie-down or article: which capacity counts, how much of it, how many are asked. */
+function differencesOf(results: readonly SecurementCheck[]): Note[] {
+  const found: Note[] = [];
+  const [first] = results;
+  first?.tieDowns.forEach(({ id }, index) => {
+    const counted = results.map(({ rules, tieDowns }) => ({ rules, ...tieDowns[index] }));
+    differ(found, COUNTS, { tieDown: id }, counted, ({ counts }) => `${counts}`);
+    differ(found, CREDIT, { tieDown: id }, counted, ({ credit }) => `${credit}`);
+    differ(found, RATED, { tieDown: id }, counted, ({ rating }) => (rating === null ? 'not known' : 'known'));
+  });
+  first?.articles.forEach(({ id }, index) => {
+    const asked = results.map(({ rules, articles }) => ({ rules, ...articles[index] }));
+    differ(found, COUNT, { article: id }, asked, ({ minimumCount }) => `${minimumCount}`);
+  });
+  return found;
+}
+
+function differ<Item extends { readonly rules: string }>(
+  found: Note[],
+  words: Words,
+  about: Readonly<Record<string, string>>,
+  items: readonly Item[],
+  saidBy: (item: Item) => string,
+): void {
+  if (new Set(items.map(saidBy)).size < 2) return;
+  found.push(note(words, { ...about, said: items.map((item) => `${item.rules} ${saidBy(item)}`).join(', ') }));
+}
+
+const COUNTS: Words = ['COUNTS_ANOTHER_CAPACITY', '{tieDown}, the capacity that counts: {said}.'];
+const CREDIT: Words = ['CREDITS_ANOTHER_SHARE', '{tieDown}, the share of it that counts: {said}.'];
+const RATED: Words = ['RATES_OTHERWISE', '{tieDown}, its rating: {said}.'];
+const COUNT: Words = ['ASKS_ANOTHER_COUNT', '{article}, tie-downs asked: {said}.'];
+const THE_ROAD_DECIDES: Note = /* @__PURE__ */ note([
+  'THE_ROAD_DECIDES',
+  'The road that is driven decides which rules bind; none of these stands in for another.',
+]);
