@@ -1,4 +1,4 @@
-import { type Coulomb, type Loading, polygonCorners, type RigidLoad, sizeOf } from './rigid-load.js';
+import { type Coulomb, type Loading, polygonCorners, type RigidLoad, sizeOf, steadyWrench } from './rigid-load.js';
 import { amountOf, artificialBasis, type Basis, findBalance, type Program, ROWS } from './simplex.js';
 import { cross, lengthOf, scale, subtract, type Vec3 } from './vector.js';
 
@@ -63,12 +63,13 @@ export function makeLimitProgram(load: RigidLoad, friction: 'none' | Coulomb): L
 }
 
 /** Puts a loading into the program: its direction into the last column, the steady part to the right-hand side. */
-export function setLoading({ columns, factor, rhs }: LimitProgram, { steady, varying }: Loading): void {
+export function setLoading({ load, columns, factor, rhs }: LimitProgram, loading: Loading): void {
+  const { varying } = loading;
   const amount = lengthOf(varying);
-  for (let axis = 0; axis < 3; axis++) {
-    columns[factor * ROWS + axis] = amount === 0 ? 0 : varying[axis]! / amount;
-    rhs[axis] = -steady[axis]!;
-  }
+  for (let axis = 0; axis < 3; axis++) columns[factor * ROWS + axis] = amount === 0 ? 0 : varying[axis]! / amount;
+  steadyWrench(load, loading).forEach((part, row) => {
+    rhs[row] = -part;
+  });
 }
 
 /** A balance at factor 0, by the contacts alone where they suffice, so that it stands when a member is taken away. */

@@ -26,6 +26,10 @@ export function residualOf(load: RigidLoad, loading: Loading, factor: number, fo
   const pushes: Vec3[] = [
     [0, 1, 2].map((axis) => weight * (loading.steady[axis]! + factor * loading.varying[axis]!)) as unknown as Vec3,
   ];
+  for (const { at, force } of load.pushes ?? []) {
+    points.push(at);
+    pushes.push(force);
+  }
   load.contacts.forEach(({ at }, index) => {
     points.push(at);
     pushes.push(forces.contactForces[index]!);

@@ -1,5 +1,5 @@
 import { fail } from '../errors.js';
-import { lengthOf, subtract, type Vec3 } from './vector.js';
+import { add, cross, lengthOf, scale, subtract, type Vec3 } from './vector.js';
 
 // What the statics are about: one rigid load that stands on a deck and is held by members that can only pull.
 // Plain SI numbers: newtons, meters, newtons per meter. Accelerations are multiples of standard gravity, so that
@@ -33,12 +33,21 @@ export interface Member {
   readonly stiffness?: number;
 }
 
+/** A force that is there whatever the load does, such as the clamping of a strap laid over it. */
+export interface Push {
+  readonly at: Vec3;
+  /** On the load, N. */
+  readonly force: Vec3;
+}
+
 export interface RigidLoad {
   /** N */
   readonly weight: number;
   readonly centerOfGravity: Vec3;
   readonly contacts: readonly Contact[];
   readonly members: readonly Member[];
+  /** Part of the steady load; none when omitted. */
+  readonly pushes?: readonly Push[];
 }
 
 /**
@@ -64,10 +73,24 @@ export interface Coulomb {
   readonly coneSides: number;
 }
 
+/** The steady load, in weights, and its moment about the center of gravity, in weights times the size of the load. */
+export function steadyWrench(load: RigidLoad, { steady }: Loading): [number, number, number, number, number, number] {
+  const size = sizeOf(load);
+  let force = steady;
+  let moment: Vec3 = [0, 0, 0];
+  for (const push of load.pushes ?? []) {
+    const inWeights = scale(push.force, 1 / load.weight);
+    force = add(force, inWeights);
+    moment = add(moment, cross(scale(subtract(push.at, load.centerOfGravity), 1 / size), inWeights));
+  }
+  return [...force, ...moment];
+}
+
 /** The greatest distance from the center of gravity to a contact or an attachment, m: the length moments are measured by. */
 export function sizeOf(load: RigidLoad): number {
   let size = 0;
   for (const { at } of load.contacts) size = Math.max(size, lengthOf(subtract(at, load.centerOfGravity)));
+  for (const { at } of load.pushes ?? []) size = Math.max(size, lengthOf(subtract(at, load.centerOfGravity)));
   for (const { attachment } of load.members) {
     size = Math.max(size, lengthOf(subtract(attachment, load.centerOfGravity)));
   }
@@ -84,6 +107,7 @@ export function checkLoad(load: RigidLoad): void {
     checkNotNegative(friction, `contacts[${index}].friction`);
     if (stiffness !== undefined) checkStiffness(stiffness, `contacts[${index}].stiffness`);
   }
+  load.pushes?.forEach(checkPush);
   for (const [index, { anchor, attachment, capacity, pretension, stiffness }] of load.members.entries()) {
     checkVector(anchor, `members[${index}].anchor`);
     checkVector(attachment, `members[${index}].attachment`);
@@ -100,6 +124,12 @@ export function checkLoad(load: RigidLoad): void {
       );
     }
   }
+}
+
+/** Refuses a push that is no force at a point. */
+function checkPush({ at, force }: Push, index: number): void {
+  checkVector(at, `pushes[${index}].at`);
+  checkVector(force, `pushes[${index}].force`);
 }
 
 /** Refuses a loading that is no pair of vectors. */

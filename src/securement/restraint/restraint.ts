@@ -1,7 +1,7 @@
-import type { Quantity } from '../quantities/quantity.js';
-import type { Verdict } from '../working/check.js';
-import type { Note } from '../working/note.js';
-import type { ResultBase } from '../working/result.js';
+import type { Quantity } from '../../quantities/quantity.js';
+import type { Verdict } from '../../working/check.js';
+import type { Note } from '../../working/note.js';
+import type { ResultBase } from '../../working/result.js';
 
 /** The way a load would go. Braking throws it forward. */
 export type Direction = 'forward' | 'rearward' | 'left' | 'right' | 'up';
@@ -30,8 +30,8 @@ export interface LimitAnswer {
   readonly verdict: Verdict;
   /** Multiple of the acceleration asked for; null unless `limited`. */
   readonly factor: number | null;
-  /** How it gives way at that factor. */
-  readonly mode: Mode;
+  /** How it gives way at that factor; null where that cannot be told. */
+  readonly mode: Mode | null;
   /** One way in which the forces can balance there; the most favorable sharing, not the real one. */
   readonly tensions: readonly Tension[];
   /** Tie-downs at their capacity there. */
@@ -59,7 +59,8 @@ export interface DirectionAnswer {
   readonly direction: Direction;
   readonly acceleration: Quantity<'g'>;
   readonly verdict: Verdict;
-  readonly mode: Mode;
+  /** `holds` where both answers hold what is asked. */
+  readonly mode: Mode | null;
   readonly limit: LimitAnswer;
   /** Null where a tie-down has no stiffness: see `missing`. */
   readonly elastic: ElasticAnswer | null;

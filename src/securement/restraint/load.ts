@@ -1,0 +1,131 @@
+import { newRater } from '../../assembly/rate-part.js';
+import { newLog, noteAssumptions, showSeries } from '../../assembly/show-parts.js';
+import { fail } from '../../errors.js';
+import { Quantity } from '../../quantities/quantity.js';
+import { ratedLoadIn } from '../../quantities/rated.js';
+import { massUnitOf } from '../../quantities/shared-units.js';
+import type { UnitSystem } from '../../quantities/units.js';
+import type { Member, RigidLoad } from '../../statics/rigid-load.js';
+import { scale } from '../../statics/vector.js';
+import type { CapacitySystem, CapacityTable } from '../../tables/rating-table.js';
+import { type Note, note, type Words } from '../../working/note.js';
+import type { Working } from '../../working/step.js';
+import type { ArticleLayout, TieDownLayout } from '../layout.js';
+import { rateTieDown, type TieDownRating } from '../rate-tie-down.js';
+
+/** A tie-down as a force in the balance. */
+export interface HeldBy extends TieDownLayout {
+  readonly rating: TieDownRating;
+  /** N; null while it is not known. */
+  readonly capacity: number | null;
+}
+
+/** Rates every tie-down of an article in one system, and shows how. */
+export function rateAll(
+  layout: ArticleLayout,
+  system: CapacitySystem,
+  ratings: CapacityTable | undefined,
+  units: UnitSystem,
+  working: Working,
+): readonly HeldBy[] {
+  const log = working.shown ? newLog() : undefined;
+  const rater = newRater(ratings ?? marksAlone(system), log);
+  const unit = units === 'us' ? 'lbf' : 'N';
+  const held = layout.tieDowns.map((each): HeldBy => {
+    const rating = rateTieDown(rater, each.tieDown, working);
+    const { capacity } = rating;
+    const subject = `tie-down ${each.tieDown.id}`;
+    if (rating.series !== undefined) {
+      showSeries(working, rating.series, each.tieDown.parts ?? [], subject, massUnitOf(units));
+    }
+    if (capacity !== null) {
+      working.step(subject, 'F', 'capacity, as a force', [['capacity', capacity]], ratedLoadIn(capacity, unit));
+    }
+    return { ...each, rating, capacity: capacity && ratedLoadIn(capacity, 'N').value };
+  });
+  if (log !== undefined) {
+    for (const source of log.sources) working.cite(source);
+    noteAssumptions(working, log);
+  }
+  return held;
+}
+
+/** A table without rows: only what is marked counts. */
+function marksAlone(system: CapacitySystem): CapacityTable {
+  const source = { document: 'The marks alone', provenance: 'common practice' } as const;
+  return {
+    id: 'marks',
+    title: 'Marks',
+    asOf: '',
+    system,
+    units: 'si',
+    chain: { source, rows: {} },
+    unmarkedChain: null,
+  };
+}
+
+/**
+ * The load as the statics see it. A direct tie-down and each run of a loop is a member with its capacity; one that runs
+ * over to the other side only presses, with its pretension on both sides, since nothing fixes it to the cargo.
+ */
+export function rigidLoadOf(
+  layout: ArticleLayout,
+  held: readonly HeldBy[],
+  capacityOf: (each: HeldBy) => number = ({ capacity }) => capacity ?? 0,
+): RigidLoad {
+  const { weight, centerOfGravity, contacts } = layout;
+  if (centerOfGravity === undefined) {
+    return fail('MISSING_FIELD', 'centerOfGravity', 'a point [x, y, z]', undefined, 'Forces act at it: estimate it.');
+  }
+  if (contacts.length === 0) {
+    fail('MISSING_FIELD', 'contacts', 'the points it stands on', undefined, 'Give tires, tracks or pads.');
+  }
+  return {
+    weight,
+    centerOfGravity,
+    contacts: contacts.map(({ at, friction }, index) => ({ id: `contact ${index + 1}`, at, friction: friction ?? 0 })),
+    members: held.filter(isMember).flatMap((each) => membersOf(each, capacityOf(each))),
+    pushes: held.filter((each) => !isMember(each)).flatMap(pushesOf),
+  };
+}
+
+/** Whether it is fixed to the cargo or laid around it, so that it holds by its strength. */
+export const isMember = ({ tieDown }: TieDownLayout): boolean => tieDown.path !== 'over-other-side';
+
+function membersOf({ tieDown, runs, pretension, axialStiffness }: HeldBy, capacity: number): Member[] {
+  return runs.map(({ anchor, attachment, length }) => ({
+    id: tieDown.id,
+    anchor,
+    attachment,
+    capacity,
+    ...(pretension !== undefined && { pretension }),
+    ...(axialStiffness !== undefined && { stiffness: axialStiffness / length }),
+  }));
+}
+
+function pushesOf({ runs, pretension = 0 }: HeldBy) {
+  return runs.map(({ attachment, pull }) => ({ at: attachment, force: scale(pull, pretension) }));
+}
+
+/** What must be known before every tie-down counts: points, capacity, and the pretension of one that only presses. */
+export function missingFacts(held: readonly HeldBy[]): readonly Note[] {
+  return held.flatMap(({ tieDown, runs, rating, pretension }) => {
+    const { id, path } = tieDown;
+    const facts: Note[] = [...rating.missing];
+    const wanted = path === 'vehicle-to-cargo' ? 1 : 2;
+    if (runs.length < wanted) facts.push(note(NO_POINTS, { tieDown: id }));
+    if (path === 'over-other-side' && pretension === undefined) facts.push(note(NO_PRETENSION, { tieDown: id }));
+    return facts;
+  });
+}
+
+const NO_POINTS: Words = ['NO_POINTS', 'Tie-down {tieDown}: the points it runs between. Until then it counts nothing.'];
+const NO_PRETENSION: Words = [
+  'NO_PRETENSION',
+  'Tie-down {tieDown}: its pretension, the only thing that counts of one that runs over. Until then it counts nothing.',
+];
+
+/** A force in the units of the result. */
+export function forceIn(newtons: number, units: UnitSystem): Quantity<'lbf' | 'N'> {
+  return units === 'us' ? ratedLoadIn({ value: newtons, unit: 'N' }, 'lbf') : new Quantity(newtons, 'N');
+}
