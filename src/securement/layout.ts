@@ -56,10 +56,11 @@ export interface Run {
 export function readLayout(plan: Plan): readonly ArticleLayout[] {
   const articles = readPlan(plan);
   const tieDowns = mapAt(plan.tieDowns, 'tieDowns', readTieDownLayout);
-  return mapAt(articles, 'articles', (read) => layoutOf(read, tieDowns));
+  return mapAt(articles, 'articles', (read) => layoutOfArticle(read, tieDowns));
 }
 
-function layoutOf({ article, mass }: ReadArticle, tieDowns: readonly TieDownLayout[]): ArticleLayout {
+/** One article with the tie-downs that hold it. */
+export function layoutOfArticle({ article, mass }: ReadArticle, tieDowns: readonly TieDownLayout[]): ArticleLayout {
   const { centerOfGravity, contacts = [] } = article;
   const friction = readFriction(article.friction, 'friction');
   if (article.contacts !== undefined) checkList(contacts, 'contacts');

@@ -5,6 +5,7 @@ import { Quantity } from '../../quantities/quantity.js';
 import { ratedLoadIn } from '../../quantities/rated.js';
 import { massUnitOf } from '../../quantities/shared-units.js';
 import type { UnitSystem } from '../../quantities/units.js';
+import type { LimitOptions } from '../../statics/limit-factor.js';
 import type { Member, RigidLoad } from '../../statics/rigid-load.js';
 import { scale } from '../../statics/vector.js';
 import type { CapacitySystem, CapacityTable } from '../../tables/rating-table.js';
@@ -87,6 +88,13 @@ export function rigidLoadOf(
     members: held.filter(isMember).flatMap((each) => membersOf(each, capacityOf(each))),
     pushes: held.filter((each) => !isMember(each)).flatMap(pushesOf),
   };
+}
+
+/** Refuses contacts without friction where friction counts. */
+export function checkFriction({ contacts }: ArticleLayout, { friction }: LimitOptions): void {
+  if (friction !== 'none' && contacts.some((each) => each.friction === undefined)) {
+    fail('MISSING_FIELD', 'friction', 'a friction factor', undefined, "Give it, or count with friction: 'none'.");
+  }
 }
 
 /** Whether it is fixed to the cargo or laid around it, so that it holds by its strength. */

@@ -4,7 +4,7 @@ import { Quantity } from '../../quantities/quantity.js';
 import { ratedLoadIn } from '../../quantities/rated.js';
 import { sharedUnits } from '../../quantities/shared-units.js';
 import type { UnitSystem } from '../../quantities/units.js';
-import { type LimitOptions, type LimitOutcome, limitFactors } from '../../statics/limit-factor.js';
+import { type LimitOutcome, limitFactors } from '../../statics/limit-factor.js';
 import type { Loading, RigidLoad } from '../../statics/rigid-load.js';
 import { scale } from '../../statics/vector.js';
 import type { CapacitySystem, CapacityTable } from '../../tables/rating-table.js';
@@ -17,7 +17,7 @@ import { Working } from '../../working/step.js';
 import { type ArticleLayout, readLayout } from '../layout.js';
 import type { Plan } from '../plan.js';
 import { factorOf, limitAnswer, worstOf } from './limit.js';
-import { forceIn, type HeldBy, missingFacts, rateAll, rigidLoadOf } from './load.js';
+import { checkFriction, forceIn, type HeldBy, missingFacts, rateAll, rigidLoadOf } from './load.js';
 import {
   type Accelerations,
   type DeckSlope,
@@ -151,12 +151,6 @@ function indexOfArticle(layouts: readonly ArticleLayout[], wanted: string | unde
     fail(code, 'article', `one of ${ids.join(', ')}`, wanted, 'Name the article to look at.');
   }
   return index;
-}
-
-function checkFriction({ contacts }: ArticleLayout, { friction }: LimitOptions): void {
-  if (friction !== 'none' && contacts.some((each) => each.friction === undefined)) {
-    fail('MISSING_FIELD', 'friction', 'a friction factor', undefined, "Give it, or count with friction: 'none'.");
-  }
 }
 
 function overall(directions: readonly DirectionAnswer[]): Verdict {
