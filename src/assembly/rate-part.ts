@@ -235,7 +235,7 @@ function limitByChain(rater: PartRater, part: ChainPart | FittingPart, series: S
   if (asLast) return last.limit;
   const counted = grade ?? unmarked?.grade;
   if (size === undefined || counted === undefined) return missing(rater, part, NO_MARK, series);
-  const cell = rowOf<RatedCell | LashingCell>(rowOf(ratings.chain.rows, size) ?? NO_ROWS, counted);
+  const cell = ratings.chain.rows[size]?.[counted]; // both were checked: no inherited name comes this far
   // a real chain that this table does not list needs its mark; a size nobody makes was refused above
   if (cell === undefined) return missing(rater, part, NOT_LISTED, series, { size: `${size} grade ${counted}` });
   if (isChain) {

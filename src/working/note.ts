@@ -14,10 +14,9 @@ export interface Note<Code extends string = string> {
 /** A code, and its sentence with named places: `['TOO_FEW', '{count} of {needed}']`. */
 export type Words = readonly [code: string, text: string];
 
-const NO_PARAMS = {};
-
-/** Fills the places of a sentence. */
-export function note([code, sentence]: Words, params: Note['params'] = NO_PARAMS): Note {
+/** Fills the places of a sentence; without values it has none. */
+export function note([code, sentence]: Words, params?: Note['params']): Note {
+  if (params === undefined) return { code, params: {}, text: sentence };
   const text = sentence.replace(/\{(\w+)\}/g, (place, name: string) => {
     const value = params[name];
     return value === undefined ? place : sayValue(value);
