@@ -116,7 +116,11 @@ export type {
   RuleContext,
   RuleSet,
 } from './securement/rule-set.js';
-export { us49cfr393_110_2024, us49cfr393_2024 } from './securement/rules/us-49cfr393-2024/index.js';
+export {
+  us49cfr393_102_2024,
+  us49cfr393_110_2024,
+  us49cfr393_2024,
+} from './securement/rules/us-49cfr393-2024/index.js';
 export { type TensionerLength, type TieDownLength, tieDownLength } from './securement/tie-down-length.js';
 export { type TieDownsRequired, tieDownsRequired } from './securement/tie-downs-required.js';
 export type {

@@ -20,6 +20,8 @@ export interface Capacities {
   /** STF of EN 12195: the pretension a tensioner was tested to give. */
   readonly standardTensionForce?: QuantityInput<'force'>;
   readonly ratedStrength?: QuantityInput<'ratedLoad'>;
+  /** The force at which it may break, as its maker states it. */
+  readonly breakingStrength?: QuantityInput<'ratedLoad'>;
 }
 
 interface PartBase {

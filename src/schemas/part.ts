@@ -47,6 +47,7 @@ export const capacities = /* @__PURE__ */ build(() =>
     maximumSecuringLoad: optional(ratedLoad),
     standardTensionForce: optional(force),
     ratedStrength: optional(ratedLoad),
+    breakingStrength: optional(ratedLoad),
   }),
 );
 

@@ -11,9 +11,14 @@ export interface GeneratedTable<Rows> {
 
 /**
  * The systems in which tie-downs are rated: WLL (North America), LC (EN 12195, Australia), MSL (IMO) and rated
- * strength (New Zealand). They are different quantities, and none stands for another.
+ * strength (New Zealand); beside them the strength at which a thing breaks. They are different quantities, and none stands for another.
  */
-export type CapacitySystem = 'workingLoadLimit' | 'lashingCapacity' | 'maximumSecuringLoad' | 'ratedStrength';
+export type CapacitySystem =
+  | 'workingLoadLimit'
+  | 'lashingCapacity'
+  | 'maximumSecuringLoad'
+  | 'ratedStrength'
+  | 'breakingStrength';
 
 /** One rated value. The two columns are separate roundings of the source, never conversions of each other. */
 export interface RatedCell {
@@ -67,6 +72,20 @@ export interface RatingTable<Chain extends ChainRows = ChainRows> extends Capaci
   readonly chain: GeneratedTable<Chain>;
   /** Where its chain is made and marked: each market has its own grade marks. */
   readonly market: 'north-america';
+}
+
+/** A table without rows: only what is marked in the system counts. */
+export function marksAlone(system: CapacitySystem): CapacityTable {
+  const source = { document: 'The marks alone', provenance: 'common practice' } as const;
+  return {
+    id: 'marks',
+    title: 'Marks',
+    asOf: '',
+    system,
+    units: 'si',
+    chain: { source, rows: {} },
+    unmarkedChain: null,
+  };
 }
 
 /** Kinds of part, other than chain, that a document may list. */

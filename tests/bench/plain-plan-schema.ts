@@ -23,6 +23,7 @@ export function makePlainPlanSchema(object: typeof z.object | typeof z.strictObj
     maximumSecuringLoad: rated.optional(),
     standardTensionForce: force.optional(),
     ratedStrength: rated.optional(),
+    breakingStrength: rated.optional(),
   });
   const common = {
     id: z.string(),

@@ -8,7 +8,7 @@ import type { UnitSystem } from '../../quantities/units.js';
 import type { LimitOptions } from '../../statics/limit-factor.js';
 import type { Member, RigidLoad } from '../../statics/rigid-load.js';
 import { scale } from '../../statics/vector.js';
-import type { CapacitySystem, CapacityTable } from '../../tables/rating-table.js';
+import { type CapacitySystem, type CapacityTable, marksAlone } from '../../tables/rating-table.js';
 import { type Note, note, type Words } from '../../working/note.js';
 import type { Working } from '../../working/step.js';
 import type { ArticleLayout, TieDownLayout } from '../layout.js';
@@ -49,20 +49,6 @@ export function rateAll(
     noteAssumptions(working, log);
   }
   return held;
-}
-
-/** A table without rows: only what is marked counts. */
-function marksAlone(system: CapacitySystem): CapacityTable {
-  const source = { document: 'The marks alone', provenance: 'common practice' } as const;
-  return {
-    id: 'marks',
-    title: 'Marks',
-    asOf: '',
-    system,
-    units: 'si',
-    chain: { source, rows: {} },
-    unmarkedChain: null,
-  };
 }
 
 /**

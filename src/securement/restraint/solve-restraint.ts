@@ -54,6 +54,7 @@ const SYSTEMS: readonly CapacitySystem[] = [
   'lashingCapacity',
   'maximumSecuringLoad',
   'ratedStrength',
+  'breakingStrength',
 ];
 
 export function solveRestraint(input: SolveRestraintInput): Restraint {
