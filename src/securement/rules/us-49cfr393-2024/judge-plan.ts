@@ -5,7 +5,7 @@ import { ratedLoadIn } from '../../../quantities/rated.js';
 import { massUnitOf } from '../../../quantities/shared-units.js';
 import { us49cfr393_108_2024 } from '../../../tables/us-49cfr393-108-2024.js';
 import { type Check, countCheck, overallVerdict, undeterminedCheck, type Verdict } from '../../../working/check.js';
-import { type Note, note } from '../../../working/note.js';
+import { type Note, plainNote } from '../../../working/note.js';
 import type { Plan, ReadArticle } from '../../plan.js';
 import type { ArticleOutcome, CountedTieDown, CountOption, PlanOutcome, RuleContext } from '../../rule-set.js';
 import { applicability } from './390-5-applicability.js';
@@ -147,15 +147,15 @@ export function countedTieDown(
   return { id, holds, path, workingLoadLimit: limit, credit: share, counted, weakest };
 }
 
-const HALF_CREDIT: Note = /* @__PURE__ */ note([
+const HALF_CREDIT: Note = /* @__PURE__ */ plainNote(
   'HALF_CREDIT',
   "A tie-down from vehicle to cargo counts half; the agency's handbook counts it in full.",
-]);
-const DIRECTION_NOT_CHECKED: Note = /* @__PURE__ */ note([
+);
+const DIRECTION_NOT_CHECKED: Note = /* @__PURE__ */ plainNote(
   'DIRECTION_NOT_CHECKED',
   'Directions are not checked: of four direct chains only two resist forward movement.',
-]);
-const NOT_LOOKED_AT: Note = /* @__PURE__ */ note([
+);
+const NOT_LOOKED_AT: Note = /* @__PURE__ */ plainNote(
   'NOT_LOOKED_AT',
   'Nor are chocks, brakes, edge protection, cargo side by side, front-end structure, adjustability.',
-]);
+);
