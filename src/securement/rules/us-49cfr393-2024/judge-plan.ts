@@ -47,7 +47,7 @@ export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context:
 }
 
 /** Judges one article and adds its checks to the list, whose first is the condition of all parts. */
-export function judgeArticle(
+function judgeArticle(
   read: ReadArticle,
   rated: readonly RatedTieDown[],
   checks: Check[],
@@ -98,7 +98,7 @@ interface TriedOption {
 }
 
 /** The open rule that is met, else one that may be, else the least demanding one; each the first of its sort. */
-export function chooseOption(
+function chooseOption(
   read: ReadArticle,
   options: readonly CountOption[],
   counted: readonly RatedTieDown[],
@@ -115,7 +115,7 @@ export function chooseOption(
 }
 
 /** A tie-down whose rating is not known may be no tie-down at all: what rests on it is not decided. */
-export function checksOfOption(
+function checksOfOption(
   read: ReadArticle,
   { rule, minimumCount }: CountOption,
   counted: readonly RatedTieDown[],
@@ -132,7 +132,7 @@ export function checksOfOption(
 }
 
 /** A tie-down that holds an accessory is shown with its rating; it counts in no article's number or aggregate. */
-export function countedTieDown(
+function countedTieDown(
   { tieDown, workingLoadLimit, weakest, credit }: RatedTieDown,
   articles: readonly ReadArticle[],
   unit: 'lb' | 'kg',
