@@ -4,15 +4,9 @@ import { fail } from './errors.js';
 
 /** Refuses a value that is not one of a few. */
 export function checkOneOf(value: unknown, allowed: readonly unknown[], path: string): void {
-  if (!allowed.includes(value)) {
-    fail(
-      value === undefined ? 'MISSING_FIELD' : 'UNKNOWN_VALUE',
-      path,
-      `one of ${allowed.join(', ')}`,
-      value,
-      'Give one of these.',
-    );
-  }
+  for (const one of allowed) if (value === one) return; // quicker than includes, for lists as short as these
+  const code = value === undefined ? 'MISSING_FIELD' : 'UNKNOWN_VALUE';
+  fail(code, path, `one of ${allowed.join(', ')}`, value, 'Give one of these.');
 }
 
 /** Refuses a flag that is neither true nor false; it may be left out. */

@@ -30,10 +30,10 @@ const BUDGETS: readonly Budget[] = [
   { target: 8, names: ['chainRating', 'usWeldedChain_2003'] },
   { target: 8, names: ['fits'] },
   { target: 8, names: ['tieDownsRequired', 'us49cfr393_110_2024'] },
-  { target: 8, limit: 8.7, names: ['identifyChain', 'us49cfr393_108_chain_2024'] },
-  { target: 8, limit: 9.7, names: ['assemblyRating', 'us49cfr393_108_chain_2024'] },
-  { target: 15, limit: 17.2, names: ['checkSecurement', 'us49cfr393_2024'] },
-  { target: 30, limit: 33.5, names: ['*'] },
+  { target: 8, names: ['identifyChain', 'us49cfr393_108_chain_2024'] },
+  { target: 8, limit: 8.8, names: ['assemblyRating', 'us49cfr393_108_chain_2024'] },
+  { target: 15, limit: 16.7, names: ['checkSecurement', 'us49cfr393_2024'] },
+  { target: 30, limit: 32.5, names: ['*'] },
 ];
 
 async function bundle(names: readonly string[], from: string) {

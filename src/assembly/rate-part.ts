@@ -115,6 +115,7 @@ export function rateSeries(rater: PartRater, parts: readonly Part[], name = 'par
     cargoAnchors: 0,
     lowestGrade: Number.POSITIVE_INFINITY,
   };
+  let least: QuantityLike | null = null;
   let weakest: string[] = [];
   let known = true;
   for (let index = 0; index < parts.length; index++) {
@@ -130,15 +131,16 @@ export function rateSeries(rater: PartRater, parts: readonly Part[], name = 'par
     const { workingLoadLimit } = limit;
     if (workingLoadLimit === null) known = false;
     else {
-      const order = series.atMost === null ? -1 : compareExact(workingLoadLimit, series.atMost);
+      const order = least === null ? -1 : compareExact(workingLoadLimit, least);
       if (order < 0) {
-        series.atMost = workingLoadLimit;
+        least = workingLoadLimit;
         weakest = [part.id];
       } else if (order === 0) weakest.push(part.id);
     }
   }
-  if (known || series.atMost?.value === 0) {
-    series.workingLoadLimit = series.atMost;
+  series.atMost = least;
+  if (known || least?.value === 0) {
+    series.workingLoadLimit = least;
     series.weakest = weakest;
   }
   return series;

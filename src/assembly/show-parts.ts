@@ -1,5 +1,5 @@
 import { isForce, ratedLoadIn, STANDARD_GRAVITY } from '../quantities/rated.js';
-import { type Note, note, type Words } from '../working/note.js';
+import { type Note, note, plainNote, type Words } from '../working/note.js';
 import type { StepValue, Working } from '../working/step.js';
 import type { Part } from './part.js';
 import type { PartLimit, RatingLog, SeriesRating } from './rate-part.js';
@@ -35,14 +35,14 @@ export function showSeries(
 }
 
 const UNMARKED_PART: Words = ['UNMARKED_PART', 'Unmarked {kind} {part} counts as {as} ({clause}).'];
-const FITTINGS_AS_CHAIN: Note = /* @__PURE__ */ note([
+const FITTINGS_AS_CHAIN: Note = /* @__PURE__ */ plainNote(
   'FITTINGS_RATED_AS_CHAIN',
   'Hooks and links marked with grade and size only count as such chain; a lower mark governs.',
-]);
-const TAKEN_AS_SOUND: Note = /* @__PURE__ */ note([
+);
+const TAKEN_AS_SOUND: Note = /* @__PURE__ */ plainNote(
   'TAKEN_AS_SOUND',
   'Parts without a stated condition are taken as inspected and sound.',
-]);
+);
 
 /** A log for a {@link newRater} of a caller that shows its working. */
 export function newLog(): RatingLog {

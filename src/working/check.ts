@@ -1,5 +1,5 @@
 import type { QuantityLike } from '../quantities/quantity.js';
-import { type Note, note } from './note.js';
+import { type Note, plainNote } from './note.js';
 
 /** The answer of a check. A missing fact gives `undetermined`, never a pass. */
 export type Verdict = 'pass' | 'fail' | 'not-applicable' | 'undetermined';
@@ -57,22 +57,27 @@ export function ratioCheck(
   return { id, title, clause, weight, subject, verdict: fits ? 'pass' : 'fail', demand, capacity, utilization };
 }
 
-export function failedCheck({ id, title, clause, weight, subject }: CheckSubject, because: Note): ConditionCheck {
-  return { id, title, clause, weight, subject, verdict: 'fail', because };
+function reasonedCheck<V extends 'pass' | 'fail' | 'not-applicable'>(
+  { id, title, clause, weight, subject }: CheckSubject,
+  verdict: V,
+  because: Note,
+) {
+  return { id, title, clause, weight, subject, verdict, because };
+}
+
+export function failedCheck(about: CheckSubject, because: Note): ConditionCheck {
+  return reasonedCheck(about, 'fail', because);
 }
 
 /** A condition that is met says no more than its title. */
-export function metCheck({ id, title, clause, weight, subject }: CheckSubject): ConditionCheck {
-  return { id, title, clause, weight, subject, verdict: 'pass', because: MET };
+export function metCheck(about: CheckSubject): ConditionCheck {
+  return reasonedCheck(about, 'pass', MET);
 }
 
-const MET: Note = /* @__PURE__ */ note(['MET', 'Met.']);
+const MET: Note = /* @__PURE__ */ plainNote('MET', 'Met.');
 
-export function notApplicableCheck(
-  { id, title, clause, weight, subject }: CheckSubject,
-  because: Note,
-): NotApplicableCheck {
-  return { id, title, clause, weight, subject, verdict: 'not-applicable', because };
+export function notApplicableCheck(about: CheckSubject, because: Note): NotApplicableCheck {
+  return reasonedCheck(about, 'not-applicable', because);
 }
 
 export function undeterminedCheck(

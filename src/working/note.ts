@@ -14,9 +14,14 @@ export interface Note<Code extends string = string> {
 /** A code, and its sentence with named places: `['TOO_FEW', '{count} of {needed}']`. */
 export type Words = readonly [code: string, text: string];
 
+/** A sentence without places. */
+export function plainNote(code: string, text: string): Note {
+  return { code, params: {}, text };
+}
+
 /** Fills the places of a sentence; without values it has none. */
 export function note([code, sentence]: Words, params?: Note['params']): Note {
-  if (params === undefined) return { code, params: {}, text: sentence };
+  if (params === undefined) return plainNote(code, sentence);
   const text = sentence.replace(/\{(\w+)\}/g, (place, name: string) => {
     const value = params[name];
     return value === undefined ? place : sayValue(value);

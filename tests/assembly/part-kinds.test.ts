@@ -1,7 +1,14 @@
 // Every kind of part by mark, by table and by the default of its document. The figures are a second list, typed
 // from the tables printed in 49 CFR 393.108 and not from reference-tables/; synthetic rope and strapping are
 // from memory in both.
-import { type AssemblyRating, assemblyRating, type Part, us49cfr393_108_2024, usWeldedChain_2003 } from 'chain-rigging';
+import {
+  type AssemblyRating,
+  assemblyRating,
+  type Part,
+  us49cfr393_108_2024,
+  us49cfr393_108_chain_2024,
+  usWeldedChain_2003,
+} from 'chain-rigging';
 import { describe, expect, it, test } from 'vitest';
 import { issueOf } from '../quantities/issue-of.js';
 
@@ -352,5 +359,47 @@ describe('capacities of another system', () => {
       one({ kind: 'binder', markedWll: '5400 lb', capacities: { workingLoadLimit: '5400 lb' } }).workingLoadLimit
         ?.value,
     ).toBe(5400);
+  });
+});
+
+describe('under the chain of 393.108 alone', () => {
+  const chainOnly = us49cfr393_108_chain_2024;
+  it.each([
+    { kind: 'chain', size: '3/8', grade: 70 },
+    { kind: 'chain', size: '1/2' },
+    { kind: 'chain', size: '7/16', grade: 100, markedWll: '9000 lb' },
+    { kind: 'grab-hook', size: '5/16', grade: 43 },
+    { kind: 'master-link', size: '1/2' },
+    { kind: 'webbing', width: '2', markedWll: '3335 lb' },
+    { kind: 'binder' },
+    { kind: 'chain', size: '3/8', grade: 70, condition: 'damaged' },
+  ])('%j is rated as under the whole', (part) => {
+    expect(one(part, chainOnly)).toEqual(one(part));
+  });
+  it('counts an unmarked chain as grade 30, under the same clause', () => {
+    // 393.108(d); table for chain: 3/8 in grade 30 is 2,650 lb.
+    const { workingLoadLimit, assumptions } = assemblyRating({
+      ratings: chainOnly,
+      parts: [{ id: 'chain', kind: 'chain', size: '3/8' }],
+    });
+    expect(workingLoadLimit).toEqual({ value: 2650, unit: 'lb' });
+    expect(assumptions.map(({ code, params }) => [code, params.clause])).toContainEqual([
+      'UNMARKED_PART',
+      '49 CFR 393.108(d)',
+    ]);
+  });
+  it.each([
+    { kind: 'webbing', width: '2' },
+    { kind: 'wire-rope', size: '3/8' },
+    { kind: 'wire-rope', nominalStrength: '40000 lbf' },
+    { kind: 'fiber-rope', size: '1/2' },
+    { kind: 'fiber-rope', size: '1/2', material: 'manila' },
+    { kind: 'strapping', width: '2', thickness: '0.044' },
+  ])('%j needs its mark', (part) => {
+    expect(one(part, chainOnly)).toMatchObject({
+      workingLoadLimit: null,
+      basis: 'unknown',
+      missing: { code: 'PART_NOT_MARKED' },
+    });
   });
 });

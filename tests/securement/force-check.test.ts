@@ -27,7 +27,8 @@ const check = (mass: number, article: object = {}, tieDowns: readonly TieDown[] 
     articles: [{ id: 'tractor', kind: 'machinery', mass: { value: mass, unit: 'lb' }, length: '10 ft', ...article }],
     tieDowns,
   });
-const found = (result: ReturnType<typeof check>, id: string) => result.checks.find((each) => each.id === `${id}/tractor`);
+const found = (result: ReturnType<typeof check>, id: string) =>
+  result.checks.find((each) => each.id === `${id}/tractor`);
 
 describe('the force check of 393.102', () => {
   it('holds two of four chains against braking: 2 · 3000 · 2/3 = 4000 lbf against 0.435 W', () => {

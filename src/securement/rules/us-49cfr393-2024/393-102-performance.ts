@@ -3,7 +3,7 @@ import { ratedLoadIn } from '../../../quantities/rated.js';
 import type { MassUnit, UnitSystem } from '../../../quantities/units.js';
 import { us49cfr393102Criteria } from '../../../tables/generated/us-49cfr393-102-criteria.js';
 import { type Check, metCheck, notApplicableCheck } from '../../../working/check.js';
-import { type Note, note } from '../../../working/note.js';
+import { type Note, plainNote } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { DirectionalRequirement } from '../../rule-set.js';
 import { aboutRule, cite } from './cite.js';
@@ -59,4 +59,4 @@ export function deemedPerformance(subject: string, met: boolean, working: Workin
   return met ? metCheck(about) : notApplicableCheck(about, NOT_DEEMED);
 }
 
-const NOT_DEEMED: Note = /* @__PURE__ */ note(['NOT_DEEMED_TO_PERFORM', 'Not all other checks for it pass.']);
+const NOT_DEEMED: Note = /* @__PURE__ */ plainNote('NOT_DEEMED_TO_PERFORM', 'Not all other checks for it pass.');

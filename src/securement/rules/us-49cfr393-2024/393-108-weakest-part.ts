@@ -4,7 +4,7 @@ import { showSeries } from '../../../assembly/show-parts.js';
 import type { QuantityLike } from '../../../quantities/quantity.js';
 import { massUnitOf } from '../../../quantities/shared-units.js';
 import { type Check, metCheck, notApplicableCheck, undeterminedCheck } from '../../../working/check.js';
-import { type Note, note, type Words } from '../../../working/note.js';
+import { type Note, note, plainNote, type Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { TieDown, TieDownPath } from '../../plan.js';
 import type { RuleContext } from '../../rule-set.js';
@@ -119,7 +119,7 @@ const NO_WORKING_LOAD_LIMIT: Words = [
   'Its working load limit: no other capacity stands for it.',
 ];
 const STATED_AS_WHOLE: Words = ['STATED_AS_WHOLE', '{tieDown} is stated as a whole: {limit}, anchor points included.'];
-const RATING_NOT_NEEDED: Note = /* @__PURE__ */ note(['RATING_NOT_NEEDED', 'One is not; the others are enough.']);
+const RATING_NOT_NEEDED: Note = /* @__PURE__ */ plainNote('RATING_NOT_NEEDED', 'One is not; the others are enough.');
 const RATING_NOT_KNOWN: Words = ['RATING_NOT_KNOWN', 'The working load limit of {tieDowns}, see 393.108(a).'];
 
 /** Names the tie-downs whose rating is not known. */

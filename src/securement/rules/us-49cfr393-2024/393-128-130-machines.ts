@@ -1,5 +1,5 @@
 import { type Check, type CheckSubject, failedCheck, metCheck, undeterminedCheck } from '../../../working/check.js';
-import { type Note, note, type Words } from '../../../working/note.js';
+import { type Note, note, plainNote, type Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { Accessory, ArticleKind, ReadArticle } from '../../plan.js';
 import { type RatedTieDown, ratingNotKnown } from './393-108-weakest-part.js';
@@ -79,20 +79,23 @@ export function checkArticulation({ article }: ReadArticle, strict: boolean, wor
   return article.articulationLocked ? metCheck(about) : failedCheck(about, NOT_HELD);
 }
 
-const NOT_HELD: Note = /* @__PURE__ */ note(['NOT_HELD', 'It is not held as the rule asks.']);
-const LOCK_NOT_STATED: Note = /* @__PURE__ */ note(['LOCK_NOT_STATED', 'Whether a lock, pins or a tie-down hold it.']);
-const LOWERED_NOT_STATED: Note = /* @__PURE__ */ note(['LOWERED_NOT_STATED', 'Whether it is completely lowered.']);
-const LOWERED_ONLY: Note = /* @__PURE__ */ note([
+const NOT_HELD: Note = /* @__PURE__ */ plainNote('NOT_HELD', 'It is not held as the rule asks.');
+const LOCK_NOT_STATED: Note = /* @__PURE__ */ plainNote(
+  'LOCK_NOT_STATED',
+  'Whether a lock, pins or a tie-down hold it.',
+);
+const LOWERED_NOT_STATED: Note = /* @__PURE__ */ plainNote('LOWERED_NOT_STATED', 'Whether it is completely lowered.');
+const LOWERED_ONLY: Note = /* @__PURE__ */ plainNote(
   'LOWERED_ONLY',
   'Lowered, neither locked nor tied: whether it can drift.',
-]);
-const LOCK_DISPUTED: Note = /* @__PURE__ */ note([
+);
+const LOCK_DISPUTED: Note = /* @__PURE__ */ plainNote(
   'LOCK_DISPUTED',
   'Locked, not lowered and tied down: guidance may accept it, the words of the rule do not.',
-]);
+);
 const END_NOT_STATED: Words = ['END_NOT_STATED', 'The end that each of {tieDowns} holds.'];
-const MOUNTING_POINTS: Note = /* @__PURE__ */ note([
+const MOUNTING_POINTS: Note = /* @__PURE__ */ plainNote(
   'MOUNTING_POINTS_NOT_STATED',
   'Not both ends are held: whether the points were made for the purpose.',
-]);
-const ONE_END_ONLY: Note = /* @__PURE__ */ note(['ONE_END_ONLY', 'Not both ends are held.']);
+);
+const ONE_END_ONLY: Note = /* @__PURE__ */ plainNote('ONE_END_ONLY', 'Not both ends are held.');

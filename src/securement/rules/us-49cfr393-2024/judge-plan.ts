@@ -5,7 +5,7 @@ import { ratedLoadIn } from '../../../quantities/rated.js';
 import { massUnitOf } from '../../../quantities/shared-units.js';
 import { us49cfr393_108_2024 } from '../../../tables/us-49cfr393-108-2024.js';
 import { type Check, countCheck, overallVerdict, undeterminedCheck, type Verdict } from '../../../working/check.js';
-import { type Note, note } from '../../../working/note.js';
+import { type Note, plainNote } from '../../../working/note.js';
 import type { Plan, ReadArticle } from '../../plan.js';
 import type { ArticleOutcome, CountedTieDown, CountOption, PlanOutcome, RuleContext } from '../../rule-set.js';
 import { applicability } from './390-5-applicability.js';
@@ -47,7 +47,7 @@ export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context:
 }
 
 /** Judges one article and adds its checks to the list, whose first is the condition of all parts. */
-export function judgeArticle(
+function judgeArticle(
   read: ReadArticle,
   rated: readonly RatedTieDown[],
   checks: Check[],
@@ -98,7 +98,7 @@ interface TriedOption {
 }
 
 /** The open rule that is met, else one that may be, else the least demanding one; each the first of its sort. */
-export function chooseOption(
+function chooseOption(
   read: ReadArticle,
   options: readonly CountOption[],
   counted: readonly RatedTieDown[],
@@ -115,7 +115,7 @@ export function chooseOption(
 }
 
 /** A tie-down whose rating is not known may be no tie-down at all: what rests on it is not decided. */
-export function checksOfOption(
+function checksOfOption(
   read: ReadArticle,
   { rule, minimumCount }: CountOption,
   counted: readonly RatedTieDown[],
@@ -132,7 +132,7 @@ export function checksOfOption(
 }
 
 /** A tie-down that holds an accessory is shown with its rating; it counts in no article's number or aggregate. */
-export function countedTieDown(
+function countedTieDown(
   { tieDown, workingLoadLimit, weakest, credit }: RatedTieDown,
   articles: readonly ReadArticle[],
   unit: 'lb' | 'kg',
@@ -147,15 +147,15 @@ export function countedTieDown(
   return { id, holds, path, counts: 'workingLoadLimit', rating: limit, credit: share, counted, weakest };
 }
 
-const HALF_CREDIT: Note = /* @__PURE__ */ note([
+const HALF_CREDIT: Note = /* @__PURE__ */ plainNote(
   'HALF_CREDIT',
   "A tie-down from vehicle to cargo counts half; the agency's handbook counts it in full.",
-]);
-const DIRECTION_NOT_CHECKED: Note = /* @__PURE__ */ note([
+);
+const DIRECTION_NOT_CHECKED: Note = /* @__PURE__ */ plainNote(
   'DIRECTION_NOT_CHECKED',
   'Directions are not checked: of four direct chains only two resist forward movement.',
-]);
-const NOT_LOOKED_AT: Note = /* @__PURE__ */ note([
+);
+const NOT_LOOKED_AT: Note = /* @__PURE__ */ plainNote(
   'NOT_LOOKED_AT',
   'Nor are chocks, brakes, edge protection, cargo side by side, front-end structure, adjustability.',
-]);
+);
