@@ -239,7 +239,8 @@ function limitByChain(rater: PartRater, part: ChainPart | FittingPart, series: S
   if (size === undefined || counted === undefined) return missing(rater, part, NO_MARK, series);
   const cell = ratings.chain.rows[size]?.[counted]; // both were checked: no inherited name comes this far
   // a real chain that this table does not list needs its mark; a size nobody makes was refused above
-  if (cell === undefined) return missing(rater, part, NOT_LISTED, series, { size: `${size} grade ${counted}` });
+  if (cell === undefined)
+    return missing(rater, part, NOT_LISTED, series, { size: `${size} grade ${counted}`, table: ratings.id });
   if (isChain) {
     const limit = limitOfCell(rater, ratings.chain, cell, unmarked === null ? 'table' : 'unmarked default');
     rater.lastChain = { size, grade, limit };
@@ -290,7 +291,8 @@ function limitByRow(
   if (last === undefined) return missing(rater, part, NO_MARK, series);
   let row: unknown = table.rows;
   for (const value of values) row = rowOf((row ?? NO_ROWS) as Rows, value ?? '');
-  if (row === undefined) return missing(rater, part, NOT_LISTED, series, { size: describe(last) });
+  if (row === undefined)
+    return missing(rater, part, NOT_LISTED, series, { size: describe(last), table: rater.ratings.id });
   if (unmarked !== undefined) log?.unmarked.push({ kind, part: id, ...unmarked });
   return limitOfCell(rater, table, row as RatedCell, unmarked === undefined ? 'table' : 'unmarked default');
 }
@@ -377,14 +379,14 @@ function stateOf(condition: unknown): unknown {
 }
 
 function missing(
-  { ratings: { id, system } }: PartRater,
+  { ratings: { system } }: PartRater,
   part: SinglePart,
   words: Words,
   series: Series,
   params: Readonly<Record<string, string | number>> = {},
 ): PartLimit {
   const said = words === NO_MARK && (part.capacities ?? part.markedWll) !== undefined ? OTHER_SYSTEM : words;
-  const fact = note(said, { capacity: wordsOf(system), part: part.id, kind: part.kind, table: id, ...params });
+  const fact = note(said, { capacity: wordsOf(system), part: part.id, kind: part.kind, ...params });
   series.missing = [...series.missing, fact];
   return { workingLoadLimit: null, basis: 'unknown', missing: fact };
 }
