@@ -697,6 +697,17 @@ describe('accessory equipment and articulation, 89(2), an open question', () => 
     const chain = ofParts('arm', [{ id: 'x', kind: 'chain', size: '1/2' }], { holds: 'bucket' });
     expect(heldIn(accessory('5000 kg', { lowered: false, locked: false }, [...ties, chain]))?.verdict).toBe('fail');
   });
+  it('says what is open', () => {
+    const missing = (more: object, tieDowns: readonly TieDown[]) => {
+      const found = heldIn(accessory('5000 kg', more, tieDowns));
+      return found && missingIn(found);
+    };
+    expect(missing({ locked: true }, ties)).toEqual(['INTERPRETATION_OPEN']);
+    expect(missing({ lowered: false }, [...ties, arm])).toEqual(['INTERPRETATION_OPEN']);
+    expect(missing({}, [...ties, arm])).toEqual(['LOWERED_NOT_STATED']);
+    expect(missing({}, ties)).toEqual(['LOCK_NOT_STATED']);
+    expect(missing({ lowered: true, locked: false }, ties)).toEqual(['LOWERED_ONLY']);
+  });
   it('one of unknown rating may hold it', () => {
     const open = ofParts('arm', [{ id: 'binder', kind: 'binder' }], { holds: 'bucket' });
     const found = heldIn(accessory('5000 kg', { lowered: true, locked: false }, [...ties, open]));

@@ -28,7 +28,7 @@ export function checkAccessory(
   if (heavy ? tied && lowered === true : tied || locked === true) return metCheck(about);
   if (!tied && ties.length > 0) return undeterminedCheck(about, [ratingNotKnown(ties)]);
   if (tied || locked === true)
-    return undeterminedCheck(about, [lowered === undefined ? LOWERED_NOT_STATED : OPEN_QUESTION]);
+    return undeterminedCheck(about, [tied && lowered === undefined ? LOWERED_NOT_STATED : OPEN_QUESTION]);
   if (locked === undefined) return undeterminedCheck(about, [LOCK_NOT_STATED]);
   return lowered === true ? undeterminedCheck(about, [LOWERED_ONLY]) : failedCheck(about, NOT_HELD);
 }
