@@ -139,6 +139,19 @@ describe('section 22: the number by length and mass', () => {
     expect(count({ kind: 'general', mass: '600 kg', length })).toBe(free);
     expect(count({ kind: 'general', mass: '600 kg', length, blockedForward: true })).toBe(blocked);
   });
+  test.each([
+    ['1.52 m', '500 kg', false, '1 for L ≤ 1.52 m and W ≤ 500 kg'],
+    ['1.52 m', '501 kg', false, '2 for L ≤ 1.52 m and W > 500 kg'],
+    ['3.04 m', '500 kg', false, '2 for 1.52 m < L ≤ 3.04 m'],
+    ['3.05 m', '500 kg', false, '2 + ceil((L − 3.04 m) / 3.04 m)'],
+    ['3.05 m', '500 kg', true, 'ceil(L / 3.04 m), blocked forward'],
+  ] as const)('shows how %s and %s, blocked %s, were counted', (length, mass, blockedForward, expression) => {
+    const { steps } = required({ kind: 'general', mass, length, blockedForward });
+    expect(steps.find(({ symbol }) => symbol === 'n by length')).toMatchObject({
+      expression,
+      clause: 'NSC Standard 10, section 22',
+    });
+  });
   it('takes cargo as not blocked where that is not stated, and says so', () => {
     const { assumptions } = required({ kind: 'general', mass: '600 kg', length: '2 m' });
     expect(codes(assumptions)).toEqual(['NOT_BLOCKED_FORWARD']);
@@ -184,7 +197,9 @@ describe('Division 7: heavy over 4,500 kg', () => {
   });
   it('takes no fewer than section 22 where a heavy machine is long, as an interpretation', () => {
     // 12.16 m = 4 · 3.04 m: five; 9.12 m: four.
-    expect(count({ kind: 'machinery', mass: '9000 kg', length: '9.12 m' })).toBe(4);
+    const four = required({ kind: 'machinery', mass: '9000 kg', length: '9.12 m' });
+    expect(four.minimumCount).toBe(4);
+    expect(four.sources.map(({ provenance }) => provenance)).not.toContain('interpretation');
     const long = required({ kind: 'machinery', mass: '9000 kg', length: '12.16 m' });
     expect(long.minimumCount).toBe(5);
     expect(long.sources.map(({ provenance }) => provenance)).toContain('interpretation');
@@ -554,6 +569,8 @@ describe('the same plan on both sides of the border', () => {
     const plan = [[machine()], several(2, '2000 lb')] as const;
     expect(both(...plan)).toEqual(['pass', 'fail']);
     expect(codes(inCanada(...plan).cautions)).toContain('FULL_CREDIT');
+    const loop = inCanada([machine()], several(2, '2000 lb', { path: 'over-same-side' }));
+    expect(codes(loop.cautions)).toContain('FULL_CREDIT');
     const over = [[crate()], several(2, '2000 lb', { holds: 'crate', path: 'over-other-side' })] as const;
     expect(check(...over).verdict).toBe('pass');
     expect(codes(inCanada(...over).cautions)).not.toContain('FULL_CREDIT');
@@ -746,6 +763,8 @@ describe('practice never decides', () => {
     for (const about of ['ends', 'grade']) {
       expect(checkOf(result, `practice/${about}/tractor`)).toMatchObject({ verdict: 'fail', weight: 'practice' });
     }
+    const transport = ofParts('transport', [{ id: 'chain', kind: 'chain', size: '1/2', grade: 70 }]);
+    expect(checkOf(inCanada([machine()], [transport]), 'practice/grade/tractor').verdict).toBe('pass');
     const light = inCanada([machine()], several(2, '9000 kg'));
     expect(light.verdict).toBe('pass');
     expect(checkOf(light, 'practice/count/tractor')).toMatchObject({ verdict: 'fail', demand: 4, capacity: 2 });

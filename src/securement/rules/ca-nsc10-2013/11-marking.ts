@@ -49,7 +49,7 @@ export function rateMarked(rater: PartRater, tieDown: TieDown, { working, units 
     clause: clauseOf(CLAUSE),
   });
   const missing = rating.missing.filter((fact) => !isUnmarked(fact));
-  return { ...rating, capacity: nothing, atMost: nothing, weakest: unmarked, missing, credit, unmarked };
+  return { ...rating, capacity: nothing, weakest: unmarked, missing, credit, unmarked };
 }
 
 function isUnmarked({ code, params }: Note): boolean {
