@@ -116,6 +116,7 @@ export type {
   RuleContext,
   RuleSet,
 } from './securement/rule-set.js';
+export { caNsc10_2013 } from './securement/rules/ca-nsc10-2013/index.js';
 export {
   us49cfr393_102_2024,
   us49cfr393_110_2024,
@@ -123,6 +124,7 @@ export {
 } from './securement/rules/us-49cfr393-2024/index.js';
 export { type TensionerLength, type TieDownLength, tieDownLength } from './securement/tie-down-length.js';
 export { type TieDownsRequired, tieDownsRequired } from './securement/tie-downs-required.js';
+export { caNsc10_chain_2013 } from './tables/ca-nsc10-2013.js';
 export type {
   CapacitySystem,
   CapacityTable,

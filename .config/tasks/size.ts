@@ -32,7 +32,8 @@ const BUDGETS: readonly Budget[] = [
   { target: 8, names: ['tieDownsRequired', 'us49cfr393_110_2024'] },
   { target: 8, names: ['identifyChain', 'us49cfr393_108_chain_2024'] },
   { target: 8, limit: 8.8, names: ['assemblyRating', 'us49cfr393_108_chain_2024'] },
-  { target: 15, limit: 16.7, names: ['checkSecurement', 'us49cfr393_2024'] },
+  { target: 15, limit: 17, names: ['checkSecurement', 'us49cfr393_2024'] },
+  { target: 15, limit: 16.8, names: ['checkSecurement', 'caNsc10_2013'] },
   { target: 30, limit: 32.5, names: ['*'] },
 ];
 

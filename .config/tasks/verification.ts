@@ -40,6 +40,21 @@ const RULES_FROM_MEMORY: readonly (readonly [what: string, file: string, confirm
     'securement/rules/us-49cfr393-2024/393-128-130-machines.ts',
     'Agency guidance to 49 CFR 393.130, questions 2 and 3',
   ],
+  [
+    'The working load limits of chain are those of 49 CFR 393.108',
+    'tables/ca-nsc10-2013.ts',
+    'NSC Standard 10, its tables of working load limits',
+  ],
+  [
+    'A tie-down is as strong as its weakest part; a damaged one may not be used',
+    'securement/rules/ca-nsc10-2013/judge-plan.ts',
+    'NSC Standard 10, Part 1',
+  ],
+  [
+    'Accessory equipment of a machine that is not heavy is tied down or locked',
+    'securement/rules/ca-nsc10-2013/89-2-equipment.ts',
+    'NSC Standard 10, Part 1',
+  ],
   ['Density of steel, 7850 kg/m3', 'chain/chain-mass.ts', 'EN 1993-1-2:2005, 3.2.2(1)'],
   ['Which chain a grab or slip hook takes', 'hardware/fits.ts', 'No rule is known: the marking of the hook decides'],
 ];

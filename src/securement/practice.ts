@@ -1,0 +1,35 @@
+import { type Check, type CheckSubject, countCheck, failedCheck, metCheck } from '../working/check.js';
+import { note, type Words } from '../working/note.js';
+import { type CreditedTieDown, namesOf } from './credited-tie-down.js';
+import type { ReadArticle } from './plan.js';
+
+// What North American haulers do beyond the law. It is no clause of any rule set and decides no verdict.
+
+/** What a piece of advice is about. */
+export function aboutPractice(about: string, title: string, subject: string, clause = 'common practice'): CheckSubject {
+  return { id: `practice/${about}/${subject}`, title, clause, weight: 'practice', subject };
+}
+
+/** Four for machines and vehicles, two for anything else; never below what the law asks. */
+export function recommendedCount({ article }: ReadArticle, minimumCount: number): number {
+  return Math.max(article.kind === 'general' ? 2 : 4, minimumCount);
+}
+
+/** Whether there are as many as recommended. */
+export function checkRecommendedCount(
+  subject: string,
+  recommended: number,
+  counted: readonly CreditedTieDown[],
+): Check {
+  return countCheck(aboutPractice('count', 'Number of tie-downs, as haulers do', subject), recommended, counted.length);
+}
+
+/** Haulers tie down with chain of grade 70 or higher; lower grades are lawful at their rating. Undefined without chain that counts by grade. */
+export function checkGrade(subject: string, counted: readonly CreditedTieDown[]): Check | undefined {
+  if (counted.every(({ lowestGrade }) => lowestGrade === Number.POSITIVE_INFINITY)) return undefined;
+  const about = aboutPractice('grade', 'Chain of grade 70 or higher, as haulers do', subject);
+  const low = counted.filter(({ lowestGrade }) => lowestGrade < 70);
+  return low.length === 0 ? metCheck(about) : failedCheck(about, note(BELOW_GRADE_70, { tieDowns: namesOf(low) }));
+}
+
+const BELOW_GRADE_70: Words = ['BELOW_GRADE_70', 'Below it or unmarked, and lawful at its rating: {tieDowns}.'];
