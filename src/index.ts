@@ -84,6 +84,7 @@ export type {
   UnitSystem,
 } from './quantities/units.js';
 export { type CheckSecurementInput, checkSecurement, type SecurementCheck } from './securement/check-securement.js';
+export { compareRules, type RuleSetVerdict, type RulesComparison } from './securement/compare-rules.js';
 export type {
   Accessory,
   Article,
@@ -103,6 +104,28 @@ export type {
   Vehicle,
   VehicleUnit,
 } from './securement/plan.js';
+export type {
+  Accelerations,
+  DeckSlope,
+  Tolerances,
+} from './securement/restraint/options.js';
+export {
+  type FixingPoint,
+  type Proposal,
+  type ProposedTieDown,
+  type ProposedTieDowns,
+  proposeTieDowns,
+} from './securement/restraint/propose-tie-downs.js';
+export type {
+  Direction,
+  DirectionAnswer,
+  ElasticAnswer,
+  LimitAnswer,
+  Mode,
+  Restraint,
+  Tension,
+} from './securement/restraint/restraint.js';
+export { type SolveRestraintInput, solveRestraint } from './securement/restraint/solve-restraint.js';
 export type {
   Applicability,
   ArticleOutcome,

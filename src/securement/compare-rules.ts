@@ -44,7 +44,7 @@ export interface RulesComparison extends ResultBase<'compareRules'> {
  * @source none of its own
  * @example
  * const plan = {
- *   articles: [{ id: 'tractor', kind: 'machinery', mass: '9950 lb', length: '10 ft' }],
+ *   articles: [{ id: 'tractor', kind: 'machinery', mass: '9900 lb', length: '10 ft' }],
  *   tieDowns: ['a', 'b', 'c', 'd'].map((id) => ({
  *     id, holds: 'tractor', path: 'vehicle-to-cargo', end: id < 'c' ? 'front' : 'rear', capacities: { workingLoadLimit: '2000 lb' },
  *   })),
