@@ -43,11 +43,12 @@ export interface RulesComparison extends ResultBase<'compareRules'> {
  * @validity as each rule set says of itself
  * @source none of its own
  * @example
+ * const chain = { holds: 'tractor', path: 'vehicle-to-cargo', capacities: { workingLoadLimit: '2000 lb' } } as const;
+ * const front = { ...chain, end: 'front' } as const;
+ * const rear = { ...chain, end: 'rear' } as const;
  * const plan = {
  *   articles: [{ id: 'tractor', kind: 'machinery', mass: '9900 lb', length: '10 ft' }],
- *   tieDowns: ['a', 'b', 'c', 'd'].map((id) => ({
- *     id, holds: 'tractor', path: 'vehicle-to-cargo', end: id < 'c' ? 'front' : 'rear', capacities: { workingLoadLimit: '2000 lb' },
- *   })),
+ *   tieDowns: [{ ...front, id: 'a' }, { ...front, id: 'b' }, { ...rear, id: 'c' }, { ...rear, id: 'd' }],
  * } as const;
  * compareRules({ rules: [us49cfr393_2024, caNsc10_2013], ...plan }).verdicts.map(({ verdict }) => verdict)
  * // => [ 'fail', 'pass' ]
