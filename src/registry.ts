@@ -1,5 +1,7 @@
 import { fail } from './errors.js';
 import type { RuleSet } from './securement/rule-set.js';
+import { imoCssAnnex13_2014 } from './securement/rules/imo-css-annex13-2014/index.js';
+import { imoCtu_2014 } from './securement/rules/imo-ctu-2014/index.js';
 import { us49cfr393_2024 } from './securement/rules/us-49cfr393-2024/index.js';
 import type { RatingTable } from './tables/rating-table.js';
 import { us49cfr393_108_2024, us49cfr393_108_chain_2024 } from './tables/us-49cfr393-108-2024.js';
@@ -15,7 +17,7 @@ import { usWeldedChain_2003 } from './tables/us-welded-chain-2003.js';
  * // => 'United States, federal'
  */
 export function ruleSetById(id: string): RuleSet {
-  const known = [us49cfr393_2024];
+  const known: readonly RuleSet[] = [us49cfr393_2024, imoCtu_2014, imoCssAnnex13_2014];
   return (
     known.find((rules) => rules.id === id) ??
     fail('UNKNOWN_RULE_SET', 'id', known.map((rules) => rules.id).join(', '), id, 'Write the id as results echo it.')

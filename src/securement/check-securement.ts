@@ -66,7 +66,7 @@ export interface CheckSecurementInput extends Plan {
  */
 export function checkSecurement(input: CheckSecurementInput): SecurementCheck {
   checkObject(input, '', '{ rules, articles, tieDowns }');
-  const { rules, vehicle, articles, tieDowns, units } = input;
+  const { rules, vehicle, seaArea, articles, tieDowns, units } = input;
   checkRules(rules, 'judgePlan');
   const working = new Working(input.working !== false);
   const context = { working, units: readSystem(units, rules.units) };
@@ -84,7 +84,7 @@ export function checkSecurement(input: CheckSecurementInput): SecurementCheck {
   result.checks = checks;
   result.applicability = outcome.applicability;
   result.inspections = outcome.inspections;
-  result.inputs = { rules: rules.id, vehicle, articles, tieDowns, units };
+  result.inputs = { rules: rules.id, vehicle, seaArea, articles, tieDowns, units };
   result.steps = working.steps;
   result.sources = working.sources;
   result.assumptions = working.assumptions;

@@ -1,0 +1,91 @@
+import { newRater } from '../../../assembly/rate-part.js';
+import { newLog, noteAssumptions } from '../../../assembly/show-parts.js';
+import { mapAt } from '../../../errors.js';
+import { imoCssAnnex132014Factors as factors } from '../../../tables/generated/imo-css-annex13-2014-factors.js';
+import type { CapacityTable } from '../../../tables/rating-table.js';
+import { note } from '../../../working/note.js';
+import { type CountedForce, capacitySpan, missingPoints, showCapacity } from '../../counted-force.js';
+import { shownForce } from '../../force-checks.js';
+import type { TieDownLayout } from '../../layout.js';
+import type { TieDown } from '../../plan.js';
+import { rateTieDown, type TieDownRating } from '../../rate-tie-down.js';
+import type { CountedTieDown, RuleContext } from '../../rule-set.js';
+
+/** The annex rates nothing by size: every maximum securing load is a mark, or what the caller states. */
+const MARKS_ALONE: CapacityTable = {
+  id: 'imo-css-annex13-2014',
+  title: 'CSS Code, Annex 13, maximum securing loads as marked',
+  asOf: '2014',
+  system: 'maximumSecuringLoad',
+  units: 'si',
+  chain: {
+    source: { document: 'CSS Code, Annex 13', clause: 'section 4', provenance: 'read' },
+    rows: {},
+  },
+  unmarkedChain: null,
+};
+
+/** The tie-downs of a plan with their maximum securing loads: in series the least governs. */
+export function rateTieDowns(tieDowns: readonly TieDown[], { working, units }: RuleContext): readonly TieDownRating[] {
+  const log = working.shown ? newLog() : undefined;
+  const rater = newRater(MARKS_ALONE, log);
+  const ratings = mapAt(tieDowns, 'tieDowns', (tieDown) => rateTieDown(rater, tieDown, working));
+  if (log !== undefined) {
+    working.cite(factors.source);
+    for (const rating of ratings) showCapacity(working, rating, 'MSL', units);
+    for (const source of log.sources) working.cite(source);
+    noteAssumptions(working, log);
+  }
+  return ratings;
+}
+
+/** CS = MSL / 1.5 in each run: the divisor stands for tie-downs that do not share alike. */
+export function calculationStrength(
+  layout: TieDownLayout,
+  rating: TieDownRating,
+  { working, units }: RuleContext,
+): CountedForce {
+  const load = capacitySpan(rating);
+  const divisor = factors.rows['msl-over-calculation-strength'].value;
+  const force = { least: load.least / divisor, most: load.most / divisor };
+  const id = layout.tieDown.id;
+  if (working.shown && rating.capacity !== null) {
+    working.step({
+      subject: `tie-down ${id}`,
+      symbol: 'CS',
+      expression: `MSL / ${divisor}`,
+      values: { MSL: shownForce(load.least, units) },
+      result: shownForce(force.least, units),
+      clause: 'CSS Code, Annex 13, section 6',
+    });
+  }
+  const missing = [...rating.missing, ...missingPoints(layout)];
+  if (layout.tieDown.path !== 'over-other-side') return { layout, force, missing };
+  // what such a tie-down holds is not said, so it counts for nothing that is certain
+  return { layout, force: { least: 0, most: force.most }, missing: [...missing, note(OVER_THE_TOP, { tieDown: id })] };
+}
+
+/** How a tie-down was counted, for the result. */
+export function countedTieDown(
+  { layout: { tieDown }, force }: CountedForce,
+  { capacity, weakest }: TieDownRating,
+  { units }: RuleContext,
+): CountedTieDown {
+  const { id, holds, path } = tieDown;
+  const load = capacity === null ? null : capacitySpan({ capacity, atMost: capacity } as TieDownRating).least;
+  return {
+    id,
+    holds,
+    path,
+    counts: 'maximumSecuringLoad',
+    rating: load === null ? null : shownForce(load, units),
+    credit: path === 'over-other-side' ? 0 : 1 / factors.rows['msl-over-calculation-strength'].value,
+    counted: load === null ? null : shownForce(force.least, units),
+    weakest,
+  };
+}
+
+const OVER_THE_TOP = {
+  code: 'OVER_THE_TOP_NOT_COVERED',
+  text: 'What tie-down {tieDown} holds: the method is for tie-downs that end on the cargo or come back to their side, and has no figure for one that runs over to the other.',
+};

@@ -1,0 +1,60 @@
+import { imoCssAnnex132014Factors as factors } from '../../../tables/generated/imo-css-annex13-2014-factors.js';
+import type { Check } from '../../../working/check.js';
+import type { Note } from '../../../working/note.js';
+import { capacitySpan, missingPoints, unplacedRuns } from '../../counted-force.js';
+import { judgeSpan, shownForce } from '../../force-checks.js';
+import { anglesOf, holdingBack } from '../../forces.js';
+import type { ArticleLayout } from '../../layout.js';
+import type { TieDownRating } from '../../rate-tie-down.js';
+import type { RuleContext } from '../../rule-set.js';
+import { aboutAnnex } from './cite.js';
+
+/** The two sides of an article, and the heading that the tie-downs of each pull against. */
+const AGAINST = { left: 'right', right: 'left' } as const;
+
+/**
+ * The rule of thumb: on each side of the article, sum(MSL) ≥ m · g over the runs that pull to that side; one steeper than
+ * 60 degrees to the deck does not count. It asks neither for friction nor for the forces of the ship, and it is advice
+ * beside the balances. From memory.
+ */
+export function checkRuleOfThumb(
+  { layout, weight, ratings }: { layout: ArticleLayout; weight: number; ratings: readonly TieDownRating[] },
+  side: 'left' | 'right',
+  { working, units }: RuleContext,
+): Check {
+  const { article, tieDowns } = layout;
+  const { provenance, value: steepest } = factors.rows['rule-of-thumb-steepest-angle'];
+  const { value: share } = factors.rows['rule-of-thumb-msl-over-weight'];
+  const title = `Rule of thumb: sum of MSL on the ${side} against the weight`;
+  const subject = `practice/rule-of-thumb-${side}`;
+  const clause = 'section 5, rule of thumb';
+  const about = { ...aboutAnnex(working, subject, title, article.id, clause, provenance), weight: 'practice' } as const;
+  let least = 0;
+  let most = 0;
+  const missing: Note[] = [];
+  const counted: string[] = [];
+  tieDowns.forEach((tieDown, index) => {
+    const rating = ratings[index] as TieDownRating;
+    const load = capacitySpan(rating);
+    const flat = tieDown.runs.filter(
+      (run) => holdingBack(run, AGAINST[side]) > 0 && anglesOf(run, side).alpha <= steepest,
+    );
+    const runs = flat.length + unplacedRuns(tieDown);
+    if (runs === 0) return;
+    least += flat.length * load.least;
+    most += runs * load.most;
+    missing.push(...rating.missing, ...missingPoints(tieDown));
+    counted.push(tieDown.tieDown.id);
+  });
+  if (working.shown) {
+    working.step({
+      subject: `${article.id}, ${side}`,
+      symbol: 'sum of MSL',
+      expression: `sum(MSL) of the runs up to ${steepest} degrees`,
+      values: { counted: counted.join(', ') || 'none' },
+      result: shownForce(least, units),
+      clause: about.clause,
+    });
+  }
+  return judgeSpan(about, share * weight, { least, most }, (newtons) => shownForce(newtons, units), missing);
+}

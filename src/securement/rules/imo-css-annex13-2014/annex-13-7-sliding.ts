@@ -1,0 +1,99 @@
+import { imoCssAnnex132014Factors as factors } from '../../../tables/generated/imo-css-annex13-2014-factors.js';
+import { type Check, undeterminedCheck } from '../../../working/check.js';
+import { type Note, note } from '../../../working/note.js';
+import { type CountedForce, directSpan, runValues } from '../../counted-force.js';
+import { judgeSpan, shownForce, TOWARD } from '../../force-checks.js';
+import type { Heading } from '../../forces.js';
+import type { ArticleLayout } from '../../layout.js';
+import type { RuleContext } from '../../rule-set.js';
+import type { FrictionFactor } from '../../surface-friction.js';
+import { aboutAnnex } from './cite.js';
+
+/** External forces on an article as the caller computed them for the ship, N. */
+export interface ExternalForces {
+  readonly longitudinal?: number;
+  readonly transverse?: number;
+}
+
+/** An article with everything the balances look at. */
+export interface Load {
+  readonly layout: ArticleLayout;
+  /** m · g with the g of the annex, N. */
+  readonly weight: number;
+  readonly mu: FrictionFactor;
+  readonly external: ExternalForces;
+  /** All its tie-downs with their calculation strength. */
+  readonly counted: readonly CountedForce[];
+}
+
+/**
+ * Section 7: Fy ≤ μ · m · g + sum(CS · f), f = cos α · cos β + μ · sin α, over the tie-downs that pull against the
+ * heading; β is 0 for one that runs straight across, and f then is that of the advanced method. The divisor stays 1.5 with β.
+ *
+ * Along the ship a vertical force takes weight off the deck, and a plan does not state it: friction of the weight is
+ * counted only where it decides nothing.
+ */
+export function checkSliding(load: Load, heading: Heading, { working, units }: RuleContext): Check {
+  const { layout, weight, mu, counted } = load;
+  const { article } = layout;
+  const across = isAcross(heading);
+  const about = aboutAnnex(
+    working,
+    `sliding-${heading}`,
+    `Sliding ${TOWARD[heading]}`,
+    article.id,
+    'section 7',
+    'memory',
+  );
+  const demand = externalForce(load, heading);
+  if (demand === undefined) return undeterminedCheck(about, [forceNotStated(load, heading)]);
+  const pulled = directSpan(counted, heading, mu);
+  const pressed = { least: across ? mu.least * weight : 0, most: mu.most * weight };
+  const held = { least: pressed.least + pulled.least, most: pressed.most + pulled.most };
+  if (working.shown) {
+    working.step({
+      subject: `${article.id}, ${heading}`,
+      symbol: across ? 'Fy held' : 'Fx held',
+      expression: `${across ? 'μ · m · g + ' : ''}sum(CS · (cos α · cos β + μ · sin α))`,
+      values: [
+        ['μ', mu.least],
+        ...(across
+          ? ([
+              ['m', layout.mass],
+              ['g', factors.rows.gravity],
+            ] as const)
+          : []),
+        ...runValues(counted, heading, units),
+      ],
+      result: shownForce(held.least, units),
+      clause: about.clause,
+    });
+  }
+  const missing: Note[] = [...mu.missing, ...counted.flatMap(({ missing: facts }) => facts)];
+  if (!across) missing.push(note(VERTICAL_FORCE_NOT_STATED, { article: article.id }));
+  return judgeSpan(about, demand, held, (newtons) => shownForce(newtons, units), missing);
+}
+
+const isAcross = (heading: Heading): boolean => heading === 'left' || heading === 'right';
+
+/** The external force in a heading, N. */
+export function externalForce({ external }: Load, heading: Heading): number | undefined {
+  return isAcross(heading) ? external.transverse : external.longitudinal;
+}
+
+/** The fact that an external force is not stated. */
+export function forceNotStated({ layout }: Load, heading: Heading): Note {
+  return note(FORCE_NOT_STATED, {
+    article: layout.article.id,
+    direction: isAcross(heading) ? 'transverse' : 'longitudinal',
+  });
+}
+
+const FORCE_NOT_STATED = {
+  code: 'SHIP_FORCE_NOT_STATED',
+  text: "The {direction} force of the ship's motion, wind and sea on {article}, from the accelerations for its ship and stowage.",
+};
+const VERTICAL_FORCE_NOT_STATED = {
+  code: 'VERTICAL_FORCE_NOT_STATED',
+  text: 'The vertical force that goes with the longitudinal one on {article}, which takes friction off: a plan does not state it.',
+};

@@ -1,0 +1,69 @@
+import { type Check, notApplicableCheck, undeterminedCheck } from '../../../working/check.js';
+import { note } from '../../../working/note.js';
+import { directTippingSpan, runValues } from '../../counted-force.js';
+import { judgeSpan, momentUnit, shownForce, shownMoment, TOWARD } from '../../force-checks.js';
+import { tippingEdge } from '../../forces.js';
+import type { RuleContext } from '../../rule-set.js';
+import { externalForce, forceNotStated, type Load } from './annex-13-7-sliding.js';
+import { aboutAnnex } from './cite.js';
+
+/**
+ * Section 7: Fy · a ≤ b · m · g + sum(CS · c), across the ship alone. The moment CS · c of a tie-down about the edge is
+ * CS · (h · cos α · cos β + s · sin α), of those that pull against the heading.
+ */
+export function checkTipping(load: Load, heading: 'left' | 'right', { working, units }: RuleContext): Check {
+  const { layout, weight, counted } = load;
+  const { article } = layout;
+  const title = `Tipping ${TOWARD[heading]}, moments in ${momentUnit(units)}`;
+  const about = aboutAnnex(working, `tipping-${heading}`, title, article.id, 'section 7', 'memory');
+  const edge = tippingEdge(layout, heading);
+  if (edge === undefined) return undeterminedCheck(about, [note(STANCE_NOT_STATED, { article: article.id })]);
+  if (edge.d <= 0) return notApplicableCheck(about, note(LOW_CENTER, { article: article.id }));
+  const force = externalForce(load, heading);
+  if (force === undefined) return undeterminedCheck(about, [forceNotStated(load, heading)]);
+  const steady = edge.b * weight;
+  const pulled = directTippingSpan(counted, edge, heading);
+  const held = { least: steady + pulled.least, most: steady + pulled.most };
+  if (working.shown) {
+    const of = `${article.id}, ${heading}`;
+    const unit = `in ${momentUnit(units)}`;
+    const b = { value: edge.b, unit: 'm' } as const;
+    const a = { value: edge.d, unit: 'm' } as const;
+    const { clause } = about;
+    working.step({
+      subject: of,
+      symbol: 'M of the weight',
+      expression: `b · m · g, ${unit}`,
+      values: { b, 'm · g': shownForce(weight, units) },
+      result: shownMoment(steady, units),
+      clause,
+    });
+    working.step({
+      subject: of,
+      symbol: 'M held',
+      expression: `M of the weight + sum(CS · (h · cos α · cos β + s · sin α)), ${unit}`,
+      values: runValues(counted, heading, units),
+      result: shownMoment(held.least, units),
+      clause,
+    });
+    working.step({
+      subject: of,
+      symbol: 'M asked',
+      expression: `Fy · a, ${unit}`,
+      values: { Fy: shownForce(force, units), a },
+      result: shownMoment(force * edge.d, units),
+      clause,
+    });
+  }
+  const missing = counted.flatMap(({ missing: facts }) => facts);
+  return judgeSpan(about, force * edge.d, held, (moment) => shownMoment(moment, units), missing);
+}
+
+const STANCE_NOT_STATED = {
+  code: 'STANCE_NOT_STATED',
+  text: 'The center of gravity of {article} and the contacts it stands on.',
+};
+const LOW_CENTER = {
+  code: 'CENTER_OF_GRAVITY_NOT_ABOVE_EDGE',
+  text: 'The center of gravity of {article} lies no higher than the edge it would tip over.',
+};

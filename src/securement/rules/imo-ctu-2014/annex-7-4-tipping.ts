@@ -1,0 +1,66 @@
+import { imoCtu2014Factors as factors } from '../../../tables/generated/imo-ctu-2014-factors.js';
+import { type Check, notApplicableCheck, undeterminedCheck } from '../../../working/check.js';
+import { note } from '../../../working/note.js';
+import { directTippingSpan, pressedTippingSpan, runValues } from '../../counted-force.js';
+import { judgeSpan, momentUnit, shownForce, shownMoment, TOWARD } from '../../force-checks.js';
+import { type Heading, tippingEdge } from '../../forces.js';
+import type { RuleContext } from '../../rule-set.js';
+import type { Load } from './annex-7-4-sliding.js';
+import { coefficientsOf } from './chapter-5-accelerations.js';
+import { aboutBalance } from './cite.js';
+
+/**
+ * Annex 7, by moments about the outermost contacts: c · m · g · d ≤ cz · m · g · b + M, where M is
+ * sum(F · (h · cos α · cos β + s · sin α)) of direct tie-downs that pull against the heading, and sum(F · s · sin α) of
+ * those over the load. The coefficients are those of sliding: the road table has no roll factor.
+ */
+export function checkTipping(load: Load, heading: Heading, { working, units }: RuleContext): Check {
+  const { layout, mode, weight, direct, overTop } = load;
+  const { article } = layout;
+  const title = `Tipping ${TOWARD[heading]}, moments in ${momentUnit(units)}`;
+  const about = aboutBalance(working, `tipping-${heading}`, title, article.id);
+  const edge = tippingEdge(layout, heading);
+  if (edge === undefined) return undeterminedCheck(about, [note(STANCE_NOT_STATED, { article: article.id })]);
+  if (edge.d <= 0) return notApplicableCheck(about, note(LOW_CENTER, { article: article.id }));
+  const { c, cz } = coefficientsOf(mode, heading);
+  const pulled = directTippingSpan(direct, edge, heading);
+  const pressed = pressedTippingSpan(overTop, edge, heading);
+  const steady = cz * weight * edge.b;
+  const span = { least: steady + pulled.least + pressed.least, most: steady + pulled.most + pressed.most };
+  const demand = c * weight * edge.d;
+  if (working.shown) {
+    working.step({
+      subject: `${article.id}, ${heading}`,
+      symbol: 'M',
+      expression: `cz · m · g · b + sum(F · (h · cos α · cos β + s · sin α)) + sum(F · s · sin α), in ${momentUnit(units)}`,
+      values: [
+        ['cz', cz],
+        ['m · g', shownForce(weight, units)],
+        ['b', { value: edge.b, unit: 'm' }],
+        ['cz · m · g · b', shownMoment(steady, units)],
+        ...runValues([...direct, ...overTop], heading, units),
+      ],
+      result: shownMoment(span.least, units),
+      clause: about.clause,
+    });
+    working.step({
+      subject: `${article.id}, ${heading}`,
+      symbol: 'M asked',
+      expression: `c · m · g · d, in ${momentUnit(units)}`,
+      values: { c, m: layout.mass, g: factors.rows.gravity, d: { value: edge.d, unit: 'm' } },
+      result: shownMoment(demand, units),
+      clause: about.clause,
+    });
+  }
+  const missing = [...direct, ...overTop].flatMap(({ missing: facts }) => facts);
+  return judgeSpan(about, demand, span, (moment) => shownMoment(moment, units), missing);
+}
+
+const STANCE_NOT_STATED = {
+  code: 'STANCE_NOT_STATED',
+  text: 'The center of gravity of {article} and the contacts it stands on.',
+};
+const LOW_CENTER = {
+  code: 'CENTER_OF_GRAVITY_NOT_ABOVE_EDGE',
+  text: 'The center of gravity of {article} lies no higher than the edge it would tip over.',
+};
