@@ -1,9 +1,9 @@
 import type { SeriesRating } from '../assembly/rate-part.js';
-import { isForce, ratedLoadIn, STANDARD_GRAVITY } from '../quantities/rated.js';
+import { isForce, STANDARD_GRAVITY } from '../quantities/rated.js';
 import type { UnitSystem } from '../quantities/units.js';
 import { type Note, note } from '../working/note.js';
 import type { StepValue, Working } from '../working/step.js';
-import { type Span, shownForce } from './force-checks.js';
+import { decimalIn, ifKnown, type Span, type SumSpan, shownForce } from './force-checks.js';
 import {
   anglesOf,
   type CountedRun,
@@ -11,6 +11,7 @@ import {
   heldAgainstTipping,
   heldByFriction,
   heldDirectly,
+  holdingBack,
   leversOf,
   pressingDown,
   type TippingEdge,
@@ -31,8 +32,8 @@ export interface CountedForce {
 export function capacitySpan({ capacity, atMost }: TieDownRating): Span {
   const most = capacity ?? atMost;
   return {
-    least: capacity === null ? 0 : ratedLoadIn(capacity, 'N').value,
-    most: most === null ? Number.POSITIVE_INFINITY : ratedLoadIn(most, 'N').value,
+    least: capacity === null ? 0 : decimalIn(capacity, 'N'),
+    most: most === null ? Number.POSITIVE_INFINITY : decimalIn(most, 'N'),
   };
 }
 
@@ -50,70 +51,82 @@ export function unplacedRuns({ tieDown, runs }: TieDownLayout): number {
  * What direct tie-downs hold against sliding: see {@link heldDirectly}. A run without points holds nothing at worst; at
  * best it pulls at the best angle there is, F · sqrt(1 + μ²).
  */
-export function directSpan(counted: readonly CountedForce[], heading: Heading, mu: Span): Span {
-  return spanOf(counted, (runs, at) => heldDirectly(runs, heading, mu[at]), Math.hypot(1, mu.most));
+export function directSpan(counted: readonly CountedForce[], heading: Heading, mu: Span): SumSpan {
+  return spanOf(counted, (run, at) => heldDirectly([run], heading, mu[at]), Math.hypot(1, mu.most));
 }
 
 /** What tie-downs over the load hold against sliding by friction: see {@link heldByFriction}. */
-export function frictionSpan(counted: readonly CountedForce[], mu: Span): Span {
-  return spanOf(counted, (runs, at) => heldByFriction(runs, mu[at]), mu.most);
+export function frictionSpan(counted: readonly CountedForce[], mu: Span): SumSpan {
+  return spanOf(counted, (run, at) => heldByFriction([run], mu[at]), mu.most);
 }
 
 /** What direct tie-downs hold against tipping: see {@link heldAgainstTipping}; N m. */
-export function directTippingSpan(counted: readonly CountedForce[], edge: TippingEdge, heading: Heading): Span {
-  return spanOf(counted, (runs) => heldAgainstTipping(runs, edge, heading), Number.POSITIVE_INFINITY);
+export function directTippingSpan(counted: readonly CountedForce[], edge: TippingEdge, heading: Heading): SumSpan {
+  return spanOf(counted, (run) => heldAgainstTipping([run], edge, heading), Number.POSITIVE_INFINITY);
 }
 
 /**
  * What tie-downs over the load hold against tipping: sum(F · s · sin α). The level parts of the two runs pull against
  * each other and are left out.
  */
-export function pressedTippingSpan(counted: readonly CountedForce[], edge: TippingEdge, heading: Heading): Span {
-  const moment = (held: number, { run, force }: CountedRun) =>
-    held + force * leversOf(run, edge, heading).s * pressingDown(run);
-  return spanOf(counted, (runs) => runs.reduce(moment, 0), Number.POSITIVE_INFINITY);
+export function pressedTippingSpan(counted: readonly CountedForce[], edge: TippingEdge, heading: Heading): SumSpan {
+  return spanOf(counted, ({ run }) => leversOf(run, edge, heading).s * pressingDown(run), Number.POSITIVE_INFINITY);
 }
 
-/** The least and the most of a sum over runs; `best` is what a run without points could add for each newton. */
+/**
+ * The least and the most of a sum over runs, from what each holds for a newton of its force; `best` is what one without
+ * points could. A run that does harm does the more of it the harder it pulls.
+ */
 function spanOf(
   counted: readonly CountedForce[],
-  held: (runs: readonly CountedRun[], at: keyof Span) => number,
+  perNewton: (run: CountedRun, at: keyof Span) => number,
   best: number,
-): Span {
-  let least = 0;
-  let most = 0;
+): SumSpan {
+  const least: (readonly number[])[] = [];
+  const most: (readonly number[])[] = [];
+  // nothing of a force that is not known is nothing
+  const add = (sum: (readonly number[])[], ...product: number[]) => product.includes(0) || sum.push(product);
   for (const { layout, force } of counted) {
     for (const run of layout.runs) {
-      const perNewton = held([{ run, force: 1 }], 'least');
-      const atBest = held([{ run, force: 1 }], 'most');
-      least += times(perNewton, perNewton > 0 ? force.least : force.most);
-      most += times(atBest, atBest > 0 ? force.most : force.least);
+      const one = { run, force: 1 };
+      const atLeast = perNewton(one, 'least');
+      const atMost = perNewton(one, 'most');
+      add(least, atLeast, atLeast > 0 ? force.least : force.most);
+      add(most, atMost, atMost > 0 ? force.most : force.least);
     }
-    most += times(unplacedRuns(layout) * best, force.most);
+    add(most, unplacedRuns(layout), best, force.most);
   }
   return { least, most };
 }
 
-/** A product in which nothing times an unknown force is nothing. */
-const times = (share: number, force: number): number => (share === 0 || force === 0 ? 0 : share * force);
-
-/** The values of a run that a step shows: its force, its angle to the deck, and of its plan to the heading. */
+/**
+ * The values that a step shows of the runs that count in a heading: the force over a divisor, the angle to the deck, that
+ * of its plan to the heading, and about an edge its levers.
+ */
 export function runValues(
   counted: readonly CountedForce[],
   heading: Heading,
   units: UnitSystem,
+  { symbol = 'F', divisor = 1, edge }: { symbol?: string; divisor?: number; edge?: TippingEdge } = {},
 ): (readonly [string, StepValue])[] {
-  return counted.flatMap(({ layout: { tieDown, runs }, force }) =>
-    runs.flatMap((run, index) => {
-      const name = runs.length > 1 ? `${tieDown.id}, run ${index + 1}` : tieDown.id;
+  const values: (readonly [string, StepValue])[] = [];
+  for (const { layout, force } of counted) {
+    const { id, path } = layout.tieDown;
+    layout.runs.forEach((run, index) => {
+      if (path !== 'over-other-side' && holdingBack(run, heading) <= 0) return;
+      const name = layout.runs.length > 1 ? `${id}, run ${index + 1}` : id;
       const { alpha, beta } = anglesOf(run, heading);
-      return [
-        [`${name}, F`, shownForce(force.least, units)],
+      values.push(
+        [`${name}, ${symbol}`, ifKnown(force, (newtons) => shownForce(newtons / divisor, units))],
         [`${name}, α`, { value: alpha, unit: 'deg' }],
-        [`${name}, β`, { value: beta, unit: 'deg' }],
-      ] as const;
-    }),
-  );
+      );
+      if (path !== 'over-other-side') values.push([`${name}, β`, { value: beta, unit: 'deg' }]);
+      if (edge === undefined) return;
+      const { h, s } = leversOf(run, edge, heading);
+      values.push([`${name}, h`, { value: h, unit: 'm' }], [`${name}, s`, { value: s, unit: 'm' }]);
+    });
+  }
+  return values;
 }
 
 /** Records the capacity of a tie-down as a force, and first each part that is rated by mass. */
@@ -131,7 +144,7 @@ export function showCapacity(working: Working, rating: TieDownRating, symbol: st
       symbol,
       expression: 'm · g',
       values: { m: load, g: { value: STANDARD_GRAVITY, unit: 'm/s2' } },
-      result: shownForce(ratedLoadIn(load, 'N').value, units),
+      result: shownForce(decimalIn(load, 'N'), units),
     });
   }
   working.step({
@@ -139,7 +152,7 @@ export function showCapacity(working: Working, rating: TieDownRating, symbol: st
     symbol,
     expression: series === undefined ? 'as stated' : `min(${symbol} of every part)`,
     values: rated,
-    result: capacity === null ? null : shownForce(ratedLoadIn(capacity, 'N').value, units),
+    result: capacity === null ? null : shownForce(decimalIn(capacity, 'N'), units),
   });
 }
 

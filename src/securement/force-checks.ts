@@ -1,7 +1,9 @@
-import { fail } from '../errors.js';
 import { inUnit } from '../quantities/convert.js';
+import { decimalProduct } from '../quantities/decimal.js';
+import { compareExactSums, type ExactTerm, type Ratio, ratioOf } from '../quantities/exact.js';
 import type { Quantity, QuantityLike } from '../quantities/quantity.js';
-import type { UnitSystem } from '../quantities/units.js';
+import { ratedLoadIn } from '../quantities/rated.js';
+import { UNITS, type UnitSystem } from '../quantities/units.js';
 import { type Check, type CheckSubject, ratioCheck, undeterminedCheck } from '../working/check.js';
 import type { Note } from '../working/note.js';
 import type { Heading } from './forces.js';
@@ -14,30 +16,79 @@ export interface Span {
 
 export const exactly = (value: number): Span => ({ least: value, most: value });
 
+/** A share of a value, as the decimal it is. */
+export function shareOf(share: number, { least, most }: Span): Span {
+  return {
+    least: decimalProduct(share, least),
+    most: Number.isFinite(most) ? decimalProduct(share, most) : most,
+  };
+}
+
+/** A sum of products, kept as its factors: where rounding could decide a comparison, the decimals themselves do. */
+export type Sum = readonly (readonly number[])[];
+
+/** A sum as far as it is known. */
+export interface SumSpan {
+  readonly least: Sum;
+  readonly most: Sum;
+}
+
+export function totalOf(sum: Sum): number {
+  return sum.reduce((total, factors) => total + factors.reduce((product, factor) => product * factor, 1), 0);
+}
+
+/** What a step shows of a value: the value where it is known, else null. */
+export function ifKnown<Shown>({ least, most }: Span, show: (value: number) => Shown): Shown | null {
+  return least === most ? show(least) : null;
+}
+
+/** The value of a sum as far as it is known. */
+export const totalSpan = ({ least, most }: SumSpan): Span => ({ least: totalOf(least), most: totalOf(most) });
+
+/** The sums of several spans together. */
+export function together(...spans: readonly SumSpan[]): SumSpan {
+  return { least: spans.flatMap(({ least }) => least), most: spans.flatMap(({ most }) => most) };
+}
+
+/** The greater of two ways to hold a load. */
+export function better(one: SumSpan, other: SumSpan): SumSpan {
+  const greater = (at: keyof SumSpan) => (totalOf(one[at]) >= totalOf(other[at]) ? one[at] : other[at]);
+  return { least: greater('least'), most: greater('most') };
+}
+
 /**
  * A demand against what is held as far as that is known: it passes when the least is enough, fails when even the most
  * is too little, and is undetermined in between.
  */
 export function judgeSpan(
   about: CheckSubject,
-  demand: number,
-  { least, most }: Span,
+  demand: Sum,
+  { least, most }: SumSpan,
   show: (value: number) => QuantityLike | number,
   missing: readonly Note[],
 ): Check {
-  const fits = demand <= least;
-  const capacity = fits ? least : most;
-  if (!Number.isFinite(demand) || capacity === Number.NEGATIVE_INFINITY || (fits && !Number.isFinite(capacity))) {
-    fail('NOT_FINITE', '', 'loads of a possible size', demand, 'Check the numbers.');
-  }
-  if (!fits && demand <= most) return undeterminedCheck(about, missing);
-  return ratioCheck(about, fits, show(demand), show(capacity), utilizationOf(demand, capacity, fits));
+  const known = ratioOfSums(demand, least);
+  const best = known.fits ? known : ratioOfSums(demand, most);
+  if (best.fits && !known.fits) return undeterminedCheck(about, missing);
+  const capacity = totalOf(known.fits ? least : most);
+  return ratioCheck(about, known.fits, show(totalOf(demand)), show(capacity), best.utilization);
 }
 
-/** The nearest double that does not contradict the comparison; null without any capacity. */
-function utilizationOf(demand: number, capacity: number, fits: boolean): number | null {
-  if (!(capacity > 0)) return null;
-  return fits ? demand / capacity : Math.max(demand / capacity, 1 + Number.EPSILON);
+function ratioOfSums(demand: Sum, capacity: Sum): Ratio {
+  const held = totalOf(capacity);
+  // nothing is held, or the load goes by itself
+  if (held <= 0) return { fits: totalOf(demand) <= held, utilization: null };
+  return ratioOf(totalOf(demand), held, () => compareExactSums(termsOf(demand), termsOf(capacity)));
+}
+
+const termsOf = (sum: Sum): ExactTerm[] => sum.map((times) => ({ quantity: { value: 1, unit: 'N' }, times }));
+
+/** A quantity in a smaller unit of its system as the decimal it is, 12.3 t as 12300 kg; in another system as the nearest double. */
+export function decimalIn(quantity: QuantityLike, unit: 'N' | 'kg'): number {
+  const { value, unit: from } = quantity;
+  const factor = UNITS[from].steps / UNITS[unit].steps;
+  const exact = UNITS[from].dimension === UNITS[unit].dimension && Number.isInteger(factor);
+  return exact ? decimalProduct(value, factor) : ratedLoadIn(quantity, unit).value;
 }
 
 /** A force in newtons as it is shown. */

@@ -5,7 +5,7 @@ import { imoCssAnnex132014Factors as factors } from '../../../tables/generated/i
 import type { CapacityTable } from '../../../tables/rating-table.js';
 import { note } from '../../../working/note.js';
 import { type CountedForce, capacitySpan, missingPoints, showCapacity } from '../../counted-force.js';
-import { shownForce } from '../../force-checks.js';
+import { decimalIn, shownForce } from '../../force-checks.js';
 import type { TieDownLayout } from '../../layout.js';
 import type { TieDown } from '../../plan.js';
 import { rateTieDown, type TieDownRating } from '../../rate-tie-down.js';
@@ -39,30 +39,32 @@ export function rateTieDowns(tieDowns: readonly TieDown[], { working, units }: R
   return ratings;
 }
 
-/** CS = MSL / 1.5 in each run: the divisor stands for tie-downs that do not share alike. */
+/**
+ * A tie-down with its MSL in each run, of which CS = MSL / 1.5 counts: the divisor stands for tie-downs that do not
+ * share alike. The balances multiply the rest by it, which is exact.
+ */
 export function calculationStrength(
   layout: TieDownLayout,
   rating: TieDownRating,
   { working, units }: RuleContext,
 ): CountedForce {
   const load = capacitySpan(rating);
-  const divisor = factors.rows['msl-over-calculation-strength'].value;
-  const force = { least: load.least / divisor, most: load.most / divisor };
   const id = layout.tieDown.id;
+  const divisor = factors.rows['msl-over-calculation-strength'].value;
   if (working.shown && rating.capacity !== null) {
     working.step({
       subject: `tie-down ${id}`,
       symbol: 'CS',
       expression: `MSL / ${divisor}`,
       values: { MSL: shownForce(load.least, units) },
-      result: shownForce(force.least, units),
+      result: shownForce(load.least / divisor, units),
       clause: 'CSS Code, Annex 13, section 6',
     });
   }
   const missing = [...rating.missing, ...missingPoints(layout)];
-  if (layout.tieDown.path !== 'over-other-side') return { layout, force, missing };
+  if (layout.tieDown.path !== 'over-other-side') return { layout, force: load, missing };
   // what such a tie-down holds is not said, so it counts for nothing that is certain
-  return { layout, force: { least: 0, most: force.most }, missing: [...missing, note(OVER_THE_TOP, { tieDown: id })] };
+  return { layout, force: { least: 0, most: load.most }, missing: [...missing, note(OVER_THE_TOP, { tieDown: id })] };
 }
 
 /** How a tie-down was counted, for the result. */
@@ -72,15 +74,16 @@ export function countedTieDown(
   { units }: RuleContext,
 ): CountedTieDown {
   const { id, holds, path } = tieDown;
-  const load = capacity === null ? null : capacitySpan({ capacity, atMost: capacity } as TieDownRating).least;
+  const divisor = factors.rows['msl-over-calculation-strength'].value;
+  const load = capacity === null ? undefined : decimalIn(capacity, 'N');
   return {
     id,
     holds,
     path,
     counts: 'maximumSecuringLoad',
-    rating: load === null ? null : shownForce(load, units),
-    credit: path === 'over-other-side' ? 0 : 1 / factors.rows['msl-over-calculation-strength'].value,
-    counted: load === null ? null : shownForce(force.least, units),
+    rating: load === undefined ? null : shownForce(load, units),
+    credit: path === 'over-other-side' ? 0 : 1 / divisor,
+    counted: load === undefined ? null : shownForce(force.least / divisor, units),
     weakest,
   };
 }

@@ -2,11 +2,11 @@ import { imoCssAnnex132014Factors as factors } from '../../../tables/generated/i
 import type { Check } from '../../../working/check.js';
 import type { Note } from '../../../working/note.js';
 import { capacitySpan, missingPoints, unplacedRuns } from '../../counted-force.js';
-import { judgeSpan, shownForce } from '../../force-checks.js';
+import { ifKnown, judgeSpan, shownForce, totalSpan } from '../../force-checks.js';
 import { anglesOf, holdingBack } from '../../forces.js';
-import type { ArticleLayout } from '../../layout.js';
 import type { TieDownRating } from '../../rate-tie-down.js';
 import type { RuleContext } from '../../rule-set.js';
+import type { Load } from './annex-13-7-sliding.js';
 import { aboutAnnex } from './cite.js';
 
 /** The two sides of an article, and the heading that the tie-downs of each pull against. */
@@ -18,7 +18,7 @@ const AGAINST = { left: 'right', right: 'left' } as const;
  * beside the balances. From memory.
  */
 export function checkRuleOfThumb(
-  { layout, weight, ratings }: { layout: ArticleLayout; weight: number; ratings: readonly TieDownRating[] },
+  { layout, weight, ratings }: Pick<Load, 'layout' | 'weight'> & { readonly ratings: readonly TieDownRating[] },
   side: 'left' | 'right',
   { working, units }: RuleContext,
 ): Check {
@@ -29,8 +29,8 @@ export function checkRuleOfThumb(
   const subject = `practice/rule-of-thumb-${side}`;
   const clause = 'section 5, rule of thumb';
   const about = { ...aboutAnnex(working, subject, title, article.id, clause, provenance), weight: 'practice' } as const;
-  let least = 0;
-  let most = 0;
+  const least: number[][] = [];
+  const most: number[][] = [];
   const missing: Note[] = [];
   const counted: string[] = [];
   tieDowns.forEach((tieDown, index) => {
@@ -41,8 +41,8 @@ export function checkRuleOfThumb(
     );
     const runs = flat.length + unplacedRuns(tieDown);
     if (runs === 0) return;
-    least += flat.length * load.least;
-    most += runs * load.most;
+    if (flat.length > 0) least.push([flat.length, load.least]);
+    most.push([runs, load.most]);
     missing.push(...rating.missing, ...missingPoints(tieDown));
     counted.push(tieDown.tieDown.id);
   });
@@ -52,9 +52,9 @@ export function checkRuleOfThumb(
       symbol: 'sum of MSL',
       expression: `sum(MSL) of the runs up to ${steepest} degrees`,
       values: { counted: counted.join(', ') || 'none' },
-      result: shownForce(least, units),
+      result: ifKnown(totalSpan({ least, most }), (newtons) => shownForce(newtons, units)),
       clause: about.clause,
     });
   }
-  return judgeSpan(about, share * weight, { least, most }, (newtons) => shownForce(newtons, units), missing);
+  return judgeSpan(about, [[share, ...weight]], { least, most }, (newtons) => shownForce(newtons, units), missing);
 }

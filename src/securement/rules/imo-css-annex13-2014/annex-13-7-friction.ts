@@ -1,6 +1,7 @@
 import { imoCssAnnex132014Friction as friction } from '../../../tables/generated/imo-css-annex13-2014-friction.js';
 import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
+import { ifKnown } from '../../force-checks.js';
 import type { Article } from '../../plan.js';
 import {
   checkSurfaces,
@@ -31,7 +32,7 @@ export function frictionCoefficient(article: Article, working: Working): Frictio
       symbol: 'μ',
       expression: factor.basis,
       values: known ? {} : { least: factor.least, most: factor.most },
-      result: known ? factor.most : null,
+      result: ifKnown(factor, (value) => value),
       clause: 'CSS Code, Annex 13, section 7.2',
     });
   }

@@ -2,7 +2,7 @@ import { imoCssAnnex132014Factors as factors } from '../../../tables/generated/i
 import { type Check, undeterminedCheck } from '../../../working/check.js';
 import { type Note, note } from '../../../working/note.js';
 import { type CountedForce, directSpan, runValues } from '../../counted-force.js';
-import { judgeSpan, shownForce, TOWARD } from '../../force-checks.js';
+import { ifKnown, judgeSpan, shownForce, TOWARD, together, totalSpan } from '../../force-checks.js';
 import type { Heading } from '../../forces.js';
 import type { ArticleLayout } from '../../layout.js';
 import type { RuleContext } from '../../rule-set.js';
@@ -18,11 +18,11 @@ export interface ExternalForces {
 /** An article with everything the balances look at. */
 export interface Load {
   readonly layout: ArticleLayout;
-  /** m · g with the g of the annex, N. */
-  readonly weight: number;
+  /** m in kg and the g of the annex. */
+  readonly weight: readonly [m: number, g: number];
   readonly mu: FrictionFactor;
   readonly external: ExternalForces;
-  /** All its tie-downs with their calculation strength. */
+  /** All its tie-downs with their MSL, of which CS is a share. */
   readonly counted: readonly CountedForce[];
 }
 
@@ -45,33 +45,38 @@ export function checkSliding(load: Load, heading: Heading, { working, units }: R
     'section 7',
     'memory',
   );
-  const demand = externalForce(load, heading);
-  if (demand === undefined) return undeterminedCheck(about, [forceNotStated(load, heading)]);
+  const force = externalForce(load, heading);
+  if (force === undefined) return undeterminedCheck(about, [forceNotStated(load, heading)]);
+  const divisor = factors.rows['msl-over-calculation-strength'].value;
+  const pressed = {
+    least: across ? [[mu.least, ...weight, divisor]] : [],
+    most: [[mu.most, ...weight, divisor]],
+  };
   const pulled = directSpan(counted, heading, mu);
-  const pressed = { least: across ? mu.least * weight : 0, most: mu.most * weight };
-  const held = { least: pressed.least + pulled.least, most: pressed.most + pulled.most };
+  const held = together(pressed, pulled);
+  const show = (timesDivisor: number) => shownForce(timesDivisor / divisor, units);
   if (working.shown) {
     working.step({
       subject: `${article.id}, ${heading}`,
       symbol: across ? 'Fy held' : 'Fx held',
       expression: `${across ? 'μ · m · g + ' : ''}sum(CS · (cos α · cos β + μ · sin α))`,
       values: [
-        ['μ', mu.least],
+        ['μ', ifKnown(mu, (value) => value)],
         ...(across
           ? ([
               ['m', layout.mass],
               ['g', factors.rows.gravity],
             ] as const)
           : []),
-        ...runValues(counted, heading, units),
+        ...runValues(counted, heading, units, { symbol: 'CS', divisor }),
       ],
-      result: shownForce(held.least, units),
+      result: ifKnown(totalSpan(across ? held : pulled), show),
       clause: about.clause,
     });
   }
   const missing: Note[] = [...mu.missing, ...counted.flatMap(({ missing: facts }) => facts)];
   if (!across) missing.push(note(VERTICAL_FORCE_NOT_STATED, { article: article.id }));
-  return judgeSpan(about, demand, held, (newtons) => shownForce(newtons, units), missing);
+  return judgeSpan(about, [[force, divisor]], held, show, missing);
 }
 
 const isAcross = (heading: Heading): boolean => heading === 'left' || heading === 'right';

@@ -1,7 +1,18 @@
+import { imoCssAnnex132014Factors as factors } from '../../../tables/generated/imo-css-annex13-2014-factors.js';
 import { type Check, notApplicableCheck, undeterminedCheck } from '../../../working/check.js';
 import { note } from '../../../working/note.js';
 import { directTippingSpan, runValues } from '../../counted-force.js';
-import { judgeSpan, momentUnit, shownForce, shownMoment, TOWARD } from '../../force-checks.js';
+import {
+  ifKnown,
+  judgeSpan,
+  momentUnit,
+  shownForce,
+  shownMoment,
+  TOWARD,
+  together,
+  totalOf,
+  totalSpan,
+} from '../../force-checks.js';
 import { tippingEdge } from '../../forces.js';
 import type { RuleContext } from '../../rule-set.js';
 import { externalForce, forceNotStated, type Load } from './annex-13-7-sliding.js';
@@ -21,9 +32,10 @@ export function checkTipping(load: Load, heading: 'left' | 'right', { working, u
   if (edge.d <= 0) return notApplicableCheck(about, note(LOW_CENTER, { article: article.id }));
   const force = externalForce(load, heading);
   if (force === undefined) return undeterminedCheck(about, [forceNotStated(load, heading)]);
-  const steady = edge.b * weight;
-  const pulled = directTippingSpan(counted, edge, heading);
-  const held = { least: steady + pulled.least, most: steady + pulled.most };
+  const divisor = factors.rows['msl-over-calculation-strength'].value;
+  const steady = [[edge.b, ...weight, divisor]];
+  const held = together({ least: steady, most: steady }, directTippingSpan(counted, edge, heading));
+  const show = (timesDivisor: number) => shownMoment(timesDivisor / divisor, units);
   if (working.shown) {
     const of = `${article.id}, ${heading}`;
     const unit = `in ${momentUnit(units)}`;
@@ -34,16 +46,16 @@ export function checkTipping(load: Load, heading: 'left' | 'right', { working, u
       subject: of,
       symbol: 'M of the weight',
       expression: `b · m · g, ${unit}`,
-      values: { b, 'm · g': shownForce(weight, units) },
-      result: shownMoment(steady, units),
+      values: { b, m: layout.mass, g: factors.rows.gravity },
+      result: show(totalOf(steady)),
       clause,
     });
     working.step({
       subject: of,
       symbol: 'M held',
       expression: `M of the weight + sum(CS · (h · cos α · cos β + s · sin α)), ${unit}`,
-      values: runValues(counted, heading, units),
-      result: shownMoment(held.least, units),
+      values: runValues(counted, heading, units, { symbol: 'CS', divisor, edge }),
+      result: ifKnown(totalSpan(held), show),
       clause,
     });
     working.step({
@@ -56,7 +68,7 @@ export function checkTipping(load: Load, heading: 'left' | 'right', { working, u
     });
   }
   const missing = counted.flatMap(({ missing: facts }) => facts);
-  return judgeSpan(about, force * edge.d, held, (moment) => shownMoment(moment, units), missing);
+  return judgeSpan(about, [[force, edge.d, divisor]], held, show, missing);
 }
 
 const STANCE_NOT_STATED = {

@@ -1,8 +1,8 @@
 import { mapAt } from '../../../errors.js';
-import { inUnit } from '../../../quantities/convert.js';
 import { imoCssAnnex132014Factors as factors } from '../../../tables/generated/imo-css-annex13-2014-factors.js';
 import type { Check } from '../../../working/check.js';
 import type { Note } from '../../../working/note.js';
+import { decimalIn } from '../../force-checks.js';
 import { HEADINGS } from '../../forces.js';
 import { readLayout } from '../../layout.js';
 import type { Plan, ReadArticle } from '../../plan.js';
@@ -32,7 +32,7 @@ export function judgePlan(plan: Plan, _articles: readonly ReadArticle[], context
       tieDowns.set(each.tieDown.id, countedTieDown(force, rating, context));
       return force;
     });
-    const weight = inUnit(layout.mass, 'kg').value * factors.rows.gravity.value;
+    const weight = [decimalIn(layout.mass, 'kg'), factors.rows.gravity.value] as const;
     const mu = frictionCoefficient(layout.article, working);
     const load: Load = { layout, weight, mu, external: readShipForces(layout.article.shipForces), counted };
     for (const heading of HEADINGS) {

@@ -1,9 +1,8 @@
 import { checkObject } from '../../../input-checks.js';
-import { inUnit } from '../../../quantities/convert.js';
 import { readOptional } from '../../../quantities/read.js';
 import { imoCssAnnex132014Factors as factors } from '../../../tables/generated/imo-css-annex13-2014-factors.js';
 import type { Note } from '../../../working/note.js';
-import { shownForce } from '../../force-checks.js';
+import { decimalIn, shownForce } from '../../force-checks.js';
 import type { Article, ReadArticle, ShipForces } from '../../plan.js';
 import type { ArticleOutcome, ArticleRequirement, DirectionalRequirement, RuleContext } from '../../rule-set.js';
 import { frictionCoefficient } from './annex-13-7-friction.js';
@@ -17,8 +16,8 @@ export function readShipForces(forces: ShipForces | undefined): ExternalForces {
   const longitudinal = readOptional(forces.longitudinal, 'force', 'shipForces.longitudinal');
   const transverse = readOptional(forces.transverse, 'force', 'shipForces.transverse');
   return {
-    ...(longitudinal !== undefined && { longitudinal: inUnit(longitudinal, 'N').value }),
-    ...(transverse !== undefined && { transverse: inUnit(transverse, 'N').value }),
+    ...(longitudinal !== undefined && { longitudinal: decimalIn(longitudinal, 'N') }),
+    ...(transverse !== undefined && { transverse: decimalIn(transverse, 'N') }),
   };
 }
 
@@ -30,7 +29,7 @@ export function requirementOf({ article, mass }: ReadArticle, { working, units }
   const { longitudinal, transverse } = readShipForces(article.shipForces);
   const mu = frictionCoefficient(article, working);
   const divisor = factors.rows['msl-over-calculation-strength'].value;
-  const weight = inUnit(mass, 'kg').value * factors.rows.gravity.value;
+  const weight = decimalIn(mass, 'kg') * factors.rows.gravity.value;
   const perDirection: DirectionalRequirement[] = [];
   const ask = (direction: DirectionalRequirement['direction'], force: number | undefined, friction: number) => {
     if (force === undefined) return;

@@ -2,7 +2,7 @@ import { imoCtu2014Factors as factors } from '../../../tables/generated/imo-ctu-
 import { imoCtu2014Friction as friction } from '../../../tables/generated/imo-ctu-2014-friction.js';
 import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
-import { exactly } from '../../force-checks.js';
+import { exactly, ifKnown } from '../../force-checks.js';
 import type { Article, Surfaces } from '../../plan.js';
 import {
   atMost,
@@ -33,7 +33,7 @@ export function staticFriction(article: Article, working: Working): FrictionFact
       symbol: 'μ',
       expression: frosty ? `min(${factors.rows['friction-cap-frost'].value} for frost, ${factor.basis})` : factor.basis,
       values: factor.most === factor.least ? { factor: factor.most } : { least: factor.least, most: factor.most },
-      result: counted.least === counted.most ? counted.most : null,
+      result: ifKnown(counted, (value) => value),
       clause: CLAUSE,
     });
   }

@@ -2,7 +2,19 @@ import { imoCtu2014Factors as factors } from '../../../tables/generated/imo-ctu-
 import type { Check } from '../../../working/check.js';
 import { type Note, note } from '../../../working/note.js';
 import { type CountedForce, directSpan, frictionSpan, runValues } from '../../counted-force.js';
-import { judgeSpan, type Span, shownForce, TOWARD } from '../../force-checks.js';
+import {
+  better,
+  ifKnown,
+  judgeSpan,
+  type Span,
+  type SumSpan,
+  shareOf,
+  shownForce,
+  TOWARD,
+  together,
+  totalOf,
+  totalSpan,
+} from '../../force-checks.js';
 import type { Heading } from '../../forces.js';
 import type { ArticleLayout } from '../../layout.js';
 import type { RuleContext } from '../../rule-set.js';
@@ -14,8 +26,8 @@ import { aboutBalance, citeTable } from './cite.js';
 export interface Load {
   readonly layout: ArticleLayout;
   readonly mode: Mode;
-  /** m · g with the g of the code, N. */
-  readonly weight: number;
+  /** m in kg and the g of the code. */
+  readonly weight: readonly [m: number, g: number];
   readonly mu: FrictionFactor;
   /** Its tie-downs that hold by their strength. */
   readonly direct: readonly CountedForce[];
@@ -36,52 +48,57 @@ export function checkSliding(load: Load, heading: Heading, context: RuleContext)
   const { article } = layout;
   const { c, cz } = coefficientsOf(mode, heading);
   const share = factors.rows['friction-factor-direct'].value;
-  const crept: Span = { least: share * mu.least, most: share * mu.most };
-  const pressed = (factor: Span): Span => {
-    const { least, most } = frictionSpan(overTop, factor);
-    return { least: factor.least * cz * weight + least, most: factor.most * cz * weight + most };
-  };
-  const still = pressed(mu);
-  const pulled = directSpan(direct, heading, crept);
-  const both = pressed(crept);
-  const held: Span = { least: both.least + pulled.least, most: both.most + pulled.most };
-  const byFriction = still.least >= held.least;
+  const crept = shareOf(share, mu);
+  const byFriction = (factor: Span): SumSpan =>
+    together(
+      { least: [[factor.least, cz, ...weight]], most: [[factor.most, cz, ...weight]] },
+      frictionSpan(overTop, factor),
+    );
+  const still = byFriction(mu);
+  const moved = together(byFriction(crept), directSpan(direct, heading, crept));
+  const held = better(still, moved);
+  const without = held.least === still.least;
   const blocked = heading === 'forward' && isBlocked(layout);
+  const demand = [[c, ...weight]];
   const about = aboutBalance(working, `sliding-${heading}`, `Sliding ${TOWARD[heading]}`, article.id);
   if (working.shown) {
-    citeTable(working, factors, byFriction ? undefined : factors.rows['friction-factor-direct'].provenance);
-    const counted = byFriction ? overTop : [...direct, ...overTop];
-    const factor = byFriction ? 'μ' : `${share} · μ`;
+    citeTable(working, factors);
+    if (!without) citeTable(working, factors, factors.rows['friction-factor-direct'].provenance);
+    const factor = without ? 'μ' : `${share} · μ`;
+    const terms = [`${factor} · cz · m · g`];
+    if (!without) terms.push(`sum(F · (cos α · cos β + ${factor} · sin α))`);
+    if (overTop.length > 0) terms.push(`${factor} · sum(F · sin α)`);
+    const subject = `${article.id}, ${heading}`;
+    const weightValues = [
+      ['m', layout.mass],
+      ['g', factors.rows.gravity],
+    ] as const;
     working.step({
-      subject: `${article.id}, ${heading}`,
+      subject,
       symbol: 'F held',
-      expression: `${factor} · cz · m · g + ${byFriction ? '' : `sum(F · (cos α · cos β + ${factor} · sin α)) + `}${factor} · sum(F · sin α)`,
+      expression: terms.join(' + '),
       values: [
-        ['μ', mu.least],
+        ['μ', ifKnown(mu, (value) => value)],
         ['cz', cz],
-        ['m', layout.mass],
-        ['g', factors.rows.gravity],
-        ...runValues(counted, heading, units),
+        ...weightValues,
+        ...runValues(without ? overTop : [...direct, ...overTop], heading, units),
       ],
-      result: shownForce(Math.max(still.least, held.least), units),
+      result: ifKnown(totalSpan(held), (newtons) => shownForce(newtons, units)),
       clause: about.clause,
     });
     working.step({
-      subject: `${article.id}, ${heading}`,
+      subject,
       symbol: 'F asked',
       expression: 'c · m · g',
-      values: { c, m: layout.mass, g: factors.rows.gravity },
-      result: shownForce(c * weight, units),
+      values: [['c', c], ...weightValues],
+      result: shownForce(totalOf(demand), units),
       clause: about.clause,
     });
   }
-  const span: Span = {
-    least: Math.max(still.least, held.least),
-    most: blocked ? Number.POSITIVE_INFINITY : Math.max(still.most, held.most),
-  };
+  const span = blocked ? { ...held, most: [[Number.POSITIVE_INFINITY]] } : held;
   const missing: Note[] = [...mu.missing, ...[...direct, ...overTop].flatMap(({ missing: facts }) => facts)];
   if (blocked) missing.push(note(BLOCKING_NOT_STATED, { article: article.id }));
-  return judgeSpan(about, c * weight, span, (newtons) => shownForce(newtons, units), missing);
+  return judgeSpan(about, demand, span, (newtons) => shownForce(newtons, units), missing);
 }
 
 function isBlocked({ article: { blockedForward, headboard } }: ArticleLayout): boolean {

@@ -5,7 +5,7 @@ import { imoCtu2014Factors as factors } from '../../../tables/generated/imo-ctu-
 import type { CapacityTable } from '../../../tables/rating-table.js';
 import { note } from '../../../working/note.js';
 import { type CountedForce, capacitySpan, missingPoints, showCapacity } from '../../counted-force.js';
-import { shownForce } from '../../force-checks.js';
+import { ifKnown, shareOf, shownForce } from '../../force-checks.js';
 import type { TieDownLayout } from '../../layout.js';
 import type { TieDown } from '../../plan.js';
 import { rateTieDown, type TieDownRating } from '../../rate-tie-down.js';
@@ -55,8 +55,9 @@ export function countForce(
   }
   const share = factors.rows['tension-share-of-msl'].value;
   const { pretension } = layout;
-  const most = Math.min(pretension ?? Number.POSITIVE_INFINITY, share * load.most);
-  const least = pretension === undefined ? 0 : Math.min(pretension, share * load.least);
+  const cap = shareOf(share, load);
+  const most = Math.min(pretension ?? Number.POSITIVE_INFINITY, cap.most);
+  const least = pretension === undefined ? 0 : Math.min(pretension, cap.least);
   const id = layout.tieDown.id;
   const missing = [...rating.missing, ...points];
   if (pretension === undefined) missing.push(note(PRETENSION_NOT_STATED, { tieDown: id }));
@@ -70,7 +71,7 @@ export function countForce(
         pretension: pretension === undefined ? null : shownForce(pretension, units),
         MSL: rating.capacity,
       },
-      result: least === most ? shownForce(most, units) : null,
+      result: ifKnown({ least, most }, (newtons) => shownForce(newtons, units)),
       clause: 'CTU Code, Annex 7',
     });
   }

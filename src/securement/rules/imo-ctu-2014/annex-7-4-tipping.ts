@@ -2,7 +2,16 @@ import { imoCtu2014Factors as factors } from '../../../tables/generated/imo-ctu-
 import { type Check, notApplicableCheck, undeterminedCheck } from '../../../working/check.js';
 import { note } from '../../../working/note.js';
 import { directTippingSpan, pressedTippingSpan, runValues } from '../../counted-force.js';
-import { judgeSpan, momentUnit, shownForce, shownMoment, TOWARD } from '../../force-checks.js';
+import {
+  ifKnown,
+  judgeSpan,
+  momentUnit,
+  shownMoment,
+  TOWARD,
+  together,
+  totalOf,
+  totalSpan,
+} from '../../force-checks.js';
 import { type Heading, tippingEdge } from '../../forces.js';
 import type { RuleContext } from '../../rule-set.js';
 import type { Load } from './annex-7-4-sliding.js';
@@ -25,22 +34,26 @@ export function checkTipping(load: Load, heading: Heading, { working, units }: R
   const { c, cz } = coefficientsOf(mode, heading);
   const pulled = directTippingSpan(direct, edge, heading);
   const pressed = pressedTippingSpan(overTop, edge, heading);
-  const steady = cz * weight * edge.b;
-  const span = { least: steady + pulled.least + pressed.least, most: steady + pulled.most + pressed.most };
-  const demand = c * weight * edge.d;
+  const steady = [[cz, edge.b, ...weight]];
+  const span = together({ least: steady, most: steady }, pulled, pressed);
+  const demand = [[c, edge.d, ...weight]];
   if (working.shown) {
+    const terms = ['cz · m · g · b'];
+    if (direct.length > 0) terms.push('sum(F · (h · cos α · cos β + s · sin α))');
+    if (overTop.length > 0) terms.push('sum(F · s · sin α)');
     working.step({
       subject: `${article.id}, ${heading}`,
       symbol: 'M',
-      expression: `cz · m · g · b + sum(F · (h · cos α · cos β + s · sin α)) + sum(F · s · sin α), in ${momentUnit(units)}`,
+      expression: `${terms.join(' + ')}, in ${momentUnit(units)}`,
       values: [
         ['cz', cz],
-        ['m · g', shownForce(weight, units)],
+        ['m', layout.mass],
+        ['g', factors.rows.gravity],
         ['b', { value: edge.b, unit: 'm' }],
-        ['cz · m · g · b', shownMoment(steady, units)],
-        ...runValues([...direct, ...overTop], heading, units),
+        ['cz · m · g · b', shownMoment(totalOf(steady), units)],
+        ...runValues([...direct, ...overTop], heading, units, { edge }),
       ],
-      result: shownMoment(span.least, units),
+      result: ifKnown(totalSpan(span), (moment) => shownMoment(moment, units)),
       clause: about.clause,
     });
     working.step({
@@ -48,7 +61,7 @@ export function checkTipping(load: Load, heading: Heading, { working, units }: R
       symbol: 'M asked',
       expression: `c · m · g · d, in ${momentUnit(units)}`,
       values: { c, m: layout.mass, g: factors.rows.gravity, d: { value: edge.d, unit: 'm' } },
-      result: shownMoment(demand, units),
+      result: shownMoment(totalOf(demand), units),
       clause: about.clause,
     });
   }

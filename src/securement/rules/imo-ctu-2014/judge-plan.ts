@@ -1,9 +1,9 @@
 import { mapAt } from '../../../errors.js';
-import { inUnit } from '../../../quantities/convert.js';
 import { imoCtu2014Factors as factors } from '../../../tables/generated/imo-ctu-2014-factors.js';
 import type { Check } from '../../../working/check.js';
 import type { Note } from '../../../working/note.js';
 import type { CountedForce } from '../../counted-force.js';
+import { decimalIn } from '../../force-checks.js';
 import { HEADINGS } from '../../forces.js';
 import { type ArticleLayout, readLayout } from '../../layout.js';
 import type { Plan, ReadArticle } from '../../plan.js';
@@ -55,7 +55,7 @@ function loadOf(layout: ArticleLayout, mode: Mode, forces: readonly CountedForce
   return {
     layout,
     mode,
-    weight: inUnit(layout.mass, 'kg').value * factors.rows.gravity.value,
+    weight: [decimalIn(layout.mass, 'kg'), factors.rows.gravity.value],
     mu: staticFriction(layout.article, working),
     direct: forces.filter((force) => !overTop(force)),
     overTop: forces.filter(overTop),

@@ -1,7 +1,6 @@
-import { inUnit } from '../../../quantities/convert.js';
 import { imoCtu2014Factors as factors } from '../../../tables/generated/imo-ctu-2014-factors.js';
 import type { Note } from '../../../working/note.js';
-import { shownForce } from '../../force-checks.js';
+import { decimalIn, shownForce } from '../../force-checks.js';
 import type { Heading } from '../../forces.js';
 import type { Article, ReadArticle } from '../../plan.js';
 import type { ArticleOutcome, ArticleRequirement, DirectionalRequirement, RuleContext } from '../../rule-set.js';
@@ -17,7 +16,7 @@ export function requirementOf({ article, mass }: ReadArticle, { working, units }
   const mode = modeOf({}, working);
   const mu = staticFriction(article, working);
   if (mu.missing.length > 0) working.assumptions.push(...mu.missing, NO_FRICTION);
-  const weight = inUnit(mass, 'kg').value * factors.rows.gravity.value;
+  const weight = decimalIn(mass, 'kg') * factors.rows.gravity.value;
   const share = factors.rows['friction-factor-direct'].value;
   const perDirection = WAYS.map((heading): DirectionalRequirement => {
     const { c, cz } = coefficientsOf(mode, heading);
