@@ -1,3 +1,4 @@
+import { fail } from '../errors.js';
 import { inUnit } from '../quantities/convert.js';
 import { decimalProduct } from '../quantities/decimal.js';
 import { compareExactSums, type ExactTerm, type Ratio, ratioOf } from '../quantities/exact.js';
@@ -75,10 +76,12 @@ export function judgeSpan(
 }
 
 function ratioOfSums(demand: Sum, capacity: Sum): Ratio {
+  const asked = totalOf(demand);
   const held = totalOf(capacity);
-  // nothing is held, or the load goes by itself
-  if (held <= 0) return { fits: totalOf(demand) <= held, utilization: null };
-  return ratioOf(totalOf(demand), held, () => compareExactSums(termsOf(demand), termsOf(capacity)));
+  if (!Number.isFinite(asked)) fail('NOT_FINITE', '', 'loads of a possible size', asked, 'Check the numbers.');
+  // next to nothing is held, or the load goes by itself
+  if (held <= 0 || asked / held === Number.POSITIVE_INFINITY) return { fits: asked <= held, utilization: null };
+  return ratioOf(asked, held, () => compareExactSums(termsOf(demand), termsOf(capacity)));
 }
 
 const termsOf = (sum: Sum): ExactTerm[] => sum.map((times) => ({ quantity: { value: 1, unit: 'N' }, times }));

@@ -63,8 +63,12 @@ export function calculationStrength(
   }
   const missing = [...rating.missing, ...missingPoints(layout)];
   if (layout.tieDown.path !== 'over-other-side') return { layout, force: load, missing };
-  // what such a tie-down holds is not said, so it counts for nothing that is certain
-  return { layout, force: { least: 0, most: load.most }, missing: [...missing, note(OVER_THE_TOP, { tieDown: id })] };
+  // What such a tie-down holds is not said: nothing that is certain, and at best as much as at the best angles.
+  return {
+    layout: { ...layout, runs: [] },
+    force: { least: 0, most: load.most },
+    missing: [...missing, note(OVER_THE_TOP, { tieDown: id })],
+  };
 }
 
 /** How a tie-down was counted, for the result. */
