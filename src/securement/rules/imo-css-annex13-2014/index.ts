@@ -9,7 +9,7 @@ import { requirementOf } from './required-of-article.js';
  * @example
  * const shipForces = { transverse: '384 kN' } as const;
  * const article = { kind: 'general', mass: '62 t', length: '8 m', friction: 0.3, shipForces } as const;
- * tieDownsRequired({ rules: imoCssAnnex13_2014, article }).perDirection[0].againstMaximumSecuringLoad.value.toFixed(1)
+ * tieDownsRequired({ rules: imoCssAnnex13_2014, article }).perDirection[0]?.againstMaximumSecuringLoad?.value.toFixed(1)
  * // => '302.3'
  */
 export const imoCssAnnex13_2014: RuleSet = {

@@ -9,7 +9,7 @@ import { requirementOf } from './required-of-article.js';
  *
  * @example
  * const article = { kind: 'machinery', mass: '2000 kg', length: '3 m', friction: 0.4 } as const;
- * tieDownsRequired({ rules: imoCtu_2014, article }).perDirection[0].againstMaximumSecuringLoad.value.toFixed(2)
+ * tieDownsRequired({ rules: imoCtu_2014, article }).perDirection[0]?.againstMaximumSecuringLoad?.value.toFixed(2)
  * // => '9.81'
  */
 export const imoCtu_2014: RuleSet = {
