@@ -34,8 +34,8 @@ const BUDGETS: readonly Budget[] = [
   { target: 8, limit: 9.7, names: ['assemblyRating', 'us49cfr393_108_chain_2024'] },
   { target: 15, limit: 17.2, names: ['checkSecurement', 'us49cfr393_2024'] },
   { target: 8, names: ['maximumSecuringLoad', 'imoCtuMslFractions_2014'] },
-  { target: 15, names: ['checkSecurement', 'imoCtu_2014'] },
-  { target: 15, names: ['checkSecurement', 'imoCssAnnex13_2014'] },
+  { target: 15, limit: 17.6, names: ['checkSecurement', 'imoCtu_2014'] },
+  { target: 15, limit: 17, names: ['checkSecurement', 'imoCssAnnex13_2014'] },
   { target: 30, limit: 33.5, names: ['*'] },
 ];
 

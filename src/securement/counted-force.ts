@@ -1,6 +1,9 @@
-import type { SeriesRating } from '../assembly/rate-part.js';
+import { newRater, type SeriesRating } from '../assembly/rate-part.js';
+import { newLog, noteAssumptions } from '../assembly/show-parts.js';
+import { mapAt } from '../errors.js';
 import { isForce, STANDARD_GRAVITY } from '../quantities/rated.js';
 import type { UnitSystem } from '../quantities/units.js';
+import type { CapacityTable } from '../tables/rating-table.js';
 import { type Note, note } from '../working/note.js';
 import type { StepValue, Working } from '../working/step.js';
 import { decimalIn, ifKnown, type Span, type SumSpan, shownForce } from './force-checks.js';
@@ -17,7 +20,9 @@ import {
   type TippingEdge,
 } from './forces.js';
 import type { TieDownLayout } from './layout.js';
-import type { TieDownRating } from './rate-tie-down.js';
+import type { TieDown } from './plan.js';
+import { rateTieDown, type TieDownRating } from './rate-tie-down.js';
+import type { RuleContext } from './rule-set.js';
 
 /** A tie-down with the force that each of its runs is counted on for. */
 export interface CountedForce {
@@ -26,6 +31,28 @@ export interface CountedForce {
   readonly force: Span;
   /** What must be known to count it in full. */
   readonly missing: readonly Note[];
+}
+
+/** The tie-downs of a plan rated under a table, with the steps and assumptions of that; `symbol` as the table calls it. */
+export function rateTieDowns(
+  table: CapacityTable,
+  symbol: string,
+  tieDowns: readonly TieDown[],
+  { working, units }: RuleContext,
+): readonly TieDownRating[] {
+  const log = working.shown ? newLog() : undefined;
+  const rater = newRater(table, log);
+  const ratings = mapAt(tieDowns, 'tieDowns', (tieDown) => rateTieDown(rater, tieDown, working));
+  for (const { tieDown, damaged } of ratings) {
+    if (damaged.length === 0) continue;
+    working.cautions.push(note(COUNTS_ZERO, { tieDown: tieDown.id, parts: damaged.join(', ') }));
+  }
+  if (log !== undefined) {
+    for (const rating of ratings) showCapacity(working, rating, symbol, units);
+    for (const source of log.sources) working.cite(source);
+    noteAssumptions(working, log);
+  }
+  return ratings;
 }
 
 /** The capacity of a tie-down in newtons, as far as it is known. */
@@ -130,8 +157,7 @@ export function runValues(
 }
 
 /** Records the capacity of a tie-down as a force, and first each part that is rated by mass. */
-export function showCapacity(working: Working, rating: TieDownRating, symbol: string, units: UnitSystem): void {
-  if (!working.shown) return;
+function showCapacity(working: Working, rating: TieDownRating, symbol: string, units: UnitSystem): void {
   const { tieDown, capacity, series } = rating;
   const rated =
     series === undefined
@@ -158,6 +184,10 @@ export function showCapacity(working: Working, rating: TieDownRating, symbol: st
 
 const partsOf = ({ limits }: SeriesRating) => limits.map(({ workingLoadLimit }) => workingLoadLimit);
 
+const COUNTS_ZERO = {
+  code: 'DAMAGED_COUNTS_ZERO',
+  text: 'Tie-down {tieDown} counts zero, because of damage: {parts}. Take that out of use.',
+};
 const POINTS_NOT_STATED = {
   code: 'POINTS_NOT_STATED',
   text: 'Tie-down {tieDown}: the points where each of its runs is fixed and meets the cargo.',

@@ -5,9 +5,9 @@ import { compareExactSums, type ExactTerm, type Ratio, ratioOf } from '../quanti
 import type { Quantity, QuantityLike } from '../quantities/quantity.js';
 import { ratedLoadIn } from '../quantities/rated.js';
 import { UNITS, type UnitSystem } from '../quantities/units.js';
-import { type Check, type CheckSubject, ratioCheck, undeterminedCheck } from '../working/check.js';
-import type { Note } from '../working/note.js';
-import type { Heading } from './forces.js';
+import { type Check, type CheckSubject, notApplicableCheck, ratioCheck, undeterminedCheck } from '../working/check.js';
+import { type Note, note } from '../working/note.js';
+import type { Heading, TippingEdge } from './forces.js';
 
 /** A value as far as it is known: at least this, and while a fact is missing at most that. */
 export interface Span {
@@ -94,6 +94,13 @@ export function decimalIn(quantity: QuantityLike, unit: 'N' | 'kg'): number {
   return exact ? decimalProduct(value, factor) : ratedLoadIn(quantity, unit).value;
 }
 
+/** A tipping check without moments: the stance of the article is not known, or its center of gravity lies no higher than the edge. */
+export function withoutMoments(about: CheckSubject, article: string, edge: TippingEdge | undefined): Check {
+  return edge === undefined
+    ? undeterminedCheck(about, [note(STANCE_NOT_STATED, { article })])
+    : notApplicableCheck(about, note(LOW_CENTER, { article }));
+}
+
 /** A force in newtons as it is shown. */
 export function shownForce(newtons: number, units: UnitSystem): Quantity<'lbf' | 'kN'> {
   return inUnit({ value: newtons, unit: 'N' }, units === 'us' ? 'lbf' : 'kN');
@@ -114,4 +121,13 @@ export const TOWARD: Readonly<Record<Heading, string>> = {
   rearward: 'rearward',
   left: 'to the left',
   right: 'to the right',
+};
+
+const STANCE_NOT_STATED = {
+  code: 'STANCE_NOT_STATED',
+  text: 'The center of gravity of {article} and the contacts it stands on.',
+};
+const LOW_CENTER = {
+  code: 'CENTER_OF_GRAVITY_NOT_ABOVE_EDGE',
+  text: 'The center of gravity of {article} lies no higher than the edge it would tip over.',
 };

@@ -95,6 +95,12 @@ export function atMost(factor: FrictionFactor, cap: number): FrictionFactor {
   return { ...factor, least, most, missing: least === most ? [] : factor.missing };
 }
 
+/** Said where a requirement is stated before the friction is known. */
+export const LEAST_FRICTION_COUNTED: Note = {
+  code: 'LEAST_FRICTION_COUNTED',
+  params: {},
+  text: 'As long as that is not stated, only friction that is certain counts.',
+};
 const FRICTION_NOT_STATED = {
   code: 'FRICTION_NOT_STATED',
   text: 'The friction factor of {article}, or its surfaces: load, deck, condition.',

@@ -382,6 +382,18 @@ describe('what is not known', () => {
     ]);
   });
 
+  it('damage counts zero, whatever else is unknown', () => {
+    const worn: TieDown = {
+      ...flat('rearward', '1 kN'),
+      capacities: undefined as never,
+      parts: [{ id: 'chain', kind: 'chain', size: '10 mm', condition: 'damaged' }],
+    };
+    const result = judge({}, [worn]);
+    expect(checkOf(result, 'sliding-forward/block').verdict).toBe('fail');
+    expect(codes(result.cautions)).toContain('DAMAGED_COUNTS_ZERO');
+    expect(result.tieDowns[0]).toMatchObject({ rating: { value: 0, unit: 'kN' }, weakest: ['chain'] });
+  });
+
   it('a load stated in tonnes crosses with standard gravity, not with 10', () => {
     // 0.5 t is 4903.3 N, short of 4905; 0.5002 t is 4905.3 N
     expect(verdictOf('sliding-forward', {}, [flat('rearward', '0.5 t')])).toBe('fail');

@@ -1,18 +1,14 @@
-import { newRater } from '../../../assembly/rate-part.js';
-import { newLog, noteAssumptions } from '../../../assembly/show-parts.js';
-import { mapAt } from '../../../errors.js';
 import { imoCssAnnex132014Factors as factors } from '../../../tables/generated/imo-css-annex13-2014-factors.js';
 import type { CapacityTable } from '../../../tables/rating-table.js';
 import { note } from '../../../working/note.js';
-import { type CountedForce, capacitySpan, missingPoints, showCapacity } from '../../counted-force.js';
+import { type CountedForce, capacitySpan, missingPoints } from '../../counted-force.js';
 import { decimalIn, shownForce } from '../../force-checks.js';
 import type { TieDownLayout } from '../../layout.js';
-import type { TieDown } from '../../plan.js';
-import { rateTieDown, type TieDownRating } from '../../rate-tie-down.js';
+import type { TieDownRating } from '../../rate-tie-down.js';
 import type { CountedTieDown, RuleContext } from '../../rule-set.js';
 
 /** The annex rates nothing by size: every maximum securing load is a mark, or what the caller states. */
-const MARKS_ALONE: CapacityTable = {
+export const MARKS_ALONE: CapacityTable = {
   id: 'imo-css-annex13-2014',
   title: 'CSS Code, Annex 13, maximum securing loads as marked',
   asOf: '2014',
@@ -24,20 +20,6 @@ const MARKS_ALONE: CapacityTable = {
   },
   unmarkedChain: null,
 };
-
-/** The tie-downs of a plan with their maximum securing loads: in series the least governs. */
-export function rateTieDowns(tieDowns: readonly TieDown[], { working, units }: RuleContext): readonly TieDownRating[] {
-  const log = working.shown ? newLog() : undefined;
-  const rater = newRater(MARKS_ALONE, log);
-  const ratings = mapAt(tieDowns, 'tieDowns', (tieDown) => rateTieDown(rater, tieDown, working));
-  if (log !== undefined) {
-    working.cite(factors.source);
-    for (const rating of ratings) showCapacity(working, rating, 'MSL', units);
-    for (const source of log.sources) working.cite(source);
-    noteAssumptions(working, log);
-  }
-  return ratings;
-}
 
 /**
  * A tie-down with its MSL in each run, of which CS = MSL / 1.5 counts: the divisor stands for tie-downs that do not

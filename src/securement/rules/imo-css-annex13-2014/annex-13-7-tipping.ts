@@ -1,6 +1,5 @@
 import { imoCssAnnex132014Factors as factors } from '../../../tables/generated/imo-css-annex13-2014-factors.js';
-import { type Check, notApplicableCheck, undeterminedCheck } from '../../../working/check.js';
-import { note } from '../../../working/note.js';
+import { type Check, undeterminedCheck } from '../../../working/check.js';
 import { directTippingSpan, runValues } from '../../counted-force.js';
 import {
   ifKnown,
@@ -12,6 +11,7 @@ import {
   together,
   totalOf,
   totalSpan,
+  withoutMoments,
 } from '../../force-checks.js';
 import { tippingEdge } from '../../forces.js';
 import type { RuleContext } from '../../rule-set.js';
@@ -28,8 +28,7 @@ export function checkTipping(load: Load, heading: 'left' | 'right', { working, u
   const title = `Tipping ${TOWARD[heading]}, moments in ${momentUnit(units)}`;
   const about = aboutAnnex(working, `tipping-${heading}`, title, article.id, 'section 7', 'memory');
   const edge = tippingEdge(layout, heading);
-  if (edge === undefined) return undeterminedCheck(about, [note(STANCE_NOT_STATED, { article: article.id })]);
-  if (edge.d <= 0) return notApplicableCheck(about, note(LOW_CENTER, { article: article.id }));
+  if (edge === undefined || edge.d <= 0) return withoutMoments(about, article.id, edge);
   const force = externalForce(load, heading);
   if (force === undefined) return undeterminedCheck(about, [forceNotStated(load, heading)]);
   const divisor = factors.rows['msl-over-calculation-strength'].value;
@@ -70,12 +69,3 @@ export function checkTipping(load: Load, heading: 'left' | 'right', { working, u
   const missing = counted.flatMap(({ missing: facts }) => facts);
   return judgeSpan(about, [[force, edge.d, divisor]], held, show, missing);
 }
-
-const STANCE_NOT_STATED = {
-  code: 'STANCE_NOT_STATED',
-  text: 'The center of gravity of {article} and the contacts it stands on.',
-};
-const LOW_CENTER = {
-  code: 'CENTER_OF_GRAVITY_NOT_ABOVE_EDGE',
-  text: 'The center of gravity of {article} lies no higher than the edge it would tip over.',
-};

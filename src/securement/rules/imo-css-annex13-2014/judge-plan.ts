@@ -2,6 +2,7 @@ import { mapAt } from '../../../errors.js';
 import { imoCssAnnex132014Factors as factors } from '../../../tables/generated/imo-css-annex13-2014-factors.js';
 import type { Check } from '../../../working/check.js';
 import type { Note } from '../../../working/note.js';
+import { rateTieDowns } from '../../counted-force.js';
 import { decimalIn } from '../../force-checks.js';
 import { HEADINGS } from '../../forces.js';
 import { readLayout } from '../../layout.js';
@@ -9,7 +10,7 @@ import type { Plan, ReadArticle } from '../../plan.js';
 import type { TieDownRating } from '../../rate-tie-down.js';
 import type { Applicability, ArticleOutcome, CountedTieDown, PlanOutcome, RuleContext } from '../../rule-set.js';
 import { sharingCautions } from '../../unequal-sharing.js';
-import { calculationStrength, countedTieDown, rateTieDowns } from './annex-13-4-calculation-strength.js';
+import { calculationStrength, countedTieDown, MARKS_ALONE } from './annex-13-4-calculation-strength.js';
 import { checkRuleOfThumb } from './annex-13-5-rule-of-thumb.js';
 import { frictionCoefficient } from './annex-13-7-friction.js';
 import { checkSliding, type Load } from './annex-13-7-sliding.js';
@@ -20,7 +21,7 @@ import { EDITION, FORCES_ARE_YOURS, outcomeOf, readShipForces } from './required
 export function judgePlan(plan: Plan, _articles: readonly ReadArticle[], context: RuleContext): PlanOutcome {
   const { working } = context;
   const layouts = readLayout(plan);
-  const all = rateTieDowns(plan.tieDowns, context);
+  const all = rateTieDowns(MARKS_ALONE, 'MSL', plan.tieDowns, context);
   const checks: Check[] = [];
   const articles: ArticleOutcome[] = [];
   const tieDowns = new Map<string, CountedTieDown>();

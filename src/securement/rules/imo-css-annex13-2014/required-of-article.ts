@@ -5,6 +5,7 @@ import type { Note } from '../../../working/note.js';
 import { decimalIn, shownForce } from '../../force-checks.js';
 import type { Article, ReadArticle, ShipForces } from '../../plan.js';
 import type { ArticleOutcome, ArticleRequirement, DirectionalRequirement, RuleContext } from '../../rule-set.js';
+import { LEAST_FRICTION_COUNTED } from '../../surface-friction.js';
 import { frictionCoefficient } from './annex-13-7-friction.js';
 import type { ExternalForces } from './annex-13-7-sliding.js';
 import { aboutAnnex } from './cite.js';
@@ -48,7 +49,7 @@ export function requirementOf({ article, mass }: ReadArticle, { working, units }
   ask('forward', longitudinal, 0);
   ask('rearward', longitudinal, 0);
   ask('lateral', transverse, mu.least * weight);
-  if (mu.missing.length > 0) working.assumptions.push(...mu.missing, NO_FRICTION);
+  if (mu.missing.length > 0) working.assumptions.push(...mu.missing, LEAST_FRICTION_COUNTED);
   working.cautions.push(FORCES_ARE_YOURS, EDITION);
   const { minimumCount, recommendedCount, options } = outcomeOf(article, 0);
   return { minimumCount, recommendedCount, requiredAggregate: null, options, perDirection };
@@ -68,11 +69,6 @@ export function outcomeOf({ id, kind }: Article, count: number): ArticleOutcome 
   };
 }
 
-const NO_FRICTION: Note = {
-  code: 'LEAST_FRICTION_COUNTED',
-  params: {},
-  text: 'As long as that is not stated, only friction that is certain counts.',
-};
 export const FORCES_ARE_YOURS: Note = {
   code: 'SHIP_FORCES_STATED',
   params: {},

@@ -1,19 +1,15 @@
-import { newRater } from '../../../assembly/rate-part.js';
-import { newLog, noteAssumptions } from '../../../assembly/show-parts.js';
-import { mapAt } from '../../../errors.js';
 import { imoCtu2014Factors as factors } from '../../../tables/generated/imo-ctu-2014-factors.js';
 import type { CapacityTable } from '../../../tables/rating-table.js';
 import { note } from '../../../working/note.js';
-import { type CountedForce, capacitySpan, missingPoints, showCapacity } from '../../counted-force.js';
+import { type CountedForce, capacitySpan, missingPoints } from '../../counted-force.js';
 import { ifKnown, shareOf, shownForce } from '../../force-checks.js';
 import type { TieDownLayout } from '../../layout.js';
-import type { TieDown } from '../../plan.js';
-import { rateTieDown, type TieDownRating } from '../../rate-tie-down.js';
+import type { TieDownRating } from '../../rate-tie-down.js';
 import type { CountedTieDown, RuleContext } from '../../rule-set.js';
 import { citeTable } from './cite.js';
 
 /** The code rates nothing by size: every maximum securing load is a mark, or what the caller states. */
-const MARKS_ALONE: CapacityTable = {
+export const MARKS_ALONE: CapacityTable = {
   id: 'imo-ctu-2014',
   title: 'CTU Code, maximum securing loads as marked',
   asOf: '2014',
@@ -25,19 +21,6 @@ const MARKS_ALONE: CapacityTable = {
   },
   unmarkedChain: null,
 };
-
-/** The tie-downs of a plan with their maximum securing loads, the least of each series. */
-export function rateTieDowns(tieDowns: readonly TieDown[], { working, units }: RuleContext): readonly TieDownRating[] {
-  const log = working.shown ? newLog() : undefined;
-  const rater = newRater(MARKS_ALONE, log);
-  const ratings = mapAt(tieDowns, 'tieDowns', (tieDown) => rateTieDown(rater, tieDown, working));
-  if (log !== undefined) {
-    for (const rating of ratings) showCapacity(working, rating, 'MSL', units);
-    for (const source of log.sources) working.cite(source);
-    noteAssumptions(working, log);
-  }
-  return ratings;
-}
 
 /**
  * Annex 7: a direct tie-down counts its maximum securing load in each run. One over the load counts its pretension, up

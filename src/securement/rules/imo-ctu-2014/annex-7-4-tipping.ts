@@ -1,6 +1,5 @@
 import { imoCtu2014Factors as factors } from '../../../tables/generated/imo-ctu-2014-factors.js';
-import { type Check, notApplicableCheck, undeterminedCheck } from '../../../working/check.js';
-import { note } from '../../../working/note.js';
+import type { Check } from '../../../working/check.js';
 import { directTippingSpan, pressedTippingSpan, runValues } from '../../counted-force.js';
 import {
   ifKnown,
@@ -11,6 +10,7 @@ import {
   together,
   totalOf,
   totalSpan,
+  withoutMoments,
 } from '../../force-checks.js';
 import { type Heading, tippingEdge } from '../../forces.js';
 import type { RuleContext } from '../../rule-set.js';
@@ -29,8 +29,7 @@ export function checkTipping(load: Load, heading: Heading, { working, units }: R
   const title = `Tipping ${TOWARD[heading]}, moments in ${momentUnit(units)}`;
   const about = aboutBalance(working, `tipping-${heading}`, title, article.id);
   const edge = tippingEdge(layout, heading);
-  if (edge === undefined) return undeterminedCheck(about, [note(STANCE_NOT_STATED, { article: article.id })]);
-  if (edge.d <= 0) return notApplicableCheck(about, note(LOW_CENTER, { article: article.id }));
+  if (edge === undefined || edge.d <= 0) return withoutMoments(about, article.id, edge);
   const { c, cz } = coefficientsOf(mode, heading);
   const pulled = directTippingSpan(direct, edge, heading);
   const pressed = pressedTippingSpan(overTop, edge, heading);
@@ -68,12 +67,3 @@ export function checkTipping(load: Load, heading: Heading, { working, units }: R
   const missing = [...direct, ...overTop].flatMap(({ missing: facts }) => facts);
   return judgeSpan(about, demand, span, (moment) => shownMoment(moment, units), missing);
 }
-
-const STANCE_NOT_STATED = {
-  code: 'STANCE_NOT_STATED',
-  text: 'The center of gravity of {article} and the contacts it stands on.',
-};
-const LOW_CENTER = {
-  code: 'CENTER_OF_GRAVITY_NOT_ABOVE_EDGE',
-  text: 'The center of gravity of {article} lies no higher than the edge it would tip over.',
-};

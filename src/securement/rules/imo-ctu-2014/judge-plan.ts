@@ -2,7 +2,7 @@ import { mapAt } from '../../../errors.js';
 import { imoCtu2014Factors as factors } from '../../../tables/generated/imo-ctu-2014-factors.js';
 import type { Check } from '../../../working/check.js';
 import type { Note } from '../../../working/note.js';
-import type { CountedForce } from '../../counted-force.js';
+import { type CountedForce, rateTieDowns } from '../../counted-force.js';
 import { decimalIn } from '../../force-checks.js';
 import { HEADINGS } from '../../forces.js';
 import { type ArticleLayout, readLayout } from '../../layout.js';
@@ -12,7 +12,7 @@ import type { Applicability, ArticleOutcome, CountedTieDown, PlanOutcome, RuleCo
 import { sharingCautions } from '../../unequal-sharing.js';
 import { staticFriction } from './annex-7-2-friction.js';
 import { checkSliding, type Load } from './annex-7-4-sliding.js';
-import { countedTieDown, countForce, rateTieDowns } from './annex-7-4-tie-downs.js';
+import { countedTieDown, countForce, MARKS_ALONE } from './annex-7-4-tie-downs.js';
 import { checkTipping } from './annex-7-4-tipping.js';
 import { type Mode, modeOf } from './chapter-5-accelerations.js';
 import { outcomeOf } from './required-of-article.js';
@@ -22,7 +22,7 @@ export function judgePlan(plan: Plan, _articles: readonly ReadArticle[], context
   const { working } = context;
   const layouts = readLayout(plan);
   const mode = modeOf(plan, working);
-  const ratings = rateTieDowns(plan.tieDowns, context);
+  const ratings = rateTieDowns(MARKS_ALONE, 'MSL', plan.tieDowns, context);
   const checks: Check[] = [];
   const articles: ArticleOutcome[] = [];
   const counted = new Map<string, CountedTieDown>();

@@ -4,6 +4,7 @@ import { decimalIn, shownForce } from '../../force-checks.js';
 import type { Heading } from '../../forces.js';
 import type { Article, ReadArticle } from '../../plan.js';
 import type { ArticleOutcome, ArticleRequirement, DirectionalRequirement, RuleContext } from '../../rule-set.js';
+import { LEAST_FRICTION_COUNTED } from '../../surface-friction.js';
 import { staticFriction } from './annex-7-2-friction.js';
 import { coefficientsOf, modeOf } from './chapter-5-accelerations.js';
 import { aboutBalance } from './cite.js';
@@ -15,7 +16,7 @@ const WAYS = ['forward', 'rearward', 'left'] as const satisfies readonly Heading
 export function requirementOf({ article, mass }: ReadArticle, { working, units }: RuleContext): ArticleRequirement {
   const mode = modeOf({}, working);
   const mu = staticFriction(article, working);
-  if (mu.missing.length > 0) working.assumptions.push(...mu.missing, NO_FRICTION);
+  if (mu.missing.length > 0) working.assumptions.push(...mu.missing, LEAST_FRICTION_COUNTED);
   const weight = decimalIn(mass, 'kg') * factors.rows.gravity.value;
   const share = factors.rows['friction-factor-direct'].value;
   const perDirection = WAYS.map((heading): DirectionalRequirement => {
@@ -55,9 +56,4 @@ const NO_NUMBER: Note = {
   code: 'NO_NUMBER_ASKED',
   params: {},
   text: 'No number of tie-downs is asked here: forces decide, and how many it takes depends on how they run.',
-};
-const NO_FRICTION: Note = {
-  code: 'LEAST_FRICTION_COUNTED',
-  params: {},
-  text: 'As long as that is not stated, only friction that is certain counts.',
 };
