@@ -1,6 +1,7 @@
 // Named re-exports only: what is not named here is not public.
 
 export { type AssemblyInput, type AssemblyRating, assemblyRating } from './assembly/assembly-rating.js';
+export { type MaximumSecuringLoad, maximumSecuringLoad } from './assembly/maximum-securing-load.js';
 export type {
   AnchorPart,
   Capacities,
@@ -140,6 +141,8 @@ export type {
   RuleSet,
 } from './securement/rule-set.js';
 export { caNsc10_2013 } from './securement/rules/ca-nsc10-2013/index.js';
+export { imoCssAnnex13_2014 } from './securement/rules/imo-css-annex13-2014/index.js';
+export { imoCtu_2014 } from './securement/rules/imo-ctu-2014/index.js';
 export {
   us49cfr393_102_2024,
   us49cfr393_110_2024,
@@ -148,6 +151,9 @@ export {
 export { type TensionerLength, type TieDownLength, tieDownLength } from './securement/tie-down-length.js';
 export { type TieDownsRequired, tieDownsRequired } from './securement/tie-downs-required.js';
 export { caNsc10_chain_2013 } from './tables/ca-nsc10-2013.js';
+export type { DeviceOf, DeviceUse, FractionTable } from './tables/fraction-table.js';
+export { imoCssMslFractions_2014 } from './tables/imo-css-msl-fractions-2014.js';
+export { imoCtuMslFractions_2014 } from './tables/imo-ctu-msl-fractions-2014.js';
 export type {
   CapacitySystem,
   CapacityTable,

@@ -1,6 +1,8 @@
 import { fail } from './errors.js';
 import type { RuleSet } from './securement/rule-set.js';
 import { caNsc10_2013 } from './securement/rules/ca-nsc10-2013/index.js';
+import { imoCssAnnex13_2014 } from './securement/rules/imo-css-annex13-2014/index.js';
+import { imoCtu_2014 } from './securement/rules/imo-ctu-2014/index.js';
 import { us49cfr393_102_2024, us49cfr393_2024 } from './securement/rules/us-49cfr393-2024/index.js';
 import { caNsc10_chain_2013 } from './tables/ca-nsc10-2013.js';
 import type { RatingTable } from './tables/rating-table.js';
@@ -17,7 +19,13 @@ import { usWeldedChain_2003 } from './tables/us-welded-chain-2003.js';
  * // => 'United States, federal'
  */
 export function ruleSetById(id: string): RuleSet {
-  const known: readonly RuleSet[] = [us49cfr393_2024, us49cfr393_102_2024, caNsc10_2013];
+  const known: readonly RuleSet[] = [
+    us49cfr393_2024,
+    us49cfr393_102_2024,
+    caNsc10_2013,
+    imoCtu_2014,
+    imoCssAnnex13_2014,
+  ];
   return (
     known.find((rules) => rules.id === id) ??
     fail('UNKNOWN_RULE_SET', 'id', known.map((rules) => rules.id).join(', '), id, 'Write the id as results echo it.')

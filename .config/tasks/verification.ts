@@ -55,6 +55,16 @@ const RULES_FROM_MEMORY: readonly (readonly [what: string, file: string, confirm
     'securement/rules/ca-nsc10-2013/89-2-equipment.ts',
     'NSC Standard 10, Part 1',
   ],
+  [
+    'Force balances for sliding and tipping; 0.75 of the friction throughout once a direct tie-down counts',
+    'securement/rules/imo-ctu-2014/annex-7-4-sliding.ts',
+    'CTU Code, Annex 7, section 4',
+  ],
+  [
+    'Balances across the ship; a vertical force along it, for which friction of the weight is left open',
+    'securement/rules/imo-css-annex13-2014/annex-13-7-sliding.ts',
+    'CSS Code, Annex 13 before December 2020, section 7',
+  ],
   ['Density of steel, 7850 kg/m3', 'chain/chain-mass.ts', 'EN 1993-1-2:2005, 3.2.2(1)'],
   ['Which chain a grab or slip hook takes', 'hardware/fits.ts', 'No rule is known: the marking of the hook decides'],
 ];

@@ -4,7 +4,13 @@ import { articleFields, planFaults, planFields } from './plan.js';
 import { ratedLoad } from './quantity.js';
 
 /** Ids of rule sets and rating tables; `chain-rigging/registry` turns one into its constant. */
-export const RULE_SET_IDS = ['us-49cfr393-2024', 'us-49cfr393-102-2024', 'ca-nsc10-2013'] as const;
+export const RULE_SET_IDS = [
+  'us-49cfr393-2024',
+  'us-49cfr393-102-2024',
+  'ca-nsc10-2013',
+  'imo-ctu-2014',
+  'imo-css-annex13-2014',
+] as const;
 export const RATING_TABLE_IDS = [
   'us-49cfr393-108-2024',
   'us-49cfr393-108-chain-2024',

@@ -1,0 +1,111 @@
+import { imoCtu2014Factors as factors } from '../../../tables/generated/imo-ctu-2014-factors.js';
+import type { Check } from '../../../working/check.js';
+import { type Note, note, type Words } from '../../../working/note.js';
+import { type CountedForce, directSpan, frictionSpan, runValues } from '../../counted-force.js';
+import {
+  better,
+  ifKnown,
+  judgeSpan,
+  type Span,
+  type SumSpan,
+  shareOf,
+  shownForce,
+  TOWARD,
+  together,
+  totalOf,
+  totalSpan,
+} from '../../force-checks.js';
+import type { Heading } from '../../forces.js';
+import type { ArticleLayout } from '../../layout.js';
+import type { RuleContext } from '../../rule-set.js';
+import type { FrictionFactor } from '../../surface-friction.js';
+import { coefficientsOf, type Mode } from './chapter-5-accelerations.js';
+import { aboutBalance, citeTable } from './cite.js';
+
+/** An article with everything the balances look at. */
+export interface Load {
+  readonly layout: ArticleLayout;
+  readonly mode: Mode;
+  /** m in kg and the g of the code. */
+  readonly weight: readonly [m: number, g: number];
+  readonly mu: FrictionFactor;
+  /** Its tie-downs that hold by their strength. */
+  readonly direct: readonly CountedForce[];
+  /** Its tie-downs that hold by pressing it on the deck. */
+  readonly overTop: readonly CountedForce[];
+}
+
+/**
+ * Annex 7: c · m · g ≤ μ · cz · m · g + F, on an open platform. F is μ · sum(F · sin α) of tie-downs over the load, and
+ * sum(F · (cos α · cos β + μ · sin α)) of direct ones that pull against the heading.
+ *
+ * A direct tie-down takes up its force only once the load has crept, so with it 0.75 μ stands for μ throughout. The load
+ * may as well hold by friction alone with the whole of μ: the better of the two counts.
+ */
+export function checkSliding(load: Load, heading: Heading, context: RuleContext): Check {
+  const { layout, mode, weight, mu, direct, overTop } = load;
+  const { working, units } = context;
+  const { article } = layout;
+  const { c, cz } = coefficientsOf(mode, heading);
+  const share = factors.rows['friction-factor-direct'].value;
+  const crept = shareOf(share, mu);
+  const byFriction = (factor: Span): SumSpan =>
+    together(
+      { least: [[factor.least, cz, ...weight]], most: [[factor.most, cz, ...weight]] },
+      frictionSpan(overTop, factor),
+    );
+  const still = byFriction(mu);
+  const moved = together(byFriction(crept), directSpan(direct, heading, crept));
+  const held = better(still, moved);
+  const without = held.least === still.least;
+  const blocked = heading === 'forward' && isBlocked(layout);
+  const demand = [[c, ...weight]];
+  const about = aboutBalance(working, `sliding-${heading}`, `Sliding ${TOWARD[heading]}`, article.id);
+  if (working.shown) {
+    citeTable(working, factors);
+    if (!without) citeTable(working, factors, factors.rows['friction-factor-direct'].provenance);
+    const factor = without ? 'μ' : `${share} · μ`;
+    const terms = [`${factor} · cz · m · g`];
+    if (!without) terms.push(`sum(F · (cos α · cos β + ${factor} · sin α))`);
+    if (overTop.length > 0) terms.push(`${factor} · sum(F · sin α)`);
+    const subject = `${article.id}, ${heading}`;
+    const weightValues = [
+      ['m', layout.mass],
+      ['g', factors.rows.gravity],
+    ] as const;
+    working.step(
+      subject,
+      'F held',
+      terms.join(' + '),
+      [
+        ['μ', ifKnown(mu, (value) => value)],
+        ['cz', cz],
+        ...weightValues,
+        ...runValues(without ? overTop : [...direct, ...overTop], heading, units),
+      ],
+      ifKnown(totalSpan(held), (newtons) => shownForce(newtons, units)),
+      about.clause,
+    );
+    working.step(
+      subject,
+      'F asked',
+      'c · m · g',
+      [['c', c], ...weightValues],
+      shownForce(totalOf(demand), units),
+      about.clause,
+    );
+  }
+  const span = blocked ? { ...held, most: [[Number.POSITIVE_INFINITY]] } : held;
+  const missing: Note[] = [...mu.missing, ...[...direct, ...overTop].flatMap(({ missing: facts }) => facts)];
+  if (blocked) missing.push(note(BLOCKING_NOT_STATED, { article: article.id }));
+  return judgeSpan(about, demand, span, (newtons) => shownForce(newtons, units), missing);
+}
+
+function isBlocked({ article: { blockedForward, headboard } }: ArticleLayout): boolean {
+  return blockedForward === true || headboard === 'partial' || headboard === 'adequate';
+}
+
+const BLOCKING_NOT_STATED: Words = [
+  'BLOCKING_STRENGTH_NOT_STATED',
+  'The force that what blocks {article} forward can take: a plan does not state it.',
+];

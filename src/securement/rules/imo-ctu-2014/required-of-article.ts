@@ -1,0 +1,58 @@
+import { imoCtu2014Factors as factors } from '../../../tables/generated/imo-ctu-2014-factors.js';
+import { type Note, note } from '../../../working/note.js';
+import { decimalIn, shownForce } from '../../force-checks.js';
+import type { Heading } from '../../forces.js';
+import type { Article, ReadArticle } from '../../plan.js';
+import type { ArticleOutcome, ArticleRequirement, DirectionalRequirement, RuleContext } from '../../rule-set.js';
+import { LEAST_FRICTION_COUNTED } from '../../surface-friction.js';
+import { staticFriction } from './annex-7-2-friction.js';
+import { coefficientsOf, modeOf } from './chapter-5-accelerations.js';
+import { aboutBalance } from './cite.js';
+
+const DIRECTIONS = { forward: 'forward', rearward: 'rearward', left: 'lateral' } as const;
+const WAYS = ['forward', 'rearward', 'left'] as const satisfies readonly Heading[];
+
+/** What the CTU Code asks of one article by road: max(0, c − 0.75 μ · cz) · m · g each way, and no number of tie-downs. */
+export function requirementOf({ article, mass }: ReadArticle, { working, units }: RuleContext): ArticleRequirement {
+  const mode = modeOf({}, working);
+  const mu = staticFriction(article, working);
+  if (mu.missing.length > 0) working.assumptions.push(...mu.missing, LEAST_FRICTION_COUNTED);
+  const weight = decimalIn(mass, 'kg') * factors.rows.gravity.value;
+  const share = factors.rows['friction-factor-direct'].value;
+  const perDirection = WAYS.map((heading): DirectionalRequirement => {
+    const { c, cz } = coefficientsOf(mode, heading);
+    const { clause } = aboutBalance(working, heading, heading, article.id);
+    const force = shownForce(Math.max(0, c - share * mu.least * cz) * weight, units);
+    working.step(
+      `${article.id}, ${DIRECTIONS[heading]}`,
+      'F',
+      `max(0, c − ${share} · μ · cz) · m · g`,
+      { c, μ: mu.least, cz, m: mass, g: factors.rows.gravity },
+      force,
+      clause,
+    );
+    return { direction: DIRECTIONS[heading], againstMaximumSecuringLoad: force, clause };
+  });
+  working.cautions.push(NO_NUMBER);
+  const { minimumCount, recommendedCount, options } = outcomeOf(article, 0);
+  return { minimumCount, recommendedCount, requiredAggregate: null, options, perDirection };
+}
+
+/** What is found for an article beside its checks: no number is asked, and nothing is added up whatever its direction. */
+export function outcomeOf({ id, kind }: Article, count: number): ArticleOutcome {
+  return {
+    id,
+    rule: 'Annex 7',
+    count,
+    minimumCount: 0,
+    recommendedCount: kind === 'general' ? 2 : 4, // common practice: so that each way is held by two
+    requiredAggregate: null,
+    aggregate: null,
+    options: [],
+  };
+}
+
+const NO_NUMBER: Note = /* @__PURE__ */ note([
+  'NO_NUMBER_ASKED',
+  'No number of tie-downs is asked here: forces decide, and how many it takes depends on how they run.',
+]);
