@@ -1,0 +1,66 @@
+import type { Direction } from '../securement/restraint.js';
+import type { Vec3 } from '../statics/vector.js';
+import type { Push } from './outcome.js';
+import { PAGE } from './paper.js';
+import type { Scene, SceneArticle } from './scene.js';
+import { TEXT_SIZE, textWidth } from './svg.js';
+import { arrow, textOnPaper } from './symbols.js';
+import { heightOf, project, type View } from './view.js';
+
+const LENGTH = 44;
+
+/** An arrow in a view: it starts at the center of gravity, where the push acts. */
+interface PlacedPush {
+  readonly way: readonly [number, number];
+  readonly x: number;
+  readonly y: number;
+  readonly label: string;
+}
+
+/** None where the direction leads into the page, or the article has no place. */
+function placePush(view: View, push: Push | undefined, { articles }: Scene): PlacedPush | undefined {
+  if (push === undefined) return undefined;
+  const article = articles.find(({ id }) => id === push.article);
+  const from = article && placeOf(article);
+  const way = wayOf(push.direction, view);
+  if (from === undefined || way === undefined) return undefined;
+  const [x, y] = project(view, from);
+  return { way, x, y, label: push.label };
+}
+
+function placeOf({ centerOfGravity, box }: SceneArticle): Vec3 | undefined {
+  if (centerOfGravity !== undefined || box === undefined) return centerOfGravity;
+  const { low, high } = box;
+  return [(low[0] + high[0]) / 2, (low[1] + high[1]) / 2, (low[2] + high[2]) / 2];
+}
+
+function wayOf(direction: Direction, { name }: View): readonly [number, number] | undefined {
+  if (direction === 'forward') return [-1, 0];
+  if (direction === 'rearward') return [1, 0];
+  if (name === 'left') return direction === 'up' ? [0, -1] : undefined;
+  if (direction === 'up') return undefined;
+  return direction === 'left' ? [0, 1] : [0, -1];
+}
+
+/** How far the arrow reaches out of its view, above and below. */
+export function reachOfPush(view: View, push: Push | undefined, scene: Scene): { above: number; below: number } {
+  const placed = placePush(view, push, scene);
+  if (placed === undefined) return { above: 0, below: 0 };
+  const tip = placed.y - view.top + placed.way[1] * LENGTH;
+  return { above: Math.max(0, -tip), below: Math.max(0, tip - heightOf(view.frame, view.name)) };
+}
+
+/** The arrow with its label, both on the page. */
+export function drawPush(view: View, push: Push | undefined, scene: Scene): string {
+  const placed = placePush(view, push, scene);
+  if (placed === undefined) return '';
+  const { way, x, y, label } = placed;
+  const tip = within(6, x + way[0] * LENGTH, PAGE.width - 6);
+  const start = tip - way[0] * LENGTH; // moved back where the arrow would leave the page
+  const width = textWidth(label, TEXT_SIZE, true);
+  const [labelX, labelY] = way[0] === 0 ? [x + 12, y + way[1] * (LENGTH / 2) + 4] : [(start + tip - width) / 2, y - 12];
+  const inside = within(PAGE.margin, labelX, PAGE.width - PAGE.margin - width);
+  return arrow([start, y], way, LENGTH) + textOnPaper(inside, labelY, label, true);
+}
+
+const within = (least: number, value: number, most: number): number => Math.max(least, Math.min(most, value));
