@@ -17,6 +17,7 @@ import {
   UNKNOWN_LINE,
 } from './symbols.js';
 import { frameOf, scaleBar } from './view.js';
+import { labelBands } from './view-labels.js';
 import type { Words } from './words.js';
 
 /** From the edge of the page to the views: room for signs and arrows. */
@@ -26,17 +27,20 @@ const INSET = 18;
 export function drawPage(scene: Scene, outcome: Outcome | undefined, words: Words): Piece {
   const frame = frameOf(boxOf(pointsOf(scene)), INSET, PAGE.width - 2 * INSET);
   const lines = scene.tieDowns.map(({ id }) => lineOfTieDown(id, outcome));
-  const content = { scene, frame, words: words.tieDowns, lines, push: outcome?.push };
+  const content = { scene, frame, lines, push: outcome?.push };
+  const above = labelBands('above', scene, words.tieDowns, frame);
+  const left = labelBands('left', scene, words.tieDowns, frame);
+  const numbered = [above.upper, above.lower, left.lower].some((band) => band.numbered);
   const { markup, bottom } = stack(PAGE.margin - 4, [
     (top) => paragraph(words.heading, top, true),
     ...words.because.map((text) => (top: number) => paragraph(text, top)),
-    (top) => drawView('above', content, top + 8),
-    (top) => drawView('left', content, top + 10),
+    (top) => drawView('above', content, above, top + 8),
+    (top) => drawView('left', content, left, top + 10),
     (top) => drawScaleBar(frame.scale, scene, top + 12),
     (top) => drawSigns(scene, top + 8),
-    ...words.tieDowns.map(({ row }, index) => (top: number) => {
+    ...words.tieDowns.map(({ row, numberedRow }, index) => (top: number) => {
       const isDrawn = (scene.tieDowns[index]?.path.length ?? 0) > 0;
-      return drawRow(row, isDrawn ? lines[index] : undefined, top + 2);
+      return drawRow(numbered ? numberedRow : row, isDrawn ? lines[index] : undefined, top + 2);
     }),
     ...words.notes.map((text) => (top: number) => paragraph(text, top + 2)),
   ]);

@@ -16,14 +16,12 @@ import {
   strokeOf,
 } from './symbols.js';
 import { type Frame, heightOf, project, type View, type ViewName } from './view.js';
-import { drawLabels, labelBands } from './view-labels.js';
-import type { TieDownWords } from './words.js';
+import { drawLabels, type LabelBands } from './view-labels.js';
 
 export interface ViewContent {
   readonly scene: Scene;
   readonly frame: Frame;
-  /** In the order of the tie-downs, as are the lines. */
-  readonly words: readonly TieDownWords[];
+  /** In the order of the tie-downs. */
   readonly lines: readonly LineStyle[];
   readonly push?: Push | undefined;
 }
@@ -36,9 +34,12 @@ const TITLES: Readonly<Record<ViewName, string>> = {
 };
 
 /** One view with its title above it and its labels around it. */
-export function drawView(name: ViewName, content: ViewContent, top: number): Piece {
-  const { scene, frame, words, lines, push } = content;
-  const { upper, lower } = labelBands(name, scene, words, frame);
+export function drawView(
+  name: ViewName,
+  { scene, frame, lines, push }: ViewContent,
+  { upper, lower }: LabelBands,
+  top: number,
+): Piece {
   const reach = reachOfPush({ name, frame, top: 0 }, push, scene);
   const view: View = { name, frame, top: top + ROW + upper.height + PAD + reach.above };
   const viewBottom = view.top + heightOf(frame, name);

@@ -10,7 +10,8 @@ export interface Label {
 export interface LabelPlace {
   readonly x: number;
   readonly row: number;
-  /** The text runs to the right of its leader, or to the left. */
+  /** Where its text starts or ends. */
+  readonly textX: number;
   readonly anchor: 'start' | 'end';
 }
 
@@ -27,7 +28,7 @@ const FEW = 24;
 /**
  * Rows of labels beside a view, each with a leader to its place, so that no text covers another text or a leader.
  * Labels further left run to the right of their leaders and the others to the left; of all places to change over, the
- * one with the fewest rows is taken. None where the texts are too long for any.
+ * one with the fewest rows is taken, among equals the nearest to the middle. None where texts are too long for any.
  */
 export function placeLabels<L extends Label>(
   labels: readonly L[],
@@ -37,12 +38,19 @@ export function placeLabels<L extends Label>(
   if (labels.length > MOST_LABELS) return undefined;
   const sorted = [...labels].sort((a, b) => a.at - b.at); // stable: labels of one place keep their order
   const leaders = spread(sorted, left + LEAD, right - LEAD);
+  const middle = sorted.filter(({ at }) => at < (left + right) / 2).length;
   let best: readonly (L & LabelPlace)[] | undefined;
-  for (let turned = sorted.length > FEW ? sorted.length : 0; turned <= sorted.length; turned++) {
+  for (const turned of sorted.length > FEW ? [sorted.length] : from(middle, sorted.length)) {
     const placed = inRows(sorted, leaders, turned, left, right);
     if (placed !== undefined && (best === undefined || rowCount(placed) < rowCount(best))) best = placed;
   }
   return best;
+}
+
+/** Every number from 0 to a last one, the nearest to a first one first. */
+function from(first: number, last: number): number[] {
+  const distance = (number: number) => Math.abs(number - first);
+  return Array.from({ length: last + 1 }, (_, number) => number).sort((a, b) => distance(a) - distance(b));
 }
 
 export const rowCount = (placed: readonly LabelPlace[]): number =>
@@ -79,12 +87,9 @@ function inRows<L extends Label>(
 ): readonly (L & LabelPlace)[] | undefined {
   const rows = labels.map((label, index) => {
     const x = leaders[index] as number;
-    const width = textWidth(label.text);
-    const anchor = index < turned ? ('start' as const) : ('end' as const);
-    const from = anchor === 'start' ? x - LEAD : x + LEAD - width;
-    return { ...label, x, row: 0, anchor, from, to: from + width };
+    return { ...label, x, row: 0, ...textPlace(x, textWidth(label.text), index < turned, left, right) };
   });
-  if (rows.some(({ from, to }) => from < left || to > right)) return undefined;
+  if (rows.some(({ from, to }) => to - from > right - left)) return undefined;
   // each pass moves labels out past those they cover; more passes than labels means that two cover each other
   for (let pass = 0; pass <= rows.length; pass++) {
     let moved = false;
@@ -101,6 +106,16 @@ function inRows<L extends Label>(
     if (!moved) return rows;
   }
   return undefined;
+}
+
+/** To the right or the left of its leader, but not over the edge. */
+function textPlace(x: number, width: number, toTheRight: boolean, left: number, right: number) {
+  const [start, end] = [x - LEAD, x + LEAD];
+  const isStart = toTheRight ? start + width <= right : end - width < left;
+  const textX = isStart ? (toTheRight ? start : left) : toTheRight ? right : end;
+  return isStart
+    ? { textX, anchor: 'start' as const, from: textX, to: textX + width }
+    : { textX, anchor: 'end' as const, from: textX - width, to: textX };
 }
 
 interface Span {

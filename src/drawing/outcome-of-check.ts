@@ -14,6 +14,7 @@ import {
   type PlanIds,
   percent,
   type TieDownOutcome,
+  textOf,
 } from './outcome.js';
 import { lineOf, MOST_OF_ID } from './svg.js';
 
@@ -27,7 +28,7 @@ export function outcomeOfCheck(result: SecurementCheck, ids: PlanIds): Outcome {
   if (governing !== null && decisive === undefined) {
     fail('MISSING_FIELD', 'checks', 'the check that governs', governing, 'Give the whole result.');
   }
-  const rules = lineOf(String(result.rules), MOST_OF_ID);
+  const rules = lineOf(textOf(result.rules), MOST_OF_ID);
   const words = {
     pass: `Meets ${rules}`,
     fail: `Does not meet ${rules}`,
@@ -39,11 +40,11 @@ export function outcomeOfCheck(result: SecurementCheck, ids: PlanIds): Outcome {
 
 function ratingOf({ id, workingLoadLimit, weakest }: CountedTieDown, ids: PlanIds): [string, TieDownOutcome] {
   checkKnown(id, ids.tieDowns, 'id');
-  const parts = listAt(weakest, 'weakest').map((part) => lineOf(String(part), MOST_OF_ID));
+  const parts = listAt(weakest, 'weakest').map((part) => lineOf(textOf(part), MOST_OF_ID));
   const rating =
     workingLoadLimit === null
       ? 'rating not known'
-      : `rated ${formatQuantity(readAny(workingLoadLimit, 'workingLoadLimit'))}`;
+      : `rated ${lineOf(formatQuantity(readAny(workingLoadLimit, 'workingLoadLimit')), 30)}`;
   const weak = parts.length === 0 ? '' : `, weakest part: ${parts.join(', ')}`;
   return [id, { known: workingLoadLimit !== null, words: `${rating}${weak}` }];
 }
@@ -51,7 +52,7 @@ function ratingOf({ id, workingLoadLimit, weakest }: CountedTieDown, ids: PlanId
 function reasonsOf(check: Check): string[] {
   const share =
     'utilization' in check && isNumber(check.utilization) ? `, utilization ${percent(check.utilization)}` : '';
-  const about = lineOf(`${check.title}: ${check.subject} (${check.clause})`, 200);
+  const about = lineOf(`${textOf(check.title)}: ${textOf(check.subject)} (${textOf(check.clause)})`, 200);
   return [
     `Decides: ${about}${share}.`,
     ...('because' in check ? missingWords(check.verdict === 'pass' ? [] : [check.because]) : []),

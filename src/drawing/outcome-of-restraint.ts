@@ -85,7 +85,8 @@ function readDirection(answer: DirectionAnswer): ReadDirection {
   checkOneOf(verdict, VERDICTS, 'verdict');
   checkObject(limit, 'limit', '{ factor, mode, tensions, governing }');
   checkOneOf(limit.mode, Object.keys(MODES), 'limit.mode');
-  const at = formatQuantity(readQuantity(answer.acceleration, 'acceleration', 'acceleration'), { digits: 3 });
+  const acceleration = readQuantity(answer.acceleration, 'acceleration', 'acceleration');
+  const at = lineOf(formatQuantity(acceleration, { digits: 3 }), 30);
   const found = isNumber(limit.factor) ? `${FACTOR}${factorText(limit.factor)}` : 'never gives way';
   const decided = verdict === 'pass' || verdict === 'fail';
   return { direction, at, answer, found: decided ? found : verdict === 'undetermined' ? 'not determined' : verdict };
@@ -123,6 +124,8 @@ function sharesOf({ elastic, limit }: DirectionAnswer, { tieDowns }: PlanIds): [
 
 /** A factor to three digits; one that only rounds to 1 says on which side it lies. */
 function factorText(factor: number): string {
+  if (factor > 1000) return 'over 1000';
+  if (factor < 0.001) return factor > 0 ? 'under 0.001' : '0';
   const text = formatNumber(factor, 3);
   return text !== '1' || factor === 1 ? text : `just ${factor < 1 ? 'under' : 'over'} 1`;
 }

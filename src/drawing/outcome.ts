@@ -1,4 +1,4 @@
-import { fail, mapAt } from '../errors.js';
+import { describe, fail, mapAt } from '../errors.js';
 import { checkObject } from '../input-checks.js';
 import type { Direction } from '../securement/restraint.js';
 import type { Verdict } from '../working/check.js';
@@ -44,7 +44,7 @@ const MOST_MISSING = 3;
 
 /** What a result does not know, in sentences. */
 export function missingWords(notes: readonly Note[]): string[] {
-  const texts = [...new Set(notes.map(({ text }) => lineOf(String(text), 200)))];
+  const texts = [...new Set(notes.map((note) => lineOf(textOf(note?.text), 200)))];
   const more = texts.length > MOST_MISSING ? [`And ${texts.length - MOST_MISSING} more.`] : [];
   return [...texts.slice(0, MOST_MISSING), ...more];
 }
@@ -61,6 +61,9 @@ export function listAt<Item>(list: readonly Item[], name: string): readonly Item
   if (Array.isArray(list)) return list;
   return fail('MISSING_FIELD', name, 'the list that the result came with', list, 'Give the whole result.');
 }
+
+/** Text as it is; anything else in a place of text is described. */
+export const textOf = (value: unknown): string => (typeof value === 'string' ? value : describe(value));
 
 /** Refuses an id that the plan does not have: the result is of another plan. */
 export function checkKnown(id: unknown, known: readonly string[], path: string): void {

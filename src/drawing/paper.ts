@@ -3,8 +3,8 @@ import { TEXT_SIZE, textLine, wrapped } from './svg.js';
 /** The page, in units that are pixels on a telephone 360 px wide. */
 export const PAGE = { width: 360, margin: 12 } as const;
 
-/** From one line of text to the next. */
-export const ROW = TEXT_SIZE + 3;
+/** From one line of text to the next: its size and a quarter. */
+export const ROW = 15;
 
 /** A piece of the page, and where it ends. */
 export interface Piece {

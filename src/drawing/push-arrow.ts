@@ -8,6 +8,8 @@ import { arrow, textOnPaper } from './symbols.js';
 import { heightOf, project, type View } from './view.js';
 
 const LENGTH = 44;
+const LABEL_ABOVE = 12;
+const LABEL_BESIDE = 12;
 
 /** An arrow in a view: it starts at the center of gravity, where the push acts. */
 interface PlacedPush {
@@ -42,12 +44,14 @@ function wayOf(direction: Direction, { name }: View): readonly [number, number] 
   return direction === 'left' ? [0, 1] : [0, -1];
 }
 
-/** How far the arrow reaches out of its view, above and below. */
+/** How far the arrow and its label reach out of their view, above and below. */
 export function reachOfPush(view: View, push: Push | undefined, scene: Scene): { above: number; below: number } {
   const placed = placePush(view, push, scene);
   if (placed === undefined) return { above: 0, below: 0 };
-  const tip = placed.y - view.top + placed.way[1] * LENGTH;
-  return { above: Math.max(0, -tip), below: Math.max(0, tip - heightOf(view.frame, view.name)) };
+  const y = placed.y - view.top;
+  const top = placed.way[1] === 0 ? y - LABEL_ABOVE - TEXT_SIZE : y + placed.way[1] * LENGTH;
+  const bottom = y + placed.way[1] * LENGTH;
+  return { above: Math.max(0, -top), below: Math.max(0, bottom - heightOf(view.frame, view.name)) };
 }
 
 /** The arrow with its label, both on the page. */
@@ -55,12 +59,16 @@ export function drawPush(view: View, push: Push | undefined, scene: Scene): stri
   const placed = placePush(view, push, scene);
   if (placed === undefined) return '';
   const { way, x, y, label } = placed;
+  const half = textWidth(label, TEXT_SIZE, true) / 2;
+  const [least, most] = [PAGE.margin + half, PAGE.width - PAGE.margin - half];
+  if (way[0] === 0) {
+    const right = x + LABEL_BESIDE + half;
+    const middle = right <= most ? right : x - LABEL_BESIDE - half;
+    return arrow([x, y], way, LENGTH) + textOnPaper(middle, y + way[1] * (LENGTH / 2) + 4, label);
+  }
   const tip = within(6, x + way[0] * LENGTH, PAGE.width - 6);
   const start = tip - way[0] * LENGTH; // moved back where the arrow would leave the page
-  const width = textWidth(label, TEXT_SIZE, true);
-  const [labelX, labelY] = way[0] === 0 ? [x + 12, y + way[1] * (LENGTH / 2) + 4] : [(start + tip - width) / 2, y - 12];
-  const inside = within(PAGE.margin, labelX, PAGE.width - PAGE.margin - width);
-  return arrow([start, y], way, LENGTH) + textOnPaper(inside, labelY, label, true);
+  return arrow([start, y], way, LENGTH) + textOnPaper(within(least, (start + tip) / 2, most), y - LABEL_ABOVE, label);
 }
 
 const within = (least: number, value: number, most: number): number => Math.max(least, Math.min(most, value));

@@ -72,9 +72,9 @@ export function arrow([x, y]: Spot, [dx, dy]: Spot, length: number): string {
   return shaft + element('polygon', { points, fill: INK });
 }
 
-/** Text on a piece of paper of its own, so that it reads over lines. */
-export function textOnPaper(x: number, y: number, text: string, bold = false): string {
-  const width = textWidth(text, TEXT_SIZE, bold);
-  const paper = { x: x - 2, y: y - TEXT_SIZE + 1, width: width + 4, height: TEXT_SIZE + 3, fill: PAPER };
-  return element('rect', { ...paper, 'fill-opacity': 0.85 }) + textLine(x, y, text, { bold });
+/** Bold text on a piece of paper of its own, so that it reads over lines; `x` is its middle. */
+export function textOnPaper(x: number, y: number, text: string): string {
+  const width = textWidth(text, TEXT_SIZE, true) + 4;
+  const paper = { x: x - width / 2, y: y - TEXT_SIZE + 1, width, height: TEXT_SIZE + 3, fill: PAPER };
+  return element('rect', { ...paper, 'fill-opacity': 0.85 }) + textLine(x, y, text, { bold: true, anchor: 'middle' });
 }

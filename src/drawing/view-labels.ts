@@ -11,11 +11,18 @@ import type { TieDownWords } from './words.js';
 export interface LabelBand {
   readonly labels: readonly PlacedLabel[];
   readonly height: number;
+  /** The labels are numbers of the list, because names had no room. */
+  readonly numbered: boolean;
+}
+
+export interface LabelBands {
+  readonly upper: LabelBand;
+  readonly lower: LabelBand;
 }
 
 interface ViewLabel {
   readonly text: string;
-  /** The text where there is little room. */
+  /** The text where there is no room for the name. */
   readonly number: string;
   /** What it belongs to. */
   readonly point: Vec3;
@@ -24,20 +31,17 @@ interface ViewLabel {
 type PlacedLabel = ViewLabel & LabelPlace;
 
 const WIDEST_ARTICLE = 150;
+/** More names than this on one side of a view are too many to read. */
+const MANY = 12;
 
 /**
  * The labels above and below a view. From above, those of the right side stand above and those of the left side below;
  * from the left, articles above and tie-downs below.
  */
-export function labelBands(
-  name: ViewName,
-  scene: Scene,
-  words: readonly TieDownWords[],
-  frame: Frame,
-): { readonly upper: LabelBand; readonly lower: LabelBand } {
+export function labelBands(name: ViewName, scene: Scene, words: readonly TieDownWords[], frame: Frame): LabelBands {
   const tieDowns = scene.tieDowns.flatMap(({ anchors: [point] }, index): ViewLabel[] => {
-    const { label, number } = words[index] as TieDownWords;
-    return point === undefined ? [] : [{ text: label, number, point }];
+    const { label, numberLabel } = words[index] as TieDownWords;
+    return point === undefined ? [] : [{ text: label, number: numberLabel, point }];
   });
   const articles = articleLabels(scene);
   const isRight = ({ point }: ViewLabel) => point[1] < 0;
@@ -63,14 +67,16 @@ function placeBand(labels: readonly ViewLabel[], name: ViewName, frame: Frame): 
   const inside = [6, PAGE.width - 6] as const;
   const placed = labels.map((label) => ({ ...label, at: project({ name, frame, top: 0 }, label.point)[0] }));
   const short = () => placed.map((label) => ({ ...label, text: label.number }));
-  const found = placeLabels(placed, ...inside) ?? placeLabels(short(), ...inside) ?? [];
-  return { labels: found, height: found.length === 0 ? 0 : rowCount(found) * ROW + 4 };
+  const named = labels.length > MANY ? undefined : placeLabels(placed, ...inside);
+  const found = named ?? placeLabels(short(), ...inside) ?? [];
+  const height = found.length === 0 ? 0 : rowCount(found) * ROW + 4;
+  return { labels: found, height, numbered: named === undefined };
 }
 
 /** Labels from an edge of the view outward, each with a thin leader: `way` is 1 downward and -1 upward. */
 export function drawLabels({ labels }: LabelBand, view: View, edge: number, way: 1 | -1): string {
   return labels
-    .map(({ text, x, row, anchor, point }) => {
+    .map(({ text, x, row, textX, anchor, point }) => {
       const near = edge + way * (row * ROW + 3); // the side of the text that its leader reaches
       const baseline = way === 1 ? near + TEXT_SIZE - 1 : near - 3;
       const leader = element('polyline', {
@@ -81,7 +87,7 @@ export function drawLabels({ labels }: LabelBand, view: View, edge: number, way:
         'stroke-width': 0.6,
         'stroke-dasharray': '2 1.5',
       });
-      return leader + textLine(x + (anchor === 'start' ? -3 : 3), baseline, text, { anchor });
+      return leader + textLine(textX, baseline, text, { anchor });
     })
     .join('');
 }

@@ -16,40 +16,46 @@ export interface Words {
 }
 
 export interface TieDownWords {
-  /** Beside its line in a view. */
+  /** Beside its line in a view: name and share. */
   readonly label: string;
-  /** The same where there is little room. */
-  readonly number: string;
-  /** In the list below the views, with its number where a label goes by that. */
+  /** The same by its number in the list, where there is no room for the name. */
+  readonly numberLabel: string;
+  /** In the list. */
   readonly row: string;
+  /** In the list where a label goes by the number. */
+  readonly numberedRow: string;
 }
 
 const WIDEST_NAME = 100;
-/** With more tie-downs than this, the labels are numbers. */
-const MANY = 24;
 const METERS_PER_INCH = 0.0254;
 
 export function wordsOf(scene: Scene, outcome: Outcome | undefined): Words {
-  const names = scene.tieDowns.map(({ id }) => lineOf(id, MOST_OF_ID));
-  const isClear = (name: string) => name !== '' && textWidth(name) <= WIDEST_NAME;
-  const numbered = names.length > MANY || !names.every(isClear);
   return {
     heading: outcome?.verdict ?? scene.articles.map(({ id }) => lineOf(id, MOST_OF_ID)).join(', '),
     because: outcome?.because ?? [],
-    tieDowns: scene.tieDowns.map((tieDown, index) => {
-      const name = names[index] as string;
-      const share = outcome?.tieDowns.get(tieDown.id)?.share;
-      const carries = share === undefined ? '' : ` ${percent(share)}`;
-      const number = `${index + 1}`;
-      const short = numbered ? `${number} ${fitted(name, WIDEST_NAME)}` : name;
-      return {
-        label: (names.length > MANY ? number : short) + carries,
-        number: number + carries,
-        row: `${numbered ? `${number} ` : ''}${name}: ${tieDownSays(tieDown, outcome)}`,
-      };
-    }),
+    tieDowns: tieDownWords(scene, outcome),
     notes: [...deckNotes(scene), ...scene.articles.flatMap(articleNotes)],
   };
+}
+
+function tieDownWords({ tieDowns }: Scene, outcome: Outcome | undefined): TieDownWords[] {
+  const names = tieDowns.map(({ id }) => lineOf(id, MOST_OF_ID));
+  const isClear = (name: string) => name !== '' && textWidth(name) <= WIDEST_NAME;
+  const numbered = !names.every(isClear); // a name cut short may look like another
+  return tieDowns.map((tieDown, index) => {
+    const name = names[index] as string;
+    const number = `(${index + 1})`;
+    const share = outcome?.tieDowns.get(tieDown.id)?.share;
+    const carries = share === undefined ? '' : ` ${percent(share)}`;
+    const row = `${name}: ${tieDownSays(tieDown, outcome)}`;
+    const numberedRow = `${number} ${row}`;
+    return {
+      label: `${numbered ? `${number} ${fitted(name, WIDEST_NAME)}` : name}${carries}`,
+      numberLabel: number + carries,
+      row: numbered ? numberedRow : row,
+      numberedRow,
+    };
+  });
 }
 
 /** The whole in sentences. */
