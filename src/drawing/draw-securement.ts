@@ -91,6 +91,8 @@ export function drawSecurement(
   const description = lineOf(describe(words), 3000);
   const name = id ?? contentName('securement', title + description + markup);
   const [width, height] = [PAGE.width, Math.ceil(bottom)];
+  const edge = { rx: 4, fill: PAPER, stroke: '#8a8a8a' };
+  const paper = element('rect', { x: 0.5, y: 0.5, width: width - 1, height: height - 1, ...edge });
   return element(
     'svg',
     {
@@ -98,22 +100,11 @@ export function drawSecurement(
       viewBox: `0 0 ${width} ${height}`,
       role: 'img',
       'aria-labelledby': `${name}-title ${name}-desc`,
-      'font-family': 'sans-serif',
-      'font-size': TEXT_SIZE,
-      fill: INK,
     },
     element('title', { id: `${name}-title` }, escaped(title)) +
       element('desc', { id: `${name}-desc` }, escaped(description)) +
-      element('rect', {
-        x: 0.5,
-        y: 0.5,
-        width: width - 1,
-        height: height - 1,
-        rx: 4,
-        fill: PAPER,
-        stroke: '#8a8a8a',
-      }) +
-      markup,
+      // one step in, so that what a page says of every svg does not reach the letters
+      element('g', { 'font-family': 'sans-serif', 'font-size': TEXT_SIZE, fill: INK }, paper + markup),
   );
 }
 

@@ -103,9 +103,16 @@ function inRows<L extends Label>(
         }
       }
     }
-    if (!moved) return rows;
+    if (!moved) return withoutGaps(rows);
   }
   return undefined;
+}
+
+/** Moving out can leave a row empty. */
+function withoutGaps<Place extends { readonly row: number }>(places: readonly Place[]): Place[] {
+  const used = new Set(places.map(({ row }) => row));
+  const below = (row: number) => [...used].filter((other) => other < row).length;
+  return places.map((place) => ({ ...place, row: below(place.row) }));
 }
 
 /** To the right or the left of its leader, but not over the edge. */

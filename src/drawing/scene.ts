@@ -68,8 +68,7 @@ export function readScene(plan: Plan, asked: UnitSystem | undefined): Scene {
   return scene;
 }
 
-export const isDrawn = ({ box, centerOfGravity }: SceneArticle): boolean =>
-  box !== undefined || centerOfGravity !== undefined;
+const isDrawn = ({ box, centerOfGravity }: SceneArticle): boolean => box !== undefined || centerOfGravity !== undefined;
 
 function readDeck({ vehicle }: Plan): Box | undefined {
   const deck = vehicle?.deck;

@@ -4,7 +4,19 @@ import { checkSecurement } from '../../src/securement/check-securement.js';
 import type { Plan, TieDown } from '../../src/securement/plan.js';
 import { us49cfr393_2024 } from '../../src/securement/rules/us-49cfr393-2024/index.js';
 import { issueOf } from '../quantities/issue-of.js';
-import { direct, direction, FRONT, machine, PLAN, restraint, SCALE, TIE_DOWNS, tension, VEHICLE } from './plans.js';
+import {
+  direct,
+  direction,
+  elastic,
+  FRONT,
+  machine,
+  PLAN,
+  restraint,
+  SCALE,
+  TIE_DOWNS,
+  tension,
+  VEHICLE,
+} from './plans.js';
 import {
   everyElement,
   lineOf,
@@ -167,8 +179,11 @@ describe('a standalone file', () => {
   });
 
   it('has letters of at least 12 px on a page 360 px wide', () => {
-    const sizes = [svg, ...named(svg, 'text')].map(({ attributes }) => Number(attributes['font-size'] ?? 12));
-    expect(Math.min(...sizes)).toBeGreaterThanOrEqual(12);
+    const sizes = withAttribute(svg, 'font-size').map((each) => numberOf(each, 'font-size'));
+    expect(sizes.length).toBeGreaterThan(1);
+    expect(Math.min(...sizes)).toBe(12);
+    // every text stands inside the group that gives the size
+    expect(svg.children.map(({ name }) => name)).toEqual(['title', 'desc', 'g']);
   });
 
   it('brings its own paper, over the whole page', () => {
@@ -295,7 +310,7 @@ describe('with a result of solveRestraint', () => {
     [1, '4.5', '10 3'],
     [1.2, '4.5', '10 3'],
   ])('draws a share of %d with its width and dashes', (share, width, dash) => {
-    const result = restraint({ directions: [direction({ tensions: [tension('strap', share)] })] });
+    const result = restraint({ directions: [direction({}, { tensions: [tension('strap', share)] })] });
     const { attributes } = lineOf(viewOf(drawn(PLAN, result), 'above'), 'strap');
     expect([attributes['stroke-width'], attributes['stroke-dasharray']]).toEqual([width, dash]);
   });
@@ -311,7 +326,7 @@ describe('with a result of solveRestraint', () => {
     [9.99, '999 %'],
     [12, 'over 999 %'],
   ])('writes a share of %d on its side of 100', (share, text) => {
-    const result = restraint({ directions: [direction({ tensions: [tension('strap', share)] })] });
+    const result = restraint({ directions: [direction({}, { tensions: [tension('strap', share)] })] });
     expect(textsOf(drawn(PLAN, result))).toContain(`strap: ${text} of capacity`);
   });
 
@@ -324,44 +339,56 @@ describe('with a result of solveRestraint', () => {
     [5000, 'factor over 1000 of 0.8 g'],
     [null, 'never gives way'],
   ])('writes a factor of %d on its side of 1', (factor, text) => {
-    expect(wordsOf(drawn(PLAN, restraint({ directions: [direction({ factor })] })))).toContain(
-      `Decides: forward, ${text}`,
-    );
+    expect(
+      wordsOf(
+        drawn(
+          PLAN,
+          restraint({ directions: [direction({}, { outcome: factor === null ? 'unbounded' : 'limited', factor })] }),
+        ),
+      ),
+    ).toContain(`Decides: forward, ${text}`);
+  });
+
+  it.each([
+    ['impossible', 'cannot stand even at rest'],
+    ['not-solved', 'not solved'],
+  ])('has words for a limit that is %s', (outcome, text) => {
+    const result = restraint({ directions: [direction({}, { outcome, factor: null, mode: null })] });
+    expect(wordsOf(drawn(PLAN, result))).toContain(`Decides: forward, ${text}.`);
   });
 
   it('takes the shares of the stiffness model where there is one', () => {
-    const elastic = {
-      tensions: [tension('strap', 0.41)],
-      firstAtCapacity: null,
-      firstSlip: null,
-      firstLift: null,
-      residual: 0,
-    };
-    const words = wordsOf(
-      drawn(PLAN, restraint({ directions: [direction({ elastic, tensions: [tension('strap', 1)] })] })),
-    );
+    const shared = { elastic: elastic([tension('strap', 0.41)]) };
+    const result = restraint({ directions: [direction(shared, { tensions: [tension('strap', 1)] })] });
+    const words = wordsOf(drawn(PLAN, result));
     expect(words).toContain('strap: 41 % of capacity');
     expect(words).toContain('at 0.8 g forward, shared by stiffness.');
   });
 
-  it('says what is not known', () => {
+  // The lower of the two decides: the limit at 1.2, or the first tie-down at its capacity.
+  it.each([
+    [1.19, 'Decides: forward, factor 1.19 of 0.8 g, then rear left is at its capacity.'],
+    [1.2, 'Decides: forward, factor 1.2 of 0.8 g, then it slides.'],
+    [1.21, 'Decides: forward, factor 1.2 of 0.8 g, then it slides.'],
+  ])('says what gives way first, the first tie-down at %d', (factor, text) => {
+    const first = elastic([tension('rear left', 0.8)], { id: 'rear left', factor });
     const result = restraint({
-      verdict: 'undetermined',
-      directions: [
-        direction({ verdict: 'undetermined', missing: [{ code: 'X', params: {}, text: 'The strap has no rating.' }] }),
-      ],
-      capacities: [
-        { id: 'strap', capacity: null },
-        { id: 'rear left', capacity: { value: 1, unit: 'kg' } },
-      ],
+      verdict: 'pass',
+      directions: [direction({ verdict: 'pass', elastic: first }, { factor: 1.2 })],
     });
-    const picture = drawn(PLAN, result);
+    expect(wordsOf(drawn(PLAN, result))).toContain(text);
+  });
+
+  it('says what is not known', () => {
+    const undecided = direction({ verdict: 'undetermined' }, { tensions: [tension('strap', null)] });
+    const missing = ['The strap has no rating.', 'b', 'c', 'd', 'e'].map((text) => ({ code: 'X', params: {}, text }));
+    const picture = drawn(PLAN, restraint({ verdict: 'undetermined', directions: [undecided], missing }));
     expect(textsOf(picture)).toEqual(
       expect.arrayContaining([
         'Decides: forward, not determined.',
         'The strap has no rating.',
+        'And 2 more.',
         'strap: capacity not known',
-        'rear left: no tension given',
         'front left: not in this result',
       ]),
     );
@@ -484,7 +511,7 @@ describe('it refuses', () => {
     [
       'a result with a tie-down that the plan has not',
       PLAN,
-      restraint({ directions: [direction({ tensions: [tension('strap', 1), tension('gone', 1)] })] }),
+      restraint({ directions: [direction({}, { tensions: [tension('strap', 1), tension('gone', 1)] })] }),
       undefined,
       'UNKNOWN_REFERENCE',
       'result.directions[0].limit.tensions[1].id',
@@ -492,18 +519,18 @@ describe('it refuses', () => {
     [
       'a governing tie-down that the plan has not',
       PLAN,
-      restraint({ directions: [direction({ governing: ['gone'] })] }),
+      restraint({ directions: [direction({}, { governing: ['gone'] })] }),
       undefined,
       'UNKNOWN_REFERENCE',
       'result.directions[0].limit.governing[0]',
     ],
     [
-      'a capacity of a tie-down that the plan has not',
+      'a first tie-down at capacity that the plan has not',
       PLAN,
-      restraint({ capacities: [{ id: 'gone', capacity: null }] }),
+      restraint({ directions: [direction({ elastic: elastic([], { id: 'gone', factor: 1 }) })] }),
       undefined,
       'UNKNOWN_REFERENCE',
-      'result.capacities[0].id',
+      'result.directions[0].elastic.firstAtCapacity.id',
     ],
     [
       'a result that lost its directions',
@@ -516,7 +543,7 @@ describe('it refuses', () => {
     [
       'a direction that is none',
       PLAN,
-      restraint({ governing: 'down' as never }),
+      restraint({ governing: 'down' }),
       undefined,
       'UNKNOWN_VALUE',
       'result.governing',

@@ -2,9 +2,8 @@
 //
 // The deck is 8.1 m long and the page gives 360 - 2 · 18 = 324 units to it: 40 units to the meter. Nothing else
 // reaches past the deck, and at 2 m and 1.5 m the views are lower than the 240 units that would ask for a smaller scale.
-import { N } from '../../src/quantities/constructors.js';
 import type { Article, Plan, Point, TieDown } from '../../src/securement/plan.js';
-import type { DirectionAnswer, Restraint, Tension } from '../../src/securement/restraint.js';
+import type { Restraint } from '../../src/securement/restraint.js';
 
 export const SCALE = 40;
 /** The front of the deck, the frontmost of all, in units from the left edge. */
@@ -49,54 +48,60 @@ export const VEHICLE: NonNullable<Plan['vehicle']> = {
 
 export const PLAN: Plan = { vehicle: VEHICLE, articles: [machine], tieDowns: TIE_DOWNS };
 
-export const tension = (id: string, utilization: number): Tension => ({
-  id,
-  tension: N(20000 * utilization),
-  utilization,
-});
+export interface Share {
+  readonly id: string;
+  readonly utilization: number | null;
+}
 
-/** One direction of a result made by hand. */
-export function direction(more: Partial<Omit<DirectionAnswer, 'limit'>> & Partial<DirectionAnswer['limit']> = {}) {
-  const { factor = 0.83, mode = 'slides', tensions = [], governing = [], ...rest } = more;
+export const tension = (id: string, utilization: number | null): Share => ({ id, utilization });
+
+/** The way that decides, of a result made by hand: its limit answer and whatever else is given. */
+export function direction(fields: object = {}, limit: object = {}) {
   return {
     direction: 'forward',
     acceleration: { value: 0.8, unit: 'g' },
     verdict: 'fail',
-    mode,
-    limit: { factor, mode, tensions, governing, residual: 0 },
+    limit: { outcome: 'limited', factor: 0.83, mode: 'slides', tensions: [], governing: [], residual: 0, ...limit },
     elastic: null,
     withoutOne: [],
     ifOff: [],
-    missing: [],
-    ...rest,
-  } as DirectionAnswer;
+    ...fields,
+  };
 }
 
-/** A result of `solveRestraint` made by hand, with the shares of capacity given. */
-export function restraint(more: Partial<Restraint> = {}): Restraint {
+export const elastic = (tensions: readonly Share[], firstAtCapacity: object | null = null) => ({
+  outcome: 'solved',
+  verdict: 'pass',
+  tensions,
+  firstAtCapacity,
+  firstSlip: null,
+  firstLift: null,
+  residual: 0,
+});
+
+/** A result of `solveRestraint` made by hand, of the fields that a drawing reads. */
+export function restraint(fields: object = {}): Restraint {
+  const tensions = [
+    tension('front left', 0),
+    tension('front right', 0.3),
+    tension('rear left', 1),
+    tension('strap', 0.62),
+  ];
   return {
     result: 'solveRestraint',
     verdict: 'fail',
     article: 'machine',
     governing: 'forward',
     directions: [
-      direction({
-        tensions: [
-          tension('front left', 0),
-          tension('front right', 0.3),
-          tension('rear left', 1),
-          tension('strap', 0.62),
-        ],
-        governing: ['rear left'],
-      }),
-      direction({ direction: 'up', verdict: 'pass', mode: 'holds', factor: null }),
+      direction({}, { tensions, governing: ['rear left'] }),
+      direction({ direction: 'up', verdict: 'pass' }, { outcome: 'unbounded', factor: null, mode: null }),
     ],
-    capacities: TIE_DOWNS.map(({ id }) => ({ id, capacity: { value: 2000, unit: 'kg' } })),
+    missing: [],
     inputs: {},
     steps: [],
     sources: [],
     assumptions: [],
     cautions: [],
-    ...more,
-  };
+    ...fields,
+  } as unknown as Restraint;
 }
