@@ -33,8 +33,8 @@ const BUDGETS: readonly Budget[] = [
   { target: 8, limit: 8.7, names: ['identifyChain', 'us49cfr393_108_2024'] },
   { target: 8, limit: 9.7, names: ['assemblyRating', 'us49cfr393_108_2024'] },
   { target: 15, limit: 17.2, names: ['checkSecurement', 'us49cfr393_2024'] },
-  { target: 8, limit: 13.9, names: ['drawSecurement'] },
-  { target: 30, limit: 42.9, names: ['*'] },
+  { target: 8, limit: 14.1, names: ['drawSecurement'] },
+  { target: 30, limit: 43.1, names: ['*'] },
 ];
 
 async function bundle(names: readonly string[], from: string) {

@@ -41,12 +41,12 @@ export function outcomeOfCheck(result: SecurementCheck, ids: PlanIds): Outcome {
 function ratingOf({ id, workingLoadLimit, weakest }: CountedTieDown, ids: PlanIds): [string, TieDownOutcome] {
   checkKnown(id, ids.tieDowns, 'id');
   const parts = listAt(weakest, 'weakest').map((part) => lineOf(textOf(part), MOST_OF_ID));
-  const rating =
+  const rated =
     workingLoadLimit === null
       ? 'rating not known'
       : `rated ${lineOf(formatQuantity(readAny(workingLoadLimit, 'workingLoadLimit')), 30)}`;
-  const weak = parts.length === 0 ? '' : `, weakest part: ${parts.join(', ')}`;
-  return [id, { known: workingLoadLimit !== null, words: `${rating}${weak}` }];
+  const weak = parts.length === 0 ? '' : `, weakest part: ${lineOf(parts.join(', '), 200)}`;
+  return [id, { known: workingLoadLimit !== null, words: `${rated}${weak}` }];
 }
 
 function reasonsOf(check: Check): string[] {

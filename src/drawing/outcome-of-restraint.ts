@@ -68,7 +68,7 @@ export function outcomeOfRestraint(result: Solved, ids: PlanIds): Outcome {
   checkKnown(article, ids.articles, 'article');
   const name = lineOf(article, MOST_OF_ID);
   const words = {
-    pass: `${name}: holds in every direction looked at`,
+    pass: `${name}: holds all that is asked`,
     fail: `${name}: does not hold`,
     undetermined: `${name}: not determined, a fact is missing`,
     'not-applicable': `${name}: nothing to hold`,

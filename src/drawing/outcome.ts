@@ -58,7 +58,7 @@ export function itemsAt<Item, Read>(list: readonly Item[], name: string, read: (
 }
 
 export function listAt<Item>(list: readonly Item[], name: string): readonly Item[] {
-  if (Array.isArray(list)) return list;
+  if (Array.isArray(list)) return [...list]; // a hole becomes an item, which its reader refuses or describes
   return fail('MISSING_FIELD', name, 'the list that the result came with', list, 'Give the whole result.');
 }
 

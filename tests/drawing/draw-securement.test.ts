@@ -278,7 +278,7 @@ describe('with a result of solveRestraint', () => {
   });
 
   it.each([
-    ['pass', 'machine: holds in every direction looked at'],
+    ['pass', 'machine: holds all that is asked'],
     ['undetermined', 'machine: not determined, a fact is missing'],
     ['not-applicable', 'machine: nothing to hold'],
   ] as const)('has words for %s', (verdict, words) => {
