@@ -46,6 +46,7 @@ export {
   parseTradeSize,
   type TradeSize,
 } from './chain/trade-size.js';
+export { type DrawingOptions, drawSecurement } from './drawing/draw-securement.js';
 export { RiggingError, type RiggingErrorCode, type RiggingIssue } from './errors.js';
 export { explain, type SheetFormat } from './explain/explain.js';
 export { type Fit, fits, type Hook } from './hardware/fits.js';

@@ -26,7 +26,7 @@ const FORBIDDEN: readonly Word[] = [
   // Cite the document itself: addresses die. The name of the SVG and JSON Schema formats is an address.
   {
     what: 'a web address',
-    pattern: /\b(https?:\/\/|www\.)(?!www\.w3\.org\/2000\/svg|json-schema\.org\/)/,
+    pattern: /\b(https?:\/\/|(?<!\/\/)www\.)(?!www\.w3\.org\/2000\/svg|json-schema\.org\/)/,
     except: /^package-lock\.json$/,
   },
   { what: 'a mail address', pattern: /[\w.]+@[\w-]+\.(com|org|net|io)\b/ },
