@@ -9,7 +9,12 @@ export const highs = await loadHighs();
 /** A model that solves to tolerances of 1e-9 and says nothing. */
 export function makeModel(data: ModelData): Model {
   const model = highs.createModel(data);
-  model.options.set({ output_flag: false, primal_feasibility_tolerance: 1e-9, dual_feasibility_tolerance: 1e-9 });
+  model.options.set({
+    output_flag: false,
+    primal_feasibility_tolerance: 1e-9,
+    dual_feasibility_tolerance: 1e-9,
+    qp_iteration_limit: 500, // it may go round in circles
+  });
   return model;
 }
 

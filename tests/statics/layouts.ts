@@ -124,3 +124,36 @@ export const anyFriction: fc.Arbitrary<'none' | Coulomb> = fc.oneof(
   fc.constant('none' as const),
   fc.record({ multiplier: fc.constantFrom(1, 0.75), coneSides: fc.constantFrom(3, 4, 8, 16) }),
 );
+
+/** A machine of 10 to 40 kN on four contacts with a chain from each corner outward, as one is tied down. */
+export const tiedDown: fc.Arbitrary<RigidLoad & { members: readonly (Member & { stiffness: number })[] }> = fc
+  .record({
+    weight: between(10_000, 40_000),
+    centerOfGravity: fc.tuple(between(-0.3, 0.3), between(-0.1, 0.1), between(0.5, 1)),
+    friction: between(0.1, 0.6),
+    out: fc.array(fc.tuple(between(0.3, 1.2), between(0.1, 0.5), between(0.4, 1), between(0, 2000)), {
+      minLength: 4,
+      maxLength: 4,
+    }),
+  })
+  .map(({ weight, centerOfGravity, friction, out }) => {
+    const signs = [1, -1].flatMap((x) => [1, -1].map((y) => [x, y] as const));
+    return {
+      weight,
+      centerOfGravity,
+      contacts: signs.map(([x, y], index) => ({
+        id: `contact ${index}`,
+        at: [x * 1.2, y * 0.7, 0] as const,
+        friction,
+      })),
+      members: signs.map(([x, y], index) => {
+        const [far, aside, height, pretension] = out[index]!;
+        const length = Math.hypot(far, aside, height);
+        return member(`chain ${index}`, [x * (1.2 + far), y * (0.6 + aside), 0], [x * 1.2, y * 0.6, height], {
+          capacity: 20_000,
+          pretension,
+          stiffness: 4e6 / length,
+        });
+      }),
+    };
+  });
