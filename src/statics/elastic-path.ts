@@ -2,7 +2,7 @@ import { type ContactMode, facetSlack, facetsOf, OPEN } from './contact-law.js';
 import { type ElasticModel, type ElasticState, emptyState, type Standing } from './elastic-model.js';
 import { type Rates, solveRates } from './elastic-rates.js';
 import { addTo, inner } from './linear-equations.js';
-import type { Loading } from './rigid-load.js';
+import { type Loading, steadyWrench } from './rigid-load.js';
 import type { Vec3 } from './vector.js';
 
 /** A stretch of the path on which everything changes in proportion to the factor. */
@@ -50,7 +50,8 @@ export function followPath(
 ): PathEnd {
   const state = emptyState(model);
   const pretensions = model.members.map(({ pretension }) => pretension);
-  const settling = solveRates(model, standingOf(model, state), sideOf(loading.steady), pretensions);
+  const steady = Float64Array.from(steadyWrench(model.load, loading));
+  const settling = solveRates(model, standingOf(model, state), steady, pretensions);
   if (settling.outcome === 'free') return { outcome: 'impossible', motion: settling.motion };
   if (settling.outcome !== 'moves') return settling;
   advance(state, settling.rates, 1);

@@ -113,6 +113,16 @@ export function missingFacts(held: readonly HeldBy[]): readonly Note[] {
   });
 }
 
+/** The tie-downs whose stiffness must be known before it is known how they share. */
+export function missingStiffness({ members }: RigidLoad): readonly Note[] {
+  const soft = members.filter(({ capacity, stiffness }) => capacity > 0 && stiffness === undefined);
+  return [...new Set(soft.map(({ id }) => id))].map((id) => note(NO_STIFFNESS, { tieDown: id }));
+}
+
+const NO_STIFFNESS: Words = [
+  'NO_STIFFNESS',
+  'Tie-down {tieDown}: its axial stiffness, without which it is not known how the load shares. For chain see chainStiffness.',
+];
 const NO_POINTS: Words = ['NO_POINTS', 'Tie-down {tieDown}: the points it runs between. Until then it counts nothing.'];
 const NO_PRETENSION: Words = [
   'NO_PRETENSION',

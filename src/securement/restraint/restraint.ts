@@ -42,15 +42,20 @@ export interface LimitAnswer {
 
 /** The elastic answer: how the load shares when every tie-down is a spring, a short flat stiff one first. */
 export interface ElasticAnswer {
-  readonly outcome: 'solved' | 'mechanism' | 'impossible' | 'not-solved';
+  /**
+   * At the acceleration asked for. `equilibrium`: it comes to rest. `gives-way`: nothing stiff is left that resists.
+   * `impossible`: it finds no rest without any acceleration. `not-solved`: no answer rather than a wrong one.
+   */
+  readonly outcome: 'equilibrium' | 'gives-way' | 'impossible' | 'not-solved';
   readonly verdict: Verdict;
-  /** Tensions at the acceleration asked for; empty where there is no balance. */
+  /** Tensions at the acceleration asked for; empty where it does not come to rest. */
   readonly tensions: readonly Tension[];
-  /** The first tie-down to reach its capacity, and at which multiple of the acceleration; null where none does. */
+  /** The first tie-down to reach its capacity, and at which multiple of the acceleration; null: none does up to 10. */
   readonly firstAtCapacity: { readonly id: string; readonly factor: number } | null;
-  /** The multiples at which the load first slips and first leaves a contact; null where it does not. */
+  /** The multiples at which the load first slips, first leaves a contact, and gives way; null: it does not up to 10. */
   readonly firstSlip: number | null;
   readonly firstLift: number | null;
+  readonly givesWay: number | null;
   readonly residual: number | null;
 }
 

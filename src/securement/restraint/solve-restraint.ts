@@ -16,8 +16,9 @@ import type { SourceRef } from '../../working/source.js';
 import { Working } from '../../working/step.js';
 import { type ArticleLayout, readLayout } from '../layout.js';
 import type { Plan } from '../plan.js';
+import { elasticAnswer, elasticLoad } from './elastic.js';
 import { factorOf, limitAnswer, worstOf } from './limit.js';
-import { checkFriction, forceIn, type HeldBy, missingFacts, rateAll, rigidLoadOf } from './load.js';
+import { checkFriction, forceIn, type HeldBy, missingFacts, missingStiffness, rateAll, rigidLoadOf } from './load.js';
 import {
   type Accelerations,
   type DeckSlope,
@@ -57,6 +58,60 @@ const SYSTEMS: readonly CapacitySystem[] = [
   'breakingStrength',
 ];
 
+/**
+ * Whether a layout of tie-downs holds an article in a hard stop, a swerve or a jolt: forces and moments on the whole
+ * machine, direction by direction. Two answers, which are not the same and are both given:
+ *
+ * - `limit`: the greatest f for which tensions within capacities, friction and pushes of the deck can balance
+ *   W · (gravity + f · a) at all. It shares the load in the most favorable way, so it is **necessary for holding, not
+ *   sufficient**. With friction it is an upper bound: dry friction may give way before. With `friction: 'none'` it holds
+ *   for tie-downs that yield at their capacity.
+ * - `elastic`: how the load shares when every tie-down is a spring of EA / L, a short, flat, stiff one first; at which
+ *   multiple of a the first reaches its capacity, and the load first slips, lifts and gives way. It needs the stiffness of
+ *   every tie-down: {@link chainStiffness} gives that of chain.
+ *
+ * The verdict of a direction is `fail` where either answer fails below 1, `pass` where both hold, else `undetermined`. The
+ * limit is found again without each tie-down, and with every stated tolerance used up the worse way.
+ *
+ * A direct tie-down, or a loop back to its own side, holds by its strength. One that runs over to the other side presses
+ * with its pretension and holds nothing back. Every balance is checked by separate code to 1e-9 of the weight.
+ *
+ * @param input.articles with `centerOfGravity`, `contacts` and, where friction counts, `friction`
+ * @param input.tieDowns with `anchor` and `attachment`, and `parts` or `capacities`; `pretension` and `axialStiffness`
+ * @param input.article which article; omitted: the only one
+ * @param input.accelerations what to hold, `{ forward: '0.8 g', ... }`; braking throws the load forward
+ * @param input.capacity the capacity that tie-downs are held to: `'workingLoadLimit'`, `'lashingCapacity'`,
+ * `'maximumSecuringLoad'`, `'ratedStrength'` or `'breakingStrength'`
+ * @param input.ratings a table of that capacity for parts without a mark; omitted: only marks count
+ * @param input.friction `'none'`, `'full'`, or the share that counts, such as 0.75
+ * @param input.deckSlope `{ noseUp, leftUp }`, angles; omitted: level
+ * @param input.tolerances `{ angle, friction, centerOfGravity }`: how far figures may be off
+ * @param input.units `'us'` (lbf) or `'si'` (N); omitted: the system of the article's mass
+ * @throws RiggingError `MISSING_FIELD` (no center of gravity, contacts, friction, direction), `CONFLICTING_FIELDS`,
+ * `UNKNOWN_REFERENCE`, `UNKNOWN_FIELD`, `UNKNOWN_VALUE`, `IMPOSSIBLE_GEOMETRY`, `NOT_POSITIVE`, `WRONG_KIND`, and as
+ * {@link checkSecurement}
+ * @validity rigid load on a rigid deck, small displacements, straight runs; tires and springs settle and slacken tie-downs.
+ * The circle of friction is taken as a polygon of 32 sides inside it, at most half a percent less
+ * @source equilibrium of a rigid body, limit analysis and the direct stiffness method, as in textbooks of mechanics
+ * @example
+ * const at = (x: number, y: number, z: number) => [{ value: x, unit: 'ft' }, { value: y, unit: 'ft' }, { value: z, unit: 'ft' }] as const;
+ * const chain = (id: string, x: number, y: number) => ({
+ *   id, holds: 'tractor', path: 'vehicle-to-cargo', capacities: { workingLoadLimit: '4700 lb' }, axialStiffness: '1200000 lbf',
+ *   anchor: at(x < -6 ? x - 4 : x + 4, y * 3, 0), attachment: at(x, y * 1.5, 2),
+ * } as const);
+ * const { verdict, directions } = solveRestraint({
+ *   articles: [{
+ *     id: 'tractor', kind: 'machinery', mass: '4680 lb', length: '12 ft', friction: 0.4, centerOfGravity: at(-6.5, 0, 2.5),
+ *     contacts: [at(-4, 2, 0), at(-4, -2, 0), at(-9, 2, 0), at(-9, -2, 0)].map((each) => ({ at: each })),
+ *   }],
+ *   tieDowns: [chain('front left', -3, 1), chain('front right', -3, -1), chain('rear left', -9, 1), chain('rear right', -9, -1)],
+ *   accelerations: { forward: '0.8 g', rearward: '0.5 g', left: '0.5 g', right: '0.5 g' },
+ *   capacity: 'workingLoadLimit',
+ *   friction: 'full',
+ * });
+ * console.log(verdict, directions.map(({ mode }) => mode));
+ * // => pass [ 'holds', 'holds', 'holds', 'holds' ]
+ */
 export function solveRestraint(input: SolveRestraintInput): Restraint {
   checkObject(input, '', '{ articles, tieDowns, accelerations, capacity, friction }');
   const { capacity, ratings } = input;
@@ -75,7 +130,7 @@ export function solveRestraint(input: SolveRestraintInput): Restraint {
   const units = sharedUnits(input.units, [layout.mass]);
 
   const held = rateAll(layout, capacity, ratings, units, working);
-  const missing = missingFacts(held);
+  const unknown = missingFacts(held);
   const load = within(`articles[${index}]`, () => {
     checkFriction(layout, options);
     return rigidLoadOf(layout, held);
@@ -83,7 +138,9 @@ export function solveRestraint(input: SolveRestraintInput): Restraint {
   const loadings = asked.map(({ direction, g }): Loading => ({ steady, varying: scale(TOWARDS[direction], g) }));
   const limits = (each: RigidLoad, off = options) => limitFactors(each, loadings, off);
   const found = limits(load);
-  const atBest = missing.length > 0 ? limits(rigidLoadOf(layout, held, withoutLimit(layout))) : undefined;
+  const atBest = unknown.length > 0 ? limits(rigidLoadOf(layout, held, withoutLimit(layout))) : undefined;
+  const springs = unknown.length > 0 ? undefined : elasticLoad(load);
+  const missing = [...unknown, ...(unknown.length > 0 ? [] : missingStiffness(load))];
   const less = held.map((gone) => ({
     id: gone.tieDown.id,
     outcomes: limits(
@@ -101,16 +158,18 @@ export function solveRestraint(input: SolveRestraintInput): Restraint {
   const directions = asked.map(({ direction, g }, at): DirectionAnswer => {
     const loading = loadings[at] as Loading;
     const limit = limitAnswer(load, loading, found[at] as LimitOutcome, atBest?.[at], options, units);
+    const elastic = springs === undefined ? null : elasticAnswer(springs, loading, options, units);
+    const verdict = worseOf(limit.verdict, elastic?.verdict ?? 'undetermined');
     const { factor, outcome } = limit;
     const values = { W: forceIn(layout.weight, units), a: new Quantity(g, 'g') };
     working.step(direction, 'f', GREATEST_FACTOR, values, factor ?? outcome);
     return {
       direction,
       acceleration: new Quantity(g, 'g'),
-      verdict: limit.verdict,
-      mode: limit.verdict === 'pass' ? 'holds' : limit.mode,
+      verdict,
+      mode: verdict === 'pass' ? 'holds' : limit.mode,
       limit,
-      elastic: null,
+      elastic,
       withoutOne: less.map(({ id, outcomes }) => ({ id, ...factorOf(outcomes[at] as LimitOutcome) })),
       ifOff: off.map(({ what, outcomes }) => ({
         what,
@@ -124,7 +183,7 @@ export function solveRestraint(input: SolveRestraintInput): Restraint {
   return makeResult(
     'solveRestraint',
     {
-      verdict: overall(directions),
+      verdict: worseOf(...directions.map(({ verdict }) => verdict)),
       article: layout.article.id,
       governing: governingOf(directions),
       directions,
@@ -154,11 +213,9 @@ function indexOfArticle(layouts: readonly ArticleLayout[], wanted: string | unde
   return index;
 }
 
-function overall(directions: readonly DirectionAnswer[]): Verdict {
-  for (const verdict of ['fail', 'undetermined'] as const) {
-    if (directions.some((each) => each.verdict === verdict)) return verdict;
-  }
-  return 'pass';
+/** What fails, fails; what is open, is open; else it passes. */
+function worseOf(...verdicts: readonly Verdict[]): Verdict {
+  return verdicts.find((each) => each === 'fail') ?? verdicts.find((each) => each === 'undetermined') ?? 'pass';
 }
 
 /** The direction that holds the least. */
