@@ -116,9 +116,11 @@ export type {
   RuleContext,
   RuleSet,
 } from './securement/rule-set.js';
+export { euEn12195_1_2010 } from './securement/rules/eu-en12195-1-2010/index.js';
 export { us49cfr393_110_2024, us49cfr393_2024 } from './securement/rules/us-49cfr393-2024/index.js';
 export { type TensionerLength, type TieDownLength, tieDownLength } from './securement/tie-down-length.js';
 export { type TieDownsRequired, tieDownsRequired } from './securement/tie-downs-required.js';
+export { euEn12195_3_2001 } from './tables/eu-en12195-3-2001.js';
 export type {
   CapacitySystem,
   CapacityTable,

@@ -1,5 +1,6 @@
 import { fail } from './errors.js';
 import type { RuleSet } from './securement/rule-set.js';
+import { euEn12195_1_2010 } from './securement/rules/eu-en12195-1-2010/index.js';
 import { us49cfr393_2024 } from './securement/rules/us-49cfr393-2024/index.js';
 import type { RatingTable } from './tables/rating-table.js';
 import { us49cfr393_108_2024, us49cfr393_108_chain_2024 } from './tables/us-49cfr393-108-2024.js';
@@ -15,7 +16,7 @@ import { usWeldedChain_2003 } from './tables/us-welded-chain-2003.js';
  * // => 'United States, federal'
  */
 export function ruleSetById(id: string): RuleSet {
-  const known = [us49cfr393_2024];
+  const known = [us49cfr393_2024, euEn12195_1_2010];
   return (
     known.find((rules) => rules.id === id) ??
     fail('UNKNOWN_RULE_SET', 'id', known.map((rules) => rules.id).join(', '), id, 'Write the id as results echo it.')

@@ -1,0 +1,159 @@
+import { type Check, type CheckSubject, undeterminedCheck } from '../../../working/check.js';
+import { note } from '../../../working/note.js';
+import type { Working } from '../../../working/step.js';
+import { anglesOf, type Heading, holdingBack, pressingDown } from '../../forces.js';
+import { MOST_FRICTION } from '../../layout.js';
+import type { Article } from '../../plan.js';
+import type { RuleContext } from '../../rule-set.js';
+import { aboutRule, type Coefficients, coefficients, factor, STANDARD, safetyFactor } from './cite.js';
+import type { Load } from './load.js';
+import { plus, type Range } from './range.js';
+import { rankOf, settle, shown } from './settle.js';
+import { heldByDirect, mayHoldDirectly } from './sliding-direct.js';
+import { type Held, heldByOverTop } from './sliding-over-top.js';
+
+/**
+ * Sliding in a heading: what friction does not hold of m · g · c must be held by the lashings,
+ * m · g · (c − μ · cz) ≤ sum over over-top lashing + sum over direct lashing. Where friction alone holds, the left side
+ * is zero; the least number of lashings stays.
+ *
+ * Over-top lashing counts with μ as it stands. Once direct lashing is counted, the whole friction term is 0.75 · μ,
+ * because the load creeps before direct lashing takes up force. A load may be held either way, so the better counts.
+ */
+export function checkSliding(load: Load, heading: Heading, context: RuleContext): Check {
+  const { working } = context;
+  const { layout, friction } = load;
+  const about = aboutRule(working, `sliding-${heading}`, `Sliding ${heading}`, layout.article.id, 'sliding');
+  const best = bestWay(about, load, heading, friction.mu ?? 0, context);
+  const mostFriction = friction.mu === undefined && bestWay(about, load, heading, MOST_FRICTION, context);
+  const { check } = best;
+  const decided = mostFriction === false || (check.verdict === 'pass' && mostFriction.check.verdict === 'pass');
+  if (working.shown) {
+    showWay(best, load, heading, context);
+    if (decided && mostFriction !== false) working.assumptions.push(note(WITHOUT_FRICTION, { heading }));
+  }
+  if (decided && check.verdict === 'pass') {
+    noteFrictionOfDirect(best, load, heading, working);
+    return check;
+  }
+  const missing = [...friction.missing, ...(check.verdict === 'undetermined' ? check.missing : [])];
+  if (heading === 'forward' && isBlocked(layout.article)) {
+    const force = shown(best.demand - Math.max(0, best.force.least), context.units);
+    return undeterminedCheck(about, [note(BLOCK_NOT_STATED, { article: layout.article.id, force }), ...missing]);
+  }
+  return decided ? check : undeterminedCheck(about, missing);
+}
+
+/** One way to hold the load in a heading: by over-top lashing alone, or with the direct lashing as well. */
+interface Way {
+  readonly check: Check;
+  readonly demand: number;
+  readonly force: Range;
+  readonly mu: number;
+  readonly fmu: number | undefined;
+  readonly overTop: Held;
+  readonly direct: Held | undefined;
+}
+
+function bestWay(about: CheckSubject, load: Load, heading: Heading, mu: number, context: RuleContext): Way {
+  const { lashings, weight } = load;
+  const { working, units } = context;
+  const { c, cz } = coefficients(working, 'sliding', heading) as Coefficients;
+  const way = (fmu?: number): Way => {
+    const counted = (fmu ?? 1) * mu;
+    const demand = Math.max(0, weight * (c - counted * cz));
+    const overTop = heldByOverTop(lashings, heading, counted, working);
+    const direct = fmu === undefined ? undefined : heldByDirect(lashings, heading, counted);
+    const force = direct === undefined ? overTop.force : plus(overTop.force, direct.force);
+    const check = settle(about, demand, force, [...overTop.missing, ...(direct?.missing ?? [])], units);
+    return { check, demand, force, mu, fmu, overTop, direct };
+  };
+  const frictional = way();
+  if (!lashings.some((lashing) => mayHoldDirectly(lashing, heading))) return frictional;
+  const mixed = way(factor(working, 'friction-factor-direct'));
+  return rankOf(frictional.check) < rankOf(mixed.check) ? frictional : mixed;
+}
+
+/** A headboard, bulkhead or other cargo stops it, how strongly is not stated. */
+function isBlocked({ blockedForward, headboard }: Article): boolean {
+  return blockedForward === true || headboard === 'adequate' || headboard === 'partial';
+}
+
+function showWay(way: Way, load: Load, heading: Heading, { working, units }: RuleContext): void {
+  const { layout, lashings } = load;
+  const { demand, force, mu, fmu, overTop, direct } = way;
+  const subject = `${layout.article.id}, ${heading}`;
+  const { c, cz } = coefficients(working, 'sliding', heading) as Coefficients;
+  const friction = fmu === undefined ? 'μ' : 'fμ · μ';
+  working.step({
+    subject,
+    symbol: 'F',
+    expression: `max(0, m · g · (c − ${friction} · cz))`,
+    values: { 'm · g': shown(load.weight, units), c, cz, μ: mu, ...(fmu === undefined ? {} : { fμ: fmu }) },
+    result: shown(demand, units),
+    clause: `${STANDARD}, sliding`,
+  });
+  for (const { tieDown, runs } of lashings) {
+    if (![...overTop.shares, ...(direct?.shares ?? [])].some(([id]) => id === tieDown.id)) continue;
+    for (const run of runs) {
+      const { alpha, beta } = anglesOf(run, heading);
+      working.step({
+        subject: `${subject}, ${tieDown.id}`,
+        symbol: 'α, β',
+        expression: 'from the points of the leg; β to the heading',
+        values: { α: { value: alpha, unit: 'deg' }, β: { value: beta, unit: 'deg' } },
+        result: `${alpha.toFixed(1)}°, ${beta.toFixed(1)}°`,
+      });
+    }
+  }
+  const held = (symbol: string, expression: string, { force: range, shares }: Held, clause: string) =>
+    working.step({
+      subject,
+      symbol,
+      expression,
+      values: shares.map(([id, share]) => [`${id}, share`, share] as const),
+      result: range.least === range.most ? shown(range.least, units) : null,
+      clause: `${STANDARD}, ${clause}`,
+    });
+  if (overTop.shares.length > 0) {
+    const fs = safetyFactor(working, heading);
+    held('R over-top', `sum(${friction} · FT · sin α) / ${fs}, both legs`, overTop, 'over-top lashing');
+  }
+  if (direct !== undefined) {
+    held('R direct', `sum(LC · (cos α · cos β + ${friction} · sin α))`, direct, 'direct lashing');
+  }
+  if (overTop.shares.length > 0 && direct !== undefined) {
+    working.step({
+      subject,
+      symbol: 'R',
+      expression: 'R over-top + R direct',
+      values: [],
+      result: force.least === force.most ? shown(force.least, units) : null,
+      clause: `${STANDARD}, over-top with direct lashing`,
+    });
+  }
+}
+
+/** A leg that runs almost across the heading is hardly stretched by a load that moves: its strength may never come into play. */
+function noteFrictionOfDirect({ fmu, mu }: Way, { lashings }: Load, heading: Heading, working: Working): void {
+  if (fmu === undefined) return;
+  for (const lashing of lashings) {
+    const { tieDown, runs } = lashing;
+    if (!mayHoldDirectly(lashing, heading)) continue;
+    if (runs.every((run) => holdingBack(run, heading) >= fmu * mu * pressingDown(run))) continue;
+    working.cautions.push(note(MORE_FRICTION_THAN_PULL, { tieDown: tieDown.id, heading }));
+  }
+}
+
+const BLOCK_NOT_STATED = {
+  code: 'BLOCK_NOT_STATED',
+  text: 'Whether what stops {article} forward takes {force}: the lashings leave that much to it.',
+};
+const WITHOUT_FRICTION = {
+  code: 'WITHOUT_FRICTION',
+  text: 'The friction is not known; {heading} the lashings are enough without any.',
+};
+const MORE_FRICTION_THAN_PULL = {
+  code: 'MORE_FRICTION_THAN_PULL',
+  text: 'Tie-down {tieDown} runs steeply or almost across: {heading} it counts more by friction than by its pull.',
+};

@@ -1,0 +1,246 @@
+import { compareExactSums, ratioOf } from '../../../quantities/exact.js';
+import {
+  type Check,
+  type CheckSubject,
+  failedCheck,
+  metCheck,
+  ratioCheck,
+  undeterminedCheck,
+} from '../../../working/check.js';
+import { type Note, note } from '../../../working/note.js';
+import type { Working } from '../../../working/step.js';
+import {
+  ALONG,
+  type Heading,
+  heldAgainstTipping,
+  leversOf,
+  pressingDown,
+  type TippingEdge,
+  tippingEdge,
+} from '../../forces.js';
+import type { Run } from '../../layout.js';
+import type { RuleContext } from '../../rule-set.js';
+import { aboutRule, type Coefficients, coefficients, factor, SIDE, STANDARD, safetyFactor } from './cite.js';
+import type { Lashing } from './lashing.js';
+import type { Load } from './load.js';
+import { NOTHING, plus, type Range, times } from './range.js';
+import { rankOf, settle, shown } from './settle.js';
+import { mayHoldDirectly } from './sliding-direct.js';
+import { alike, POINTS_NOT_STATED } from './sliding-over-top.js';
+
+/**
+ * Tilting in a heading over the outermost contacts. A load stands by itself while b / d > c / cz, with b from its
+ * center of gravity to that edge and d its height above it; c is 0.8 forward, 0.6 to the side and to the rear.
+ *
+ * Otherwise the lashings make up the moment, sum(M) ≥ m · g · (c · d − cz · b). The check states it as horizontal
+ * force at the center of gravity: m · g · c against (m · g · cz · b + sum(M)) / d.
+ */
+export function checkTilting(load: Load, heading: Heading, context: RuleContext): Check {
+  const { working, units } = context;
+  const { article, contacts, centerOfGravity } = load.layout;
+  const about = aboutRule(working, `tilting-${heading}`, `Tilting ${heading}`, article.id, 'tilting');
+  const edge = tippingEdge(load.layout, heading);
+  if (edge === undefined) {
+    const missing: Note[] = [];
+    if (centerOfGravity === undefined) missing.push(note(NO_CENTER_OF_GRAVITY, { article: article.id }));
+    if (contacts.length === 0) missing.push(note(NO_CONTACTS, { article: article.id }));
+    return undeterminedCheck(about, missing);
+  }
+  if (edge.d <= 0) return metCheck(about); // its center of gravity lies no higher than the edge
+  const free = coefficients(working, 'tilting-direct', heading) as Coefficients;
+  const order = compareWithStanding(load, edge, heading, free);
+  if (order < 0) {
+    const demand = load.weight * free.c;
+    const alone = standingForce(load, edge, free);
+    showStanding(load, edge, heading, free, context);
+    const { utilization } = ratioOf(demand, alone, () => order);
+    return ratioCheck(about, true, shown(demand, units), shown(alone, units), utilization);
+  }
+  let worst: Check | undefined;
+  for (const each of tiltingCases(load, edge, heading, working)) {
+    const check = judgeCase(about, each, load, edge, heading, context);
+    if (worst === undefined || rankOf(check) > rankOf(worst)) worst = check;
+  }
+  const held = worst as Check;
+  const unheld = order === 0 && held.verdict === 'pass' && !load.lashings.some((each) => mayHold(each, heading));
+  return unheld ? failedCheck(about, note(ON_THE_EDGE, { article: article.id })) : held;
+}
+
+/** -1 where the load stands by itself, 0 on the very edge: c · d against cz · b, exactly, of the coordinates in meters. */
+function compareWithStanding(
+  { layout }: Load,
+  edge: TippingEdge,
+  heading: Heading,
+  { c, cz }: Coefficients,
+): -1 | 0 | 1 {
+  const [x, y, z] = layout.centerOfGravity as readonly [number, number, number];
+  const [ux, uy] = ALONG[heading];
+  const m = (value: number, ...by: number[]) => ({ quantity: { value, unit: 'm' as const }, times: by });
+  return compareExactSums([m(z, c), m(x, ux, cz), m(y, uy, cz)], [m(edge.at, cz), m(edge.height, c)]);
+}
+
+/** The horizontal force at the center of gravity that tips the load when nothing holds it: m · g · cz · b / d. */
+const standingForce = ({ weight }: Load, { b, d }: TippingEdge, { cz }: Coefficients): number => (weight * cz * b) / d;
+
+/** Lashings against tilting in one heading: their moment, in N m, and the coefficients to hold it against. */
+interface TiltingCase extends Coefficients {
+  readonly name: string;
+  readonly moment: Range;
+  readonly missing: readonly Note[];
+}
+
+/**
+ * Sideways, over-top lashing has two cases, and both must hold: A, c = 0.5 with FT, and B, c = 0.6 with 0.5 · LC. To
+ * the front and rear it counts by its pretension alone. Direct lashing counts LC beside it, in every case.
+ */
+function tiltingCases(load: Load, edge: TippingEdge, heading: Heading, working: Working): readonly TiltingCase[] {
+  const { lashings } = load;
+  const direct = directMoment(lashings, edge, heading);
+  const only = coefficients(working, 'tilting-direct', heading) as Coefficients;
+  if (!lashings.some(({ method }) => method === 'over-top')) return [{ ...only, name: 'direct', ...direct }];
+  const share = factor(working, 'tension-share-of-lc');
+  const a = coefficients(working, 'tilting-over-top-a', heading);
+  const b = coefficients(working, 'tilting-over-top-b', heading);
+  const cases: TiltingCase[] = [];
+  const add = (name: string, own: Coefficients | undefined, forceOf: (lashing: Lashing) => CountedForce) => {
+    if (own === undefined) return;
+    const overTop = overTopMoment(lashings, edge, heading, safetyFactor(working, heading), forceOf);
+    const moment = plus(overTop.moment, direct.moment);
+    cases.push({ c: own.c, cz: own.cz, name, moment, missing: [...overTop.missing, ...direct.missing] });
+  };
+  add('case A, FT', a, ({ tension, missing }) => ({ force: tension, missing: missing.tension }));
+  add(`case B, ${share} · LC`, b, ({ capacity, missing }) => ({
+    force: times(capacity, share),
+    missing: missing.capacity,
+  }));
+  return cases;
+}
+
+interface CountedForce {
+  readonly force: Range;
+  readonly missing: readonly Note[];
+}
+
+type Moment = Pick<TiltingCase, 'moment' | 'missing'>;
+
+/** sum(LC · (h · cos α · cos β + s · sin α)) over the legs that hold back. */
+function directMoment(lashings: readonly Lashing[], edge: TippingEdge, heading: Heading): Moment {
+  let moment = NOTHING;
+  const missing: Note[] = [];
+  for (const lashing of lashings) {
+    if (!mayHoldDirectly(lashing, heading)) continue;
+    const { tieDown, runs, legs, capacity, missing: facts } = lashing;
+    missing.push(...facts.capacity);
+    if (runs.length < legs) missing.push(note(POINTS_NOT_STATED, { tieDown: tieDown.id }));
+    moment = plus(
+      moment,
+      runs.length < legs ? ANYTHING : times(capacity, heldAgainstTipping(alike(runs), edge, heading)),
+    );
+  }
+  return { moment, missing };
+}
+
+/** sum(lever · F) / fs over the over-top lashings. */
+function overTopMoment(
+  lashings: readonly Lashing[],
+  edge: TippingEdge,
+  heading: Heading,
+  fs: number,
+  forceOf: (lashing: Lashing) => CountedForce,
+): Moment {
+  let moment = NOTHING;
+  const missing: Note[] = [];
+  for (const lashing of lashings) {
+    const { method, tieDown, runs, legs } = lashing;
+    if (method !== 'over-top') continue;
+    const { force, missing: facts } = forceOf(lashing);
+    missing.push(...facts);
+    if (runs.length < legs) missing.push(note(POINTS_NOT_STATED, { tieDown: tieDown.id }));
+    moment = plus(moment, runs.length < legs ? ANYTHING : times(force, overTopLever(runs, edge, heading) / fs));
+  }
+  return { moment, missing };
+}
+
+/**
+ * Lever of an over-top lashing, for the force in one leg. Forward and rearward: sum(s · sin α), s from the edge to the
+ * leg. Sideways: w · sin α, w from the near leg to the far one, as if the near leg stood on the edge; where it stands
+ * beyond the edge it helps the tilting, and the sum is less. The horizontal parts are left out, as in the standard.
+ */
+function overTopLever(runs: readonly Run[], edge: TippingEdge, heading: Heading): number {
+  const legs = runs.map((run) => ({ s: leversOf(run, edge, heading).s, sin: pressingDown(run) }));
+  const sum = legs.reduce((lever, { s, sin }) => lever + s * sin, 0);
+  if (SIDE[heading] !== 'sideways') return sum;
+  const far = legs.reduce((best, leg) => (leg.s > best.s ? leg : best));
+  const near = Math.min(...legs.map(({ s }) => s));
+  return Math.min(sum, (far.s - near) * far.sin);
+}
+
+const ANYTHING: Range = { least: 0, most: Number.POSITIVE_INFINITY };
+
+const mayHold = (lashing: Lashing, heading: Heading): boolean =>
+  lashing.method === 'over-top' || mayHoldDirectly(lashing, heading);
+
+function judgeCase(
+  about: CheckSubject,
+  { name, moment, missing, c, cz }: TiltingCase,
+  load: Load,
+  edge: TippingEdge,
+  heading: Heading,
+  context: RuleContext,
+): Check {
+  const { working, units } = context;
+  const alone = standingForce(load, edge, { c, cz });
+  const capacity = { least: alone + moment.least / edge.d, most: alone + moment.most / edge.d };
+  if (working.shown) {
+    showStanding(load, edge, heading, { c, cz }, context);
+    working.step({
+      subject: `${load.layout.article.id}, ${heading}, ${name}`,
+      symbol: 'R',
+      expression: '(m · g · cz · b + sum(M)) / d',
+      values: {
+        'sum(M) / d': moment.least === moment.most ? shown(moment.least / edge.d, units) : null,
+        fs: safetyFactor(working, heading),
+      },
+      result: capacity.least === capacity.most ? shown(capacity.least, units) : null,
+      clause: `${STANDARD}, tilting`,
+    });
+  }
+  return settle(about, load.weight * c, capacity, missing, units);
+}
+
+function showStanding(
+  load: Load,
+  edge: TippingEdge,
+  heading: Heading,
+  { c, cz }: Coefficients,
+  { working, units }: RuleContext,
+): void {
+  if (!working.shown) return;
+  working.step({
+    subject: `${load.layout.article.id}, ${heading}`,
+    symbol: 'F standing',
+    expression: 'm · g · cz · b / d',
+    values: {
+      'm · g': shown(load.weight, units),
+      b: { value: edge.b, unit: 'm' },
+      d: { value: edge.d, unit: 'm' },
+      c,
+      cz,
+    },
+    result: shown(standingForce(load, edge, { c, cz }), units),
+    clause: `${STANDARD}, tilting`,
+  });
+}
+
+const NO_CENTER_OF_GRAVITY = {
+  code: 'CENTER_OF_GRAVITY_NOT_STATED',
+  text: 'The center of gravity of {article} as carried, raised equipment included.',
+};
+const NO_CONTACTS = {
+  code: 'CONTACTS_NOT_STATED',
+  text: 'Where {article} stands on the deck, as contacts: its outermost ones are the edge it would tilt over.',
+};
+const ON_THE_EDGE = {
+  code: 'ON_THE_EDGE',
+  text: '{article} stands at b / d = c / cz, neither more nor less, and no lashing holds it.',
+};
