@@ -1,3 +1,4 @@
+import { checkOneOf } from '../../../input-checks.js';
 import { type Check, type CheckSubject, undeterminedCheck } from '../../../working/check.js';
 import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
@@ -76,6 +77,7 @@ function bestWay(about: CheckSubject, load: Load, heading: Heading, mu: number, 
 
 /** A headboard, bulkhead or other cargo stops it, how strongly is not stated. */
 function isBlocked({ blockedForward, headboard }: Article): boolean {
+  if (headboard !== undefined) checkOneOf(headboard, ['none', 'partial', 'adequate'], 'headboard');
   return blockedForward === true || headboard === 'adequate' || headboard === 'partial';
 }
 
