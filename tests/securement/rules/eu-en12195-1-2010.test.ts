@@ -233,6 +233,13 @@ describe('sliding, direct lashing', () => {
     );
   });
 
+  it('is open, and no error, where a lashing that lifts more than it pulls is not known', () => {
+    const lifting = { attachment: at(-2, 0.5, 0), anchor: at(-2.1, 0.5, 3), capacities: {} };
+    const [one, ...others] = lengthwise('50 kN') as [TieDown, ...TieDown[]];
+    const result = judge(load(), [{ ...one, ...lifting } as TieDown, ...others]);
+    expect(missingIn(checkOf(result, 'sliding-forward/load'))).toEqual(['CAPACITY_NOT_STATED']);
+  });
+
   it('takes off what a lashing that lifts the load takes from friction', () => {
     const lifting = lengthwise('50 kN').map(
       (tieDown) => ({ ...tieDown, attachment: at(-2, 0.5, 0), anchor: at(-6, 0.5, 3) }) as TieDown, // 4 back, 3 up, over 5
@@ -721,7 +728,11 @@ describe('LC stated as a mass', () => {
     const result = judge(load(), tieDowns);
     // 4000 · 9.80665; not 40 kN, which is 2 % too much
     expect(result.tieDowns[0]?.rating?.value).toBeCloseTo(39_226.6, 9);
-    expect(result.steps.find(({ expression }) => expression === 'm · g')?.result).toMatchObject({ unit: 'N' });
+    expect(
+      result.steps.find(({ symbol, expression }) => symbol === 'LC' && expression === 'm · g')?.result,
+    ).toMatchObject({
+      unit: 'N',
+    });
     expect(capacityOf(result, 'sliding-forward')).toBeCloseTo(78_453.2, 6);
   });
 });
@@ -735,6 +746,28 @@ describe('what must be said of sharing', () => {
     expect(codes(judge(load(), tieDowns).cautions)).toContain('UNEQUAL_STIFFNESS');
     const even = tieDowns.map((each) => ({ ...each, axialStiffness: '2000 kN' })) as TieDown[];
     expect(codes(judge(load(), even).cautions)).not.toContain('UNEQUAL_STIFFNESS');
+  });
+
+  it('chain beside webbing in one heading', () => {
+    const made = (kind: 'chain' | 'webbing', points: TieDown): TieDown => {
+      const { capacities: _, ...rest } = points;
+      const part: Part =
+        kind === 'chain'
+          ? { id: 'chain', kind, size: '10 mm', grade: '8' }
+          : { id: 'strap', kind, capacities: { lashingCapacity: '50 kN' } };
+      return { ...rest, parts: [part, anchor('ring', 'vehicle', '50 kN'), anchor('lug', 'cargo', '50 kN')] } as TieDown;
+    };
+    const [one, two, three, four] = lengthwise('1 kN') as [TieDown, TieDown, TieDown, TieDown];
+    const headings = (kinds: ('chain' | 'webbing')[]) =>
+      judge(
+        load(),
+        [one, two, three, four].map((each, index) => made(kinds[index]!, each)),
+      )
+        .cautions.filter(({ code }) => code === 'CHAIN_AND_WEBBING')
+        .map(({ params }) => params.heading);
+    // the first two hold back rearward, the others forward
+    expect(headings(['chain', 'chain', 'webbing', 'webbing'])).toEqual([]);
+    expect(headings(['chain', 'webbing', 'webbing', 'webbing'])).toEqual(['rearward']);
   });
 
   it('of an over-top lashing on a machine, that it settles', () => {

@@ -59,7 +59,7 @@ function judgeArticle(
   const { article } = layout;
   const lashings = all.filter(({ tieDown }) => layout.tieDowns.some((each) => each.tieDown === tieDown));
   const friction = frictionOf(article, working);
-  const load: Load = { layout, weight: weightOf(layout.mass, working), friction, lashings };
+  const load: Load = { layout, weight: weightOf(article.id, layout.mass, working), friction, lashings };
   checks.push(
     ...HEADINGS.map((heading) => checkSliding(load, heading, context)),
     ...HEADINGS.map((heading) => checkTilting(load, heading, context)),

@@ -16,7 +16,7 @@ export function requirementOf({ article, mass }: ReadArticle, { working, units }
   const options = waysToSecure(working);
   const { mu } = frictionOf(article, working);
   if (mu === undefined) working.assumptions.push(note(FRICTION_NOT_COUNTED, { article: article.id }));
-  const weight = weightOf(mass, working);
+  const weight = weightOf(article.id, mass, working);
   const fmu = factor(working, 'friction-factor-direct');
   cite(working, 'sliding');
   const perDirection = DIRECTIONS.map(([direction, heading]): DirectionalRequirement => {
@@ -67,8 +67,19 @@ export function recommendedCount({ kind }: Article, minimumCount: number, workin
 }
 
 /** m · g in N, with the g of the standard. */
-export function weightOf(mass: QuantityLike, working: Working): number {
-  return inUnit(mass, 'kg').value * factor(working, 'gravity');
+export function weightOf(article: string, mass: QuantityLike, working: Working): number {
+  const m = inUnit(mass, 'kg');
+  const g = factor(working, 'gravity');
+  const weight = m.value * g;
+  working.step({
+    subject: article,
+    symbol: 'm · g',
+    expression: 'm · g',
+    values: { m, g: { value: g, unit: 'm/s2' } },
+    result: { value: weight, unit: 'N' },
+    clause: STANDARD,
+  });
+  return weight;
 }
 
 const FRICTION_NOT_COUNTED = {

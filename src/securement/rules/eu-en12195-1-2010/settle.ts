@@ -13,19 +13,15 @@ import type { Range } from './range.js';
 export function settle(
   about: CheckSubject,
   demand: number,
-  capacity: Range,
+  { least, most }: Range,
   missing: readonly Note[],
   units: UnitSystem,
 ): Check {
-  const against = (force: number) => {
-    const there = Math.max(0, force); // legs that pull upward can leave less than nothing
-    const { fits, utilization } = ratioOf(demand, there, () => (demand < there ? -1 : demand > there ? 1 : 0));
-    return ratioCheck(about, fits, shown(demand, units), shown(force, units), utilization);
-  };
-  const least = against(capacity.least);
-  if (least.verdict === 'pass' || capacity.least === capacity.most) return least;
-  if (demand > capacity.most) return against(capacity.most);
-  return undeterminedCheck(about, missing);
+  const fits = demand <= Math.max(0, least);
+  if (!fits && demand <= most) return undeterminedCheck(about, missing);
+  const there = Math.max(0, fits ? least : most); // legs that pull upward can leave less than nothing
+  const { utilization } = ratioOf(demand, there, () => (demand < there ? -1 : demand > there ? 1 : 0));
+  return ratioCheck(about, fits, shown(demand, units), shown(there, units), utilization);
 }
 
 /** A force in the units of the result. */

@@ -3,10 +3,11 @@ import { type Check, type CheckSubject, undeterminedCheck } from '../../../worki
 import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import { anglesOf, type Heading, holdingBack, pressingDown } from '../../forces.js';
-import { MOST_FRICTION } from '../../layout.js';
+import { MOST_FRICTION, type Run } from '../../layout.js';
 import type { Article } from '../../plan.js';
 import type { RuleContext } from '../../rule-set.js';
 import { aboutRule, type Coefficients, coefficients, factor, STANDARD, safetyFactor } from './cite.js';
+import type { Lashing } from './lashing.js';
 import type { Load } from './load.js';
 import { plus, type Range } from './range.js';
 import { rankOf, settle, shown } from './settle.js';
@@ -82,58 +83,59 @@ function isBlocked({ blockedForward, headboard }: Article): boolean {
 }
 
 function showWay(way: Way, load: Load, heading: Heading, { working, units }: RuleContext): void {
-  const { layout, lashings } = load;
+  const { layout, lashings, weight } = load;
   const { demand, force, mu, fmu, overTop, direct } = way;
   const subject = `${layout.article.id}, ${heading}`;
   const { c, cz } = coefficients(working, 'sliding', heading) as Coefficients;
   const friction = fmu === undefined ? 'μ' : 'fμ · μ';
+  const shownIf = ({ least, most }: Range) => (least === most ? shown(least, units) : null);
   working.step({
     subject,
     symbol: 'F',
     expression: `max(0, m · g · (c − ${friction} · cz))`,
-    values: { 'm · g': shown(load.weight, units), c, cz, μ: mu, ...(fmu === undefined ? {} : { fμ: fmu }) },
+    values: { 'm · g': shown(weight, units), c, cz, μ: mu, ...(fmu === undefined ? {} : { fμ: fmu }) },
     result: shown(demand, units),
     clause: `${STANDARD}, sliding`,
   });
-  for (const { tieDown, runs } of lashings) {
-    if (![...overTop.shares, ...(direct?.shares ?? [])].some(([id]) => id === tieDown.id)) continue;
-    for (const run of runs) {
-      const { alpha, beta } = anglesOf(run, heading);
-      working.step({
-        subject: `${subject}, ${tieDown.id}`,
-        symbol: 'α, β',
-        expression: 'from the points of the leg; β to the heading',
-        values: { α: { value: alpha, unit: 'deg' }, β: { value: beta, unit: 'deg' } },
-        result: `${alpha.toFixed(1)}°, ${beta.toFixed(1)}°`,
-      });
-    }
-  }
-  const held = (symbol: string, expression: string, { force: range, shares }: Held, clause: string) =>
+  const showHeld = (symbol: string, expression: string, name: 'FT' | 'LC', held: Held, clause: string) => {
+    if (held.shares.length === 0) return;
     working.step({
       subject,
       symbol,
       expression,
-      values: shares.map(([id, share]) => [`${id}, share`, share] as const),
-      result: range.least === range.most ? shown(range.least, units) : null,
+      values: held.shares.flatMap(([id, share]) => {
+        const { runs, tension, capacity } = lashings.find(({ tieDown }) => tieDown.id === id) as Lashing;
+        return [
+          [`${id}, ${name}`, shownIf(name === 'FT' ? tension : capacity)] as const,
+          ...runs.flatMap((run) => anglesShown(id, run, heading)),
+          [`${id}, share`, share] as const,
+        ];
+      }),
+      result: shownIf(held.force),
       clause: `${STANDARD}, ${clause}`,
     });
-  if (overTop.shares.length > 0) {
-    const fs = safetyFactor(working, heading);
-    held('R over-top', `sum(${friction} · FT · sin α) / ${fs}, both legs`, overTop, 'over-top lashing');
-  }
-  if (direct !== undefined) {
-    held('R direct', `sum(LC · (cos α · cos β + ${friction} · sin α))`, direct, 'direct lashing');
-  }
-  if (overTop.shares.length > 0 && direct !== undefined) {
-    working.step({
-      subject,
-      symbol: 'R',
-      expression: 'R over-top + R direct',
-      values: [],
-      result: force.least === force.most ? shown(force.least, units) : null,
-      clause: `${STANDARD}, over-top with direct lashing`,
-    });
-  }
+  };
+  const fs = safetyFactor(working, heading);
+  showHeld('R over-top', `sum(${friction} · FT · sin α) / ${fs}, both legs`, 'FT', overTop, 'over-top lashing');
+  if (direct === undefined) return;
+  showHeld('R direct', `sum(LC · (cos α · cos β + ${friction} · sin α))`, 'LC', direct, 'direct lashing');
+  if (overTop.shares.length === 0) return;
+  working.step({
+    subject,
+    symbol: 'R',
+    expression: 'R over-top + R direct',
+    values: { 'R over-top': shownIf(overTop.force), 'R direct': shownIf(direct.force) },
+    result: shownIf(force),
+    clause: `${STANDARD}, over-top with direct lashing`,
+  });
+}
+
+function anglesShown(id: string, run: Run, heading: Heading) {
+  const { alpha, beta } = anglesOf(run, heading);
+  return [
+    [`${id}, α`, { value: alpha, unit: 'deg' }],
+    [`${id}, β`, { value: beta, unit: 'deg' }],
+  ] as const;
 }
 
 /** A leg that runs almost across the heading is hardly stretched by a load that moves: its strength may never come into play. */
