@@ -461,6 +461,7 @@ describe('tilting, free-standing', () => {
 });
 
 describe('tilting, with lashings', () => {
+  const DAMAGED: Part = { id: 'chain', kind: 'chain', size: '10 mm', grade: '8', condition: 'damaged' };
   /** 2 t, 19 620 N, on feet 1 m apart, its center of gravity 1.5 m up: b = 0.5, d = 1.5 sideways and forward. */
   const tall = load({
     mass: '2 t',
@@ -539,6 +540,8 @@ describe('tilting, with lashings', () => {
   it('is open where a lashing that may hold it is not known', () => {
     const { anchor: _, attachment: __, ...somewhere } = direct('chain', '50 kN', { alpha: 45, beta: 90, x: 1, y: -1 });
     expect(missingIn(checkOf(judge(tall, [somewhere as TieDown]), 'tilting-left/load'))).toEqual(['POINTS_NOT_STATED']);
+    const damaged = { ...somewhere, capacities: undefined, parts: [{ ...DAMAGED }] } as TieDown;
+    expect(tilting([damaged], 'left')).toBe('fail'); // wherever it runs, it counts nothing
     const unknown = straps(1, '25 kN', '4 kN').map((each) => ({ ...each, capacities: { lashingCapacity: '25 kN' } }));
     expect(missingIn(checkOf(judge(tall, unknown as TieDown[]), 'tilting-left/load'))).toEqual([
       'PRETENSION_NOT_STATED',

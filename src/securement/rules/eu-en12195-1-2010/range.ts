@@ -13,6 +13,8 @@ export function times({ least, most }: Range, share: number): Range {
 }
 
 /** A range times a share of which only the most is known. */
-export const upTo = ({ most }: Range, share: number): Range => ({ least: 0, most: share === 0 ? 0 : most * share });
+export function upTo({ most }: Range, share: number): Range {
+  return { least: 0, most: most === 0 || share === 0 ? 0 : most * share };
+}
 
 export const plus = (a: Range, b: Range): Range => ({ least: a.least + b.least, most: a.most + b.most });

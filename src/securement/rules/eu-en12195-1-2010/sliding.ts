@@ -7,12 +7,12 @@ import { MOST_FRICTION, type Run } from '../../layout.js';
 import type { Article } from '../../plan.js';
 import type { RuleContext } from '../../rule-set.js';
 import { aboutRule, type Coefficients, coefficients, factor, STANDARD, safetyFactor } from './cite.js';
-import type { Lashing } from './lashing.js';
+import type { Held } from './held.js';
 import type { Load } from './load.js';
 import { plus, type Range } from './range.js';
 import { rankOf, settle, shown } from './settle.js';
-import { heldByDirect, mayHoldDirectly } from './sliding-direct.js';
-import { type Held, heldByOverTop } from './sliding-over-top.js';
+import { direct, heldByDirect } from './sliding-direct.js';
+import { heldByOverTop } from './sliding-over-top.js';
 
 /**
  * Sliding in a heading: what friction does not hold of m · g · c must be held by the lashings,
@@ -35,7 +35,7 @@ export function checkSliding(load: Load, heading: Heading, context: RuleContext)
     if (decided && mostFriction !== false) working.assumptions.push(note(WITHOUT_FRICTION, { heading }));
   }
   if (decided && check.verdict === 'pass') {
-    noteFrictionOfDirect(best, load, heading, working);
+    noteFrictionOfDirect(best, heading, working);
     return check;
   }
   const missing = [...friction.missing, ...(check.verdict === 'undetermined' ? check.missing : [])];
@@ -64,14 +64,14 @@ function bestWay(about: CheckSubject, load: Load, heading: Heading, mu: number, 
   const way = (fmu?: number): Way => {
     const counted = (fmu ?? 1) * mu;
     const demand = Math.max(0, weight * (c - counted * cz));
-    const overTop = heldByOverTop(lashings, heading, counted, working);
-    const direct = fmu === undefined ? undefined : heldByDirect(lashings, heading, counted);
-    const force = direct === undefined ? overTop.force : plus(overTop.force, direct.force);
-    const check = settle(about, demand, force, [...overTop.missing, ...(direct?.missing ?? [])], units);
-    return { check, demand, force, mu, fmu, overTop, direct };
+    const overTop = heldByOverTop(lashings, safetyFactor(working, heading), counted);
+    const directly = fmu === undefined ? undefined : heldByDirect(lashings, heading, counted);
+    const force = directly === undefined ? overTop.amount : plus(overTop.amount, directly.amount);
+    const check = settle(about, demand, force, [...overTop.missing, ...(directly?.missing ?? [])], units);
+    return { check, demand, force, mu, fmu, overTop, direct: directly };
   };
   const frictional = way();
-  if (!lashings.some((lashing) => mayHoldDirectly(lashing, heading))) return frictional;
+  if (direct(lashings, heading).length === 0) return frictional;
   const mixed = way(factor(working, 'friction-factor-direct'));
   return rankOf(frictional.check) < rankOf(mixed.check) ? frictional : mixed;
 }
@@ -83,7 +83,7 @@ function isBlocked({ blockedForward, headboard }: Article): boolean {
 }
 
 function showWay(way: Way, load: Load, heading: Heading, { working, units }: RuleContext): void {
-  const { layout, lashings, weight } = load;
+  const { layout, weight } = load;
   const { demand, force, mu, fmu, overTop, direct } = way;
   const subject = `${layout.article.id}, ${heading}`;
   const { c, cz } = coefficients(working, 'sliding', heading) as Coefficients;
@@ -103,15 +103,22 @@ function showWay(way: Way, load: Load, heading: Heading, { working, units }: Rul
       subject,
       symbol,
       expression,
-      values: held.shares.flatMap(([id, share]) => {
-        const { runs, tension, capacity } = lashings.find(({ tieDown }) => tieDown.id === id) as Lashing;
-        return [
+      values: held.shares.flatMap(
+        ([
+          {
+            tieDown: { id },
+            runs,
+            tension,
+            capacity,
+          },
+          share,
+        ]) => [
           [`${id}, ${name}`, shownIf(name === 'FT' ? tension : capacity)] as const,
           ...runs.flatMap((run) => anglesShown(id, run, heading)),
           [`${id}, share`, share] as const,
-        ];
-      }),
-      result: shownIf(held.force),
+        ],
+      ),
+      result: shownIf(held.amount),
       clause: `${STANDARD}, ${clause}`,
     });
   };
@@ -124,7 +131,7 @@ function showWay(way: Way, load: Load, heading: Heading, { working, units }: Rul
     subject,
     symbol: 'R',
     expression: 'R over-top + R direct',
-    values: { 'R over-top': shownIf(overTop.force), 'R direct': shownIf(direct.force) },
+    values: { 'R over-top': shownIf(overTop.amount), 'R direct': shownIf(direct.amount) },
     result: shownIf(force),
     clause: `${STANDARD}, over-top with direct lashing`,
   });
@@ -139,11 +146,8 @@ function anglesShown(id: string, run: Run, heading: Heading) {
 }
 
 /** A leg that runs almost across the heading is hardly stretched by a load that moves: its strength may never come into play. */
-function noteFrictionOfDirect({ fmu, mu }: Way, { lashings }: Load, heading: Heading, working: Working): void {
-  if (fmu === undefined) return;
-  for (const lashing of lashings) {
-    const { tieDown, runs } = lashing;
-    if (!mayHoldDirectly(lashing, heading)) continue;
+function noteFrictionOfDirect({ fmu = 0, mu, direct }: Way, heading: Heading, working: Working): void {
+  for (const [{ tieDown, runs }] of direct?.shares ?? []) {
     if (runs.every((run) => holdingBack(run, heading) >= fmu * mu * pressingDown(run))) continue;
     working.cautions.push(note(MORE_FRICTION_THAN_PULL, { tieDown: tieDown.id, heading }));
   }

@@ -21,12 +21,12 @@ import {
 import type { Run } from '../../layout.js';
 import type { RuleContext } from '../../rule-set.js';
 import { aboutRule, type Coefficients, coefficients, factor, SIDE, STANDARD, safetyFactor } from './cite.js';
+import { addUp, alike, type CountedForce, capacityOf, type Held, overTop, tensionOf } from './held.js';
 import type { Lashing } from './lashing.js';
 import type { Load } from './load.js';
-import { NOTHING, plus, type Range, times } from './range.js';
+import { plus, times } from './range.js';
 import { rankOf, settle, shown } from './settle.js';
-import { mayHoldDirectly } from './sliding-direct.js';
-import { alike, POINTS_NOT_STATED } from './sliding-over-top.js';
+import { direct } from './sliding-direct.js';
 
 /**
  * Tilting in a heading over the outermost contacts. A load stands by itself while b / d > c / cz, with b from its
@@ -62,7 +62,10 @@ export function checkTilting(load: Load, heading: Heading, context: RuleContext)
     if (worst === undefined || rankOf(check) > rankOf(worst)) worst = check;
   }
   const held = worst as Check;
-  const unheld = order === 0 && held.verdict === 'pass' && !load.lashings.some((each) => mayHold(each, heading));
+  const unheld =
+    order === 0 &&
+    held.verdict === 'pass' &&
+    overTop(load.lashings).length + direct(load.lashings, heading).length === 0;
   return unheld ? failedCheck(about, note(ON_THE_EDGE, { article: article.id })) : held;
 }
 
@@ -82,83 +85,40 @@ function compareWithStanding(
 /** The horizontal force at the center of gravity that tips the load when nothing holds it: m · g · cz · b / d. */
 const standingForce = ({ weight }: Load, { b, d }: TippingEdge, { cz }: Coefficients): number => (weight * cz * b) / d;
 
-/** Lashings against tilting in one heading: their moment, in N m, and the coefficients to hold it against. */
+/** Lashings against tilting in one heading, with the coefficients to hold them against. */
 interface TiltingCase extends Coefficients {
   readonly name: string;
-  readonly moment: Range;
-  readonly missing: readonly Note[];
+  readonly overTop: Held;
+  readonly direct: Held;
 }
 
 /**
  * Sideways, over-top lashing has two cases, and both must hold: A, c = 0.5 with FT, and B, c = 0.6 with 0.5 · LC. To
- * the front and rear it counts by its pretension alone. Direct lashing counts LC beside it, in every case.
+ * the front and rear it counts by its pretension alone. Direct lashing counts LC beside it, in every case:
+ * sum(LC · (h · cos α · cos β + s · sin α)) over the legs that hold back.
  */
 function tiltingCases(load: Load, edge: TippingEdge, heading: Heading, working: Working): readonly TiltingCase[] {
-  const { lashings } = load;
-  const direct = directMoment(lashings, edge, heading);
-  const only = coefficients(working, 'tilting-direct', heading) as Coefficients;
-  if (!lashings.some(({ method }) => method === 'over-top')) return [{ ...only, name: 'direct', ...direct }];
+  const over = overTop(load.lashings);
+  const lever = (runs: readonly Run[]) => heldAgainstTipping(alike(runs), edge, heading);
+  const held = addUp(direct(load.lashings, heading), capacityOf, lever, Number.POSITIVE_INFINITY);
+  const fs = safetyFactor(working, heading);
   const share = factor(working, 'tension-share-of-lc');
-  const a = coefficients(working, 'tilting-over-top-a', heading);
-  const b = coefficients(working, 'tilting-over-top-b', heading);
   const cases: TiltingCase[] = [];
-  const add = (name: string, own: Coefficients | undefined, forceOf: (lashing: Lashing) => CountedForce) => {
+  const add = (name: string, rows: Parameters<typeof coefficients>[1], forceOf: (lashing: Lashing) => CountedForce) => {
+    const own = coefficients(working, rows, heading);
     if (own === undefined) return;
-    const overTop = overTopMoment(lashings, edge, heading, safetyFactor(working, heading), forceOf);
-    const moment = plus(overTop.moment, direct.moment);
-    cases.push({ c: own.c, cz: own.cz, name, moment, missing: [...overTop.missing, ...direct.missing] });
+    const pressed = addUp(over, forceOf, (runs) => overTopLever(runs, edge, heading) / fs, Number.POSITIVE_INFINITY);
+    cases.push({ c: own.c, cz: own.cz, name, overTop: pressed, direct: held });
   };
-  add('case A, FT', a, ({ tension, missing }) => ({ force: tension, missing: missing.tension }));
-  add(`case B, ${share} · LC`, b, ({ capacity, missing }) => ({
-    force: times(capacity, share),
-    missing: missing.capacity,
-  }));
+  if (over.length === 0) add('direct', 'tilting-direct', tensionOf);
+  else {
+    add('case A, FT', 'tilting-over-top-a', tensionOf);
+    add(`case B, ${share} · LC`, 'tilting-over-top-b', (lashing) => {
+      const { force, missing } = capacityOf(lashing);
+      return { force: times(force, share), missing };
+    });
+  }
   return cases;
-}
-
-interface CountedForce {
-  readonly force: Range;
-  readonly missing: readonly Note[];
-}
-
-type Moment = Pick<TiltingCase, 'moment' | 'missing'>;
-
-/** sum(LC · (h · cos α · cos β + s · sin α)) over the legs that hold back. */
-function directMoment(lashings: readonly Lashing[], edge: TippingEdge, heading: Heading): Moment {
-  let moment = NOTHING;
-  const missing: Note[] = [];
-  for (const lashing of lashings) {
-    if (!mayHoldDirectly(lashing, heading)) continue;
-    const { tieDown, runs, legs, capacity, missing: facts } = lashing;
-    missing.push(...facts.capacity);
-    if (runs.length < legs) missing.push(note(POINTS_NOT_STATED, { tieDown: tieDown.id }));
-    moment = plus(
-      moment,
-      runs.length < legs ? ANYTHING : times(capacity, heldAgainstTipping(alike(runs), edge, heading)),
-    );
-  }
-  return { moment, missing };
-}
-
-/** sum(lever · F) / fs over the over-top lashings. */
-function overTopMoment(
-  lashings: readonly Lashing[],
-  edge: TippingEdge,
-  heading: Heading,
-  fs: number,
-  forceOf: (lashing: Lashing) => CountedForce,
-): Moment {
-  let moment = NOTHING;
-  const missing: Note[] = [];
-  for (const lashing of lashings) {
-    const { method, tieDown, runs, legs } = lashing;
-    if (method !== 'over-top') continue;
-    const { force, missing: facts } = forceOf(lashing);
-    missing.push(...facts);
-    if (runs.length < legs) missing.push(note(POINTS_NOT_STATED, { tieDown: tieDown.id }));
-    moment = plus(moment, runs.length < legs ? ANYTHING : times(force, overTopLever(runs, edge, heading) / fs));
-  }
-  return { moment, missing };
 }
 
 /**
@@ -175,14 +135,9 @@ function overTopLever(runs: readonly Run[], edge: TippingEdge, heading: Heading)
   return Math.min(sum, (far.s - near) * far.sin);
 }
 
-const ANYTHING: Range = { least: 0, most: Number.POSITIVE_INFINITY };
-
-const mayHold = (lashing: Lashing, heading: Heading): boolean =>
-  lashing.method === 'over-top' || mayHoldDirectly(lashing, heading);
-
 function judgeCase(
   about: CheckSubject,
-  { name, moment, missing, c, cz }: TiltingCase,
+  { name, overTop: pressed, direct: pulled, c, cz }: TiltingCase,
   load: Load,
   edge: TippingEdge,
   heading: Heading,
@@ -190,6 +145,7 @@ function judgeCase(
 ): Check {
   const { working, units } = context;
   const alone = standingForce(load, edge, { c, cz });
+  const moment = plus(pressed.amount, pulled.amount);
   const capacity = { least: alone + moment.least / edge.d, most: alone + moment.most / edge.d };
   if (working.shown) {
     showStanding(load, edge, heading, { c, cz }, context);
@@ -197,15 +153,17 @@ function judgeCase(
       subject: `${load.layout.article.id}, ${heading}, ${name}`,
       symbol: 'R',
       expression: '(m · g · cz · b + sum(M)) / d',
-      values: {
-        'sum(M) / d': moment.least === moment.most ? shown(moment.least / edge.d, units) : null,
-        fs: safetyFactor(working, heading),
-      },
+      values: [
+        ...[...pressed.shares, ...pulled.shares].map(
+          ([{ tieDown }, lever]) => [`${tieDown.id}, M / F in m`, lever] as const,
+        ),
+        ['sum(M) / d', moment.least === moment.most ? shown(moment.least / edge.d, units) : null],
+      ],
       result: capacity.least === capacity.most ? shown(capacity.least, units) : null,
       clause: `${STANDARD}, tilting`,
     });
   }
-  return settle(about, load.weight * c, capacity, missing, units);
+  return settle(about, load.weight * c, capacity, [...pressed.missing, ...pulled.missing], units);
 }
 
 function showStanding(
