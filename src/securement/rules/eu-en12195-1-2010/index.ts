@@ -11,9 +11,9 @@ import { requirementOf } from './required-of-article.js';
  * @example
  * tieDownsRequired({
  *   rules: euEn12195_1_2010,
- *   article: { kind: 'machinery', mass: '8 t', length: '5 m', friction: 0.3 },
+ *   article: { kind: 'machinery', mass: '10 t', length: '5 m', friction: 0.4 },
  * }).perDirection[0].againstLashingCapacity
- * // => 45126 N
+ * // => 49050 N
  */
 export const euEn12195_1_2010: RuleSet = {
   id: 'eu-en12195-1-2010',
