@@ -353,6 +353,14 @@ describe('friction', () => {
     expect(verdictOf(judge(load({ friction: 0.6 }), lengthwise('1 kN')), 'sliding-rearward')).toBe('pass');
   });
 
+  it('is needed all the same where a lashing lifts the load', () => {
+    const { friction: _, ...bare } = load();
+    const up = { attachment: at(-2, 0.5, 0), anchor: at(-6, 0.5, 3) };
+    const lifting = lengthwise('90 kN').map((tieDown) => ({ ...tieDown, ...up }) as TieDown);
+    // 4 · 90 kN · 0.8 is far more than 62 784 N, and yet each takes 0.6 of its pull off the deck
+    expect(missingIn(checkOf(judge(bare, lifting), 'sliding-forward/load'))).toEqual(['FRICTION_NOT_STATED']);
+  });
+
   it.each([
     [{ load: 'rubber' }, 'MISSING_FIELD', 'articles[0].surfaces.deck'],
     [{ load: 1, deck: 'plywood' }, 'MISSING_FIELD', 'articles[0].surfaces.load'],
@@ -722,6 +730,10 @@ describe('missing facts', () => {
     const result = judge(load(), chains(), { seaArea: 'A' });
     expect(missingIn(checkOf(result, 'sea-leg/plan'))).toEqual(['SEA_NOT_ENTERED']);
     expect(result.verdict).toBe('undetermined');
+    expect(issueOf(() => judge(load(), chains(), { seaArea: 'D' as 'A' }))).toMatchObject({
+      code: 'UNKNOWN_VALUE',
+      path: 'seaArea',
+    });
   });
 });
 
@@ -855,6 +867,17 @@ describe('what an article needs', () => {
   it('no force below zero', () => {
     const needed = tieDownsRequired({ rules, article: { ...article, friction: 0.8 } }); // 0.5 − 0.6
     expect(needed.perDirection[1]?.againstLashingCapacity?.value).toBe(0);
+  });
+
+  it('refuses contacts that are none', () => {
+    for (const [contacts, path] of [
+      [[], 'article.contacts'],
+      [[null], 'article.contacts[0]'],
+      [[{ friction: -1 }], 'article.contacts[0].friction'],
+    ] as const) {
+      const given = { ...article, contacts } as unknown as Article;
+      expect(issueOf(() => tieDownsRequired({ rules, article: given }))).toMatchObject({ path });
+    }
   });
 
   it('refuses a friction factor that is none', () => {

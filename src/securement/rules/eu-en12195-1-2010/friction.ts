@@ -1,5 +1,5 @@
-import { fail } from '../../../errors.js';
-import { checkObject, checkOneOf } from '../../../input-checks.js';
+import { fail, mapAt } from '../../../errors.js';
+import { checkList, checkObject, checkOneOf } from '../../../input-checks.js';
 import { euEn1219512010Friction } from '../../../tables/generated/eu-en12195-1-2010-friction.js';
 import { rowOf } from '../../../tables/rating-table.js';
 import { type Note, note } from '../../../working/note.js';
@@ -23,7 +23,12 @@ export function frictionOf(article: Article, working: Working): Friction {
   const stated = readFriction(article.friction, 'friction');
   if (surfaces !== undefined) readSurfaces(surfaces);
   const ofArticle = stated ?? (surfaces === undefined ? undefined : listed(surfaces)?.mu);
-  const each = contacts.length === 0 ? [ofArticle] : contacts.map(({ friction }) => friction ?? ofArticle);
+  if (article.contacts !== undefined) checkList(contacts, 'contacts');
+  const ofContacts = mapAt(contacts, 'contacts', (contact) => {
+    checkObject(contact, '', 'a contact { at }');
+    return readFriction(contact.friction, 'friction') ?? ofArticle;
+  });
+  const each = ofContacts.length === 0 ? [ofArticle] : ofContacts;
   const known = each.filter((mu) => mu !== undefined);
   if (known.length < each.length) {
     return { missing: [surfaces === undefined ? note(NOT_STATED, { article: id }) : notListed(surfaces, id)] };

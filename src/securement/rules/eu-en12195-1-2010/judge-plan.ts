@@ -1,6 +1,7 @@
 import { newRater } from '../../../assembly/rate-part.js';
 import { newLog, noteAssumptions } from '../../../assembly/show-parts.js';
 import { mapAt } from '../../../errors.js';
+import { checkOneOf } from '../../../input-checks.js';
 import type { UnitSystem } from '../../../quantities/units.js';
 import { euEn12195_3_2001 } from '../../../tables/eu-en12195-3-2001.js';
 import { type Check, undeterminedCheck } from '../../../working/check.js';
@@ -82,6 +83,7 @@ function judgeArticle(
 
 /** The coefficients here are those of the road. */
 function seaNotJudged(area: string, { working }: RuleContext): Check {
+  checkOneOf(area, ['A', 'B', 'C'], 'seaArea');
   const about = aboutRule(working, 'sea-leg', 'Forces of a sea leg', 'plan', 'acceleration coefficients');
   return undeterminedCheck(about, [note(SEA_NOT_ENTERED, { area })]);
 }

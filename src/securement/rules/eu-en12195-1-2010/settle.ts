@@ -20,8 +20,10 @@ export function settle(
   const fits = demand <= Math.max(0, least);
   if (!fits && demand <= most) return undeterminedCheck(about, missing);
   const there = Math.max(0, fits ? least : most); // legs that pull upward can leave less than nothing
+  const sides = [shown(demand, units), shown(there, units)] as const;
+  if (demand / there > Number.MAX_VALUE) return ratioCheck(about, false, ...sides, null); // as good as nothing
   const { utilization } = ratioOf(demand, there, () => (demand < there ? -1 : demand > there ? 1 : 0));
-  return ratioCheck(about, fits, shown(demand, units), shown(there, units), utilization);
+  return ratioCheck(about, fits, ...sides, utilization);
 }
 
 /** A force in the units of the result. */

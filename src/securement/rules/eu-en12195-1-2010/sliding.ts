@@ -3,7 +3,7 @@ import { type Check, type CheckSubject, undeterminedCheck } from '../../../worki
 import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import { anglesOf, type Heading, holdingBack, pressingDown } from '../../forces.js';
-import { MOST_FRICTION, type Run } from '../../layout.js';
+import type { Run } from '../../layout.js';
 import type { Article } from '../../plan.js';
 import type { RuleContext } from '../../rule-set.js';
 import { aboutRule, type Coefficients, coefficients, factor, STANDARD, safetyFactor } from './cite.js';
@@ -27,12 +27,12 @@ export function checkSliding(load: Load, heading: Heading, context: RuleContext)
   const { layout, friction } = load;
   const about = aboutRule(working, `sliding-${heading}`, `Sliding ${heading}`, layout.article.id, 'sliding');
   const best = bestWay(about, load, heading, friction.mu ?? 0, context);
-  const mostFriction = friction.mu === undefined && bestWay(about, load, heading, MOST_FRICTION, context);
   const { check } = best;
-  const decided = mostFriction === false || (check.verdict === 'pass' && mostFriction.check.verdict === 'pass');
-  if (working.shown) {
+  // more friction than none only helps, unless a lashing lifts the load
+  const decided = friction.mu !== undefined || (check.verdict === 'pass' && !lifts(best));
+  if (working.shown && decided) {
     showWay(best, load, heading, context);
-    if (decided && mostFriction !== false) working.assumptions.push(note(WITHOUT_FRICTION, { heading }));
+    if (friction.mu === undefined) working.assumptions.push(note(WITHOUT_FRICTION, { heading }));
   }
   if (decided && check.verdict === 'pass') {
     noteFrictionOfDirect(best, heading, working);
@@ -76,6 +76,9 @@ function bestWay(about: CheckSubject, load: Load, heading: Heading, mu: number, 
   return rankOf(frictional.check) < rankOf(mixed.check) ? frictional : mixed;
 }
 
+const lifts = ({ direct: held }: Way): boolean =>
+  held?.shares.some(([{ runs }]) => runs.some((run) => pressingDown(run) < 0)) === true;
+
 /** A headboard, bulkhead or other cargo stops it, how strongly is not stated. */
 function isBlocked({ blockedForward, headboard }: Article): boolean {
   if (headboard !== undefined) checkOneOf(headboard, ['none', 'partial', 'adequate'], 'headboard');
@@ -103,21 +106,14 @@ function showWay(way: Way, load: Load, heading: Heading, { working, units }: Rul
       subject,
       symbol,
       expression,
-      values: held.shares.flatMap(
-        ([
-          {
-            tieDown: { id },
-            runs,
-            tension,
-            capacity,
-          },
-          share,
-        ]) => [
-          [`${id}, ${name}`, shownIf(name === 'FT' ? tension : capacity)] as const,
-          ...runs.flatMap((run) => anglesShown(id, run, heading)),
+      values: held.shares.flatMap(([lashing, share]) => {
+        const { id } = lashing.tieDown;
+        return [
+          [`${id}, ${name}`, shownIf(name === 'FT' ? lashing.tension : lashing.capacity)] as const,
+          ...lashing.runs.flatMap((run) => anglesShown(id, run, heading)),
           [`${id}, share`, share] as const,
-        ],
-      ),
+        ];
+      }),
       result: shownIf(held.amount),
       clause: `${STANDARD}, ${clause}`,
     });
