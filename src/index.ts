@@ -142,6 +142,7 @@ export type {
   RuleSet,
 } from './securement/rule-set.js';
 export { caNsc10_2013 } from './securement/rules/ca-nsc10-2013/index.js';
+export { euEn12195_1_2010 } from './securement/rules/eu-en12195-1-2010/index.js';
 export { imoCssAnnex13_2014 } from './securement/rules/imo-css-annex13-2014/index.js';
 export { imoCtu_2014 } from './securement/rules/imo-ctu-2014/index.js';
 export {
@@ -152,6 +153,7 @@ export {
 export { type TensionerLength, type TieDownLength, tieDownLength } from './securement/tie-down-length.js';
 export { type TieDownsRequired, tieDownsRequired } from './securement/tie-downs-required.js';
 export { caNsc10_chain_2013 } from './tables/ca-nsc10-2013.js';
+export { euEn12195_3_2001 } from './tables/eu-en12195-3-2001.js';
 export type { DeviceOf, DeviceUse, FractionTable } from './tables/fraction-table.js';
 export { imoCssMslFractions_2014 } from './tables/imo-css-msl-fractions-2014.js';
 export { imoCtuMslFractions_2014 } from './tables/imo-ctu-msl-fractions-2014.js';

@@ -1,6 +1,7 @@
 import { fail } from './errors.js';
 import type { RuleSet } from './securement/rule-set.js';
 import { caNsc10_2013 } from './securement/rules/ca-nsc10-2013/index.js';
+import { euEn12195_1_2010 } from './securement/rules/eu-en12195-1-2010/index.js';
 import { imoCssAnnex13_2014 } from './securement/rules/imo-css-annex13-2014/index.js';
 import { imoCtu_2014 } from './securement/rules/imo-ctu-2014/index.js';
 import { us49cfr393_102_2024, us49cfr393_2024 } from './securement/rules/us-49cfr393-2024/index.js';
@@ -23,6 +24,7 @@ export function ruleSetById(id: string): RuleSet {
     us49cfr393_2024,
     us49cfr393_102_2024,
     caNsc10_2013,
+    euEn12195_1_2010,
     imoCtu_2014,
     imoCssAnnex13_2014,
   ];

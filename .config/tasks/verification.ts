@@ -65,6 +65,31 @@ const RULES_FROM_MEMORY: readonly (readonly [what: string, file: string, confirm
     'securement/rules/imo-css-annex13-2014/annex-13-7-sliding.ts',
     'CSS Code, Annex 13 before December 2020, section 7',
   ],
+  [
+    'The formulas of over-top and direct lashing against sliding; no safety factor in direct lashing',
+    'securement/rules/eu-en12195-1-2010/sliding.ts',
+    'EN 12195-1:2010, over-top lashing, direct lashing',
+  ],
+  [
+    'Of the two cases of tilting sideways under over-top lashing the larger number counts; where fs stands in it',
+    'securement/rules/eu-en12195-1-2010/tilting.ts',
+    'EN 12195-1:2010, tilting',
+  ],
+  [
+    'Two over-top lashings, or two pairs of direct ones, are the least',
+    'securement/rules/eu-en12195-1-2010/minimum-number.ts',
+    'EN 12195-1:2010, over-top lashing, direct lashing',
+  ],
+  [
+    'Frost, ice or snow caps a stated friction factor as it caps one of the table',
+    'securement/rules/eu-en12195-1-2010/friction.ts',
+    'EN 12195-1:2010, Annex B',
+  ],
+  [
+    'Once direct lashing is counted, the whole friction term is 0.75 · μ, that of over-top lashing included',
+    'securement/rules/eu-en12195-1-2010/sliding.ts',
+    'EN 12195-1:2010, combined lashing methods',
+  ],
   ['Density of steel, 7850 kg/m3', 'chain/chain-mass.ts', 'EN 1993-1-2:2005, 3.2.2(1)'],
   ['Which chain a grab or slip hook takes', 'hardware/fits.ts', 'No rule is known: the marking of the hook decides'],
 ];

@@ -8,6 +8,7 @@ export const RULE_SET_IDS = [
   'us-49cfr393-2024',
   'us-49cfr393-102-2024',
   'ca-nsc10-2013',
+  'eu-en12195-1-2010',
   'imo-ctu-2014',
   'imo-css-annex13-2014',
 ] as const;

@@ -10,6 +10,7 @@ import {
   type Check,
   chainRating,
   checkSecurement,
+  euEn12195_3_2001,
   ft,
   type GradeOf,
   kg,
@@ -42,6 +43,10 @@ holds<Equal<GradeOf<typeof law, '7/16'>, 30 | 43 | 70>>();
 holds<Equal<GradeOf<typeof law, '9/32'>, never>>();
 holds<Equal<GradeOf<typeof welded, '9/32'>, 80 | 100>>();
 holds<Equal<GradeOf<typeof welded, '1-1/4'>, 80>>();
+
+/* A lashing capacity is no working load limit. */
+// @ts-expect-error a table of lashing capacities
+chainRating({ ratings: euEn12195_3_2001, size: '10 mm', markedWll: '4 t' });
 
 /* A listed chain. */
 holds<Equal<ReturnType<typeof listed>, ChainRating>>();

@@ -1,0 +1,64 @@
+import { mapAt } from '../../../errors.js';
+import { checkIds, checkList, checkObject, checkOneOf } from '../../../input-checks.js';
+import { compareExact } from '../../../quantities/exact.js';
+import type { QuantityLike } from '../../../quantities/quantity.js';
+import { readOptional } from '../../../quantities/read.js';
+import { euEn1219512010Factors } from '../../../tables/generated/eu-en12195-1-2010-factors.js';
+import { type Note, note, type Words } from '../../../working/note.js';
+import type { Working } from '../../../working/step.js';
+import type { Vehicle, VehicleUnit } from '../../plan.js';
+import type { Applicability } from '../../rule-set.js';
+import { cite, STANDARD } from './cite.js';
+
+/**
+ * Scope: road vehicles of a total mass of more than 3.5 t, each by itself: a pickup of 3.5 t and its trailer of 3.5 t
+ * are both outside. The total mass is the maker's rating; the weight on the road stands for it only where it is more
+ * than 3.5 t, because the rating is at least that.
+ */
+export function applicability(vehicle: Vehicle | undefined, working: Working): Applicability {
+  cite(working, 'scope', 'read');
+  if (vehicle === undefined) return answer('undetermined', NOT_STATED);
+  checkObject(vehicle, 'vehicle', '{ units }');
+  const { units } = vehicle;
+  checkList(units, 'vehicle.units');
+  checkIds(units, 'vehicle.units');
+  const covered = mapAt(units, 'vehicle.units', isCovered);
+  if (covered.every((each) => each === true)) return answer('applies', COVERED, { limit: LIMIT });
+  if (covered.every((each) => each === false)) return answer('does-not-apply', TOO_LIGHT, { limit: LIMIT });
+  return answer('undetermined', covered.includes(undefined) ? MASS_NOT_STATED : SOME_TOO_LIGHT, { limit: LIMIT });
+}
+
+function isCovered(unit: VehicleUnit): boolean | undefined {
+  checkOneOf(unit.kind, ['power', 'towed'], 'kind');
+  const rating = readOptional(unit.grossWeightRating, 'mass', 'grossWeightRating');
+  const weight = readOptional(unit.grossWeight, 'mass', 'grossWeight');
+  if (rating !== undefined) return compareExact(rating, LIMIT) > 0;
+  return weight !== undefined && compareExact(weight, LIMIT) > 0 ? true : undefined;
+}
+
+const LIMIT: QuantityLike = /* @__PURE__ */ (() => {
+  const { value, unit } = euEn1219512010Factors.rows['vehicle-mass'];
+  return { value, unit };
+})();
+
+function answer(verdict: Applicability['verdict'], words: Words, params?: Note['params']): Applicability {
+  return { verdict, because: note(words, params), clause: `${STANDARD}, scope` };
+}
+
+const NOT_STATED: Words = [
+  'VEHICLE_NOT_STATED',
+  'The vehicle is not stated; the plan is checked as if the standard reached it.',
+];
+const MASS_NOT_STATED: Words = [
+  'UNIT_MASS_NOT_STATED',
+  'A unit has no gross weight rating; the standard is for vehicles of more than {limit}.',
+];
+const SOME_TOO_LIGHT: Words = [
+  'SOME_UNITS_TOO_LIGHT',
+  'Some units are of more than {limit} and some are not: it depends on which one carries the load.',
+];
+const TOO_LIGHT: Words = [
+  'VEHICLE_TOO_LIGHT',
+  'Every unit is of {limit} or less: the standard is not for such vehicles, and other rules ask for more.',
+];
+const COVERED: Words = ['VEHICLE_COVERED', 'Every unit is of more than {limit}.'];
