@@ -116,9 +116,13 @@ export type {
   RuleContext,
   RuleSet,
 } from './securement/rule-set.js';
+export { auLrg_2018 } from './securement/rules/au-lrg-2018/index.js';
+export { nzTlc_2017 } from './securement/rules/nz-tlc-2017/index.js';
+export { ukDvsa_2024 } from './securement/rules/uk-dvsa-2024/index.js';
 export { us49cfr393_110_2024, us49cfr393_2024 } from './securement/rules/us-49cfr393-2024/index.js';
 export { type TensionerLength, type TieDownLength, tieDownLength } from './securement/tie-down-length.js';
 export { type TieDownsRequired, tieDownsRequired } from './securement/tie-downs-required.js';
+export { auLrg_2018_chain } from './tables/au-lrg-2018-chain.js';
 export type {
   CapacitySystem,
   CapacityTable,

@@ -1,5 +1,8 @@
 import { fail } from './errors.js';
 import type { RuleSet } from './securement/rule-set.js';
+import { auLrg_2018 } from './securement/rules/au-lrg-2018/index.js';
+import { nzTlc_2017 } from './securement/rules/nz-tlc-2017/index.js';
+import { ukDvsa_2024 } from './securement/rules/uk-dvsa-2024/index.js';
 import { us49cfr393_2024 } from './securement/rules/us-49cfr393-2024/index.js';
 import type { RatingTable } from './tables/rating-table.js';
 import { us49cfr393_108_2024, us49cfr393_108_chain_2024 } from './tables/us-49cfr393-108-2024.js';
@@ -15,7 +18,7 @@ import { usWeldedChain_2003 } from './tables/us-welded-chain-2003.js';
  * // => 'United States, federal'
  */
 export function ruleSetById(id: string): RuleSet {
-  const known = [us49cfr393_2024];
+  const known: readonly RuleSet[] = [us49cfr393_2024, auLrg_2018, nzTlc_2017, ukDvsa_2024];
   return (
     known.find((rules) => rules.id === id) ??
     fail('UNKNOWN_RULE_SET', 'id', known.map((rules) => rules.id).join(', '), id, 'Write the id as results echo it.')

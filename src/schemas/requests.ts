@@ -4,7 +4,7 @@ import { articleFields, planFaults, planFields } from './plan.js';
 import { ratedLoad } from './quantity.js';
 
 /** Ids of rule sets and rating tables; `chain-rigging/registry` turns one into its constant. */
-export const RULE_SET_IDS = ['us-49cfr393-2024'] as const;
+export const RULE_SET_IDS = ['us-49cfr393-2024', 'au-lrg-2018', 'nz-tlc-2017', 'uk-dvsa-2024'] as const;
 export const RATING_TABLE_IDS = ['us-49cfr393-108-2024', 'us-welded-chain-2003'] as const;
 
 const rules = /* @__PURE__ */ build(() => word(RULE_SET_IDS, 'UNKNOWN_RULE_SET'));

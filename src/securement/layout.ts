@@ -4,7 +4,7 @@ import { inUnit } from '../quantities/convert.js';
 import type { QuantityLike } from '../quantities/quantity.js';
 import { STANDARD_GRAVITY } from '../quantities/rated.js';
 import { readOptional, readQuantity } from '../quantities/read.js';
-import { lengthOf, scale, subtract, type Vec3 } from '../statics/vector.js';
+import { lengthOf, subtract, type Vec3 } from '../statics/vector.js';
 import {
   type Article,
   type ContactPoint,
@@ -83,7 +83,8 @@ function readContact(contact: ContactPoint, ofArticle: number | undefined): Arti
 /** The greatest friction factor anybody measures between a load and a deck is well below this. */
 export const MOST_FRICTION = 2;
 
-function readFriction(friction: unknown, path: string): number | undefined {
+/** A friction factor that may be left out. */
+export function readFriction(friction: unknown, path: string): number | undefined {
   if (friction === undefined) return undefined;
   if (typeof friction !== 'number' || !(friction >= 0 && friction <= MOST_FRICTION)) {
     const code = typeof friction === 'number' && friction < 0 ? 'NEGATIVE' : 'NOT_FINITE';
@@ -154,7 +155,9 @@ function readRun(
       'Check it.',
     );
   }
-  return { attachment: from, anchor: to, length, pull: scale(line, 1 / length) };
+  // divided, so that a run along an axis pulls with exactly 1 and one of 3-4-5 with exactly 0.6 and 0.8
+  const pull: Vec3 = [line[0] / length, line[1] / length, line[2] / length];
+  return { attachment: from, anchor: to, length, pull };
 }
 
 /** The path is stated, because the law counts by it; where the points contradict it, one of the two is wrong. */

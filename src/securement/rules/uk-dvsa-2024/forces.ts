@@ -1,0 +1,83 @@
+import type { ExactTerm } from '../../../quantities/exact.js';
+import { formatNumber } from '../../../quantities/format.js';
+import { ratedLoadIn } from '../../../quantities/rated.js';
+import { ukDvsa2024Accelerations as accelerations } from '../../../tables/generated/uk-dvsa-2024-accelerations.js';
+import { type Check, notApplicableCheck, undeterminedCheck } from '../../../working/check.js';
+import { type Note, note } from '../../../working/note.js';
+import type { Working } from '../../../working/step.js';
+import { HEADINGS, type Heading } from '../../forces.js';
+import { amountOf, heldBack, judgeHeld, type RatedLayout, type SumUnit } from '../../held.js';
+import type { ArticleLayout } from '../../layout.js';
+import { aboutGuidance, citeGuidance, GUIDANCE } from './cite.js';
+
+/**
+ * The forces a load must be held against: all of its weight forward, half of it rearward and to each side.
+ *
+ * sum(LC · share) ≥ a · W over the direct tie-downs, LC the maker's rating and the share the part of the pull that
+ * holds back; friction adds nothing. Both are our reading. The guidance, as far as read, gives no figure for what a
+ * tie-down over the load holds, so where one is needed the answer stays open.
+ */
+export function judgeForces(
+  { article, mass }: ArticleLayout,
+  tieDowns: readonly RatedLayout[],
+  unit: SumUnit,
+  working: Working,
+): Check[] {
+  const { id } = article;
+  if (working.shown) {
+    working.cite(accelerations.source);
+    citeGuidance(working, 'friction alone', 'memory', 'not to be relied on');
+    citeGuidance(working, "the maker's rating", 'interpretation', 'lashing capacity, by its share in each direction');
+  }
+  const isOver = ({ layout }: RatedLayout) => layout.tieDown.path === 'over-other-side';
+  const direct = tieDowns.filter((each) => !isOver(each));
+  const over = tieDowns.filter((each) => isOver(each) && each.rating.capacity?.value !== 0);
+  return HEADINGS.map((heading) => {
+    const sideways = heading === 'left' || heading === 'right';
+    const about = aboutGuidance(heading, `Held ${sideways ? `to the ${heading}` : heading}`, id);
+    if (heading === 'forward' && article.blockedForward === true) return notApplicableCheck(about, BLOCKED);
+    const a = accelerationOf(heading);
+    const asked: ExactTerm[] = [{ quantity: mass, times: [a] }];
+    const held = heldBack(direct, heading);
+    if (working.shown) {
+      const subject = `${id} ${heading}`;
+      working.step({
+        subject,
+        symbol: 'F',
+        expression: 'a · W',
+        values: { a, W: ratedLoadIn(mass, unit) },
+        result: amountOf(asked, unit),
+        clause: GUIDANCE,
+      });
+      working.step({
+        subject,
+        symbol: 'R',
+        expression: 'sum(LC · share)',
+        values: held.shares.map(
+          ([name, share, limit]) =>
+            [`${name}, share ${share === null ? 'not known' : formatNumber(share)}`, limit] as const,
+        ),
+        result: held.missing.length === 0 ? amountOf(held.known, unit) : null,
+        clause: GUIDANCE,
+      });
+    }
+    const check = judgeHeld(about, asked, held, unit);
+    if (check.verdict === 'pass' || over.length === 0) return check;
+    const names = over.map(({ layout }) => layout.tieDown.id).join(', ');
+    return undeterminedCheck(about, [note(OVER_THE_LOAD, { tieDowns: names }), ...held.missing]);
+  });
+}
+
+/** The share of the weight in a heading. */
+const accelerationOf = (heading: Heading): number =>
+  heading === 'forward' || heading === 'rearward' ? accelerations.rows[heading].c : accelerations.rows.sideways.c;
+
+const BLOCKED: Note = {
+  code: 'BLOCKED_FORWARD',
+  params: {},
+  text: 'Stopped from moving forward by what stands before it; how strong that is was not looked at.',
+};
+const OVER_THE_LOAD = {
+  code: 'OVER_THE_LOAD',
+  text: 'What {tieDowns} over the load add: the guidance gives no figure, and friction alone is not to be relied on.',
+};
