@@ -83,7 +83,7 @@ function readContact(contact: ContactPoint, ofArticle: number | undefined): Arti
 /** The greatest friction factor anybody measures between a load and a deck is well below this. */
 export const MOST_FRICTION = 2;
 
-/** A friction factor that may be left out. */
+/** A friction factor, if there is one. */
 export function readFriction(friction: unknown, path: string): number | undefined {
   if (friction === undefined) return undefined;
   if (typeof friction !== 'number' || !(friction >= 0 && friction <= MOST_FRICTION)) {

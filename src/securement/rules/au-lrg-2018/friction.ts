@@ -1,3 +1,4 @@
+import { fail } from '../../../errors.js';
 import { checkObject, checkOneOf } from '../../../input-checks.js';
 import { auLrg2018Friction } from '../../../tables/generated/au-lrg-2018-friction.js';
 import { rowOf } from '../../../tables/rating-table.js';
@@ -27,10 +28,15 @@ function fromTable(surfaces: NonNullable<Article['surfaces']>, working: Working)
   checkObject(surfaces, 'surfaces', '{ load, deck }');
   const { load, deck, condition = 'dry' } = surfaces;
   checkOneOf(condition, ['dry', 'wet', 'frost'], 'surfaces.condition');
+  if (typeof load !== 'string')
+    fail('MISSING_FIELD', 'surfaces.load', 'a surface by name', load, 'Leave surfaces out.');
+  if (typeof deck !== 'string')
+    fail('MISSING_FIELD', 'surfaces.deck', 'a surface by name', deck, 'Leave surfaces out.');
   const rows: { readonly [surface: string]: { readonly [against: string]: { readonly mu: number } } } =
     auLrg2018Friction.rows;
-  const row = rowOf(rowOf(rows, load) ?? {}, deck);
-  if (row === undefined) return { missing: note(NOT_LISTED, { load: `${load}`, deck: `${deck}` }) };
+  // a pair of surfaces, whichever of the two lies on top
+  const row = rowOf(rowOf(rows, load) ?? {}, deck) ?? rowOf(rowOf(rows, deck) ?? {}, load);
+  if (row === undefined) return { missing: note(NOT_LISTED, { load, deck }) };
   if (condition !== 'dry') return { missing: note(NOT_DRY, { condition }) };
   if (working.shown) {
     working.cite(auLrg2018Friction.source);

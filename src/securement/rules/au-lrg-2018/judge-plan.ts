@@ -6,13 +6,14 @@ import { auLrg_2018_chain } from '../../../tables/au-lrg-2018-chain.js';
 import type { Check } from '../../../working/check.js';
 import { type Note, note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
+import { HEADINGS } from '../../forces.js';
 import { forceUnitOf, pretensionOf, type RatedLayout, ratedLayouts, type SumUnit } from '../../held.js';
 import { type ArticleLayout, readLayout } from '../../layout.js';
 import type { Plan, ReadArticle } from '../../plan.js';
 import { rateTieDown, type TieDownRating } from '../../rate-tie-down.js';
 import type { Applicability, ArticleOutcome, CountedTieDown, PlanOutcome, RuleContext } from '../../rule-set.js';
 import { showRating } from '../../show-rating.js';
-import { stiffnessCautions } from '../../unequal-stiffness.js';
+import { sharingCautions } from '../../unequal-sharing.js';
 import { GUIDE, SCHEDULE_7 } from './cite.js';
 import { adviseOnPlant, recommendedCount } from './plant-advice.js';
 import { adviseLeastPretension, judgeAgainstCapacity } from './pretension.js';
@@ -32,9 +33,9 @@ export function judgePlan(plan: Plan, _articles: readonly ReadArticle[], { worki
     if (log.sources.length > 0) working.cautions.push(CHAIN_FROM_MEMORY);
   }
   const checks: Check[] = [];
-  const outcomes = layouts.map((layout) => {
-    return judgeArticle(layout, ratedLayouts(layout, ratings), checks, unit, working);
-  });
+  const outcomes = mapAt(layouts, 'articles', (layout) =>
+    judgeArticle(layout, ratedLayouts(layout, ratings), checks, unit, working),
+  );
   working.cautions.push(NOT_LOOKED_AT);
   return {
     applicability: NOT_DECIDED,
@@ -70,7 +71,7 @@ function judgeArticle(
     ...adviseOnPlant(article.article, sound, working),
   );
   if (rest.blockedForward === true) working.cautions.push(note(BLOCKING_NOT_LOOKED_AT, { article: id }));
-  working.cautions.push(...stiffnessCautions(direct.map(({ layout }) => layout)));
+  working.cautions.push(...HEADINGS.flatMap((heading) => sharingCautions(article, heading)));
   return {
     id,
     rule: SCHEDULE_7,

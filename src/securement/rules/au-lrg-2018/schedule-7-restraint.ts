@@ -46,7 +46,7 @@ interface Restraint {
  * sum(LC · AE) + μ · (W + P) ≥ a · W. By tie-downs over the load alone that is P ≥ W · (a / μ − 1).
  */
 export function judgeRestraint(restraint: Restraint): Check[] {
-  const { article, direct, over, unit, working } = restraint;
+  const { article, direct, over, working } = restraint;
   if (working.shown) {
     working.cite(accelerations.source);
     if (over.length > 0) citeGuide(working, 'tie-down restraint: clamp and pretension', 'memory');

@@ -42,8 +42,11 @@ export function judgeRatedStrength(
     subject: article.id,
   };
   const judge = ({ multiple }: Multiple) => judgeHeld(about, times(mass, multiple), held, unit);
-  const check = judge(most);
-  const easiest = least === most || check.verdict === 'pass' ? check : judge(least);
+  const [hardest, easiest] = [judge(most), judge(least)];
+  // where the two differ, what stands in front of it decides
+  const open = hardest.verdict !== 'pass' && hardest.verdict !== easiest.verdict;
+  const settled = hardest.verdict === 'pass' ? hardest : easiest;
+  const check = open ? undeterminedCheck(about, [note(HEADBOARD_NOT_STATED), ...held.missing]) : settled;
   const aggregate = held.missing.length === 0 ? amountOf(held.known, unit) : null;
   if (working.shown) {
     working.step({
@@ -55,15 +58,7 @@ export function judgeRatedStrength(
       clause: CLAUSE,
     });
   }
-  return {
-    required: requiredStrength(read, context),
-    aggregate,
-    // enough with the best headboard alone: what stands in front of it decides
-    check:
-      easiest === check || easiest.verdict === 'fail'
-        ? easiest
-        : undeterminedCheck(about, [note(HEADBOARD_NOT_STATED), ...held.missing]),
-  };
+  return { required: requiredStrength(read, context), aggregate, check };
 }
 
 /** k · W with the greatest multiple that may apply, as a mass in the units shown. */

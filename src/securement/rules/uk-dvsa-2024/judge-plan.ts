@@ -6,13 +6,14 @@ import { ukDvsa2024Accelerations as accelerations } from '../../../tables/genera
 import { statedOnly } from '../../../tables/stated-only.js';
 import { type Check, countCheck } from '../../../working/check.js';
 import { type Note, note } from '../../../working/note.js';
+import { HEADINGS } from '../../forces.js';
 import { forceUnitOf, ratedLayouts } from '../../held.js';
 import { type ArticleLayout, readLayout } from '../../layout.js';
 import type { Article, Plan, ReadArticle } from '../../plan.js';
 import { rateTieDown, type TieDownRating } from '../../rate-tie-down.js';
 import type { Applicability, ArticleOutcome, CountedTieDown, PlanOutcome, RuleContext } from '../../rule-set.js';
 import { showRating } from '../../show-rating.js';
-import { stiffnessCautions } from '../../unequal-stiffness.js';
+import { sharingCautions } from '../../unequal-sharing.js';
 import { aboutGuidance, citeGuidance, GUIDANCE } from './cite.js';
 import { judgeForces } from './forces.js';
 import { judgeAnchorages } from './one-lashing-per-anchorage.js';
@@ -76,8 +77,7 @@ function judgeArticle(
       sound.length,
     ),
   );
-  const direct = held.map(({ layout: each }) => each).filter(({ tieDown }) => tieDown.path !== 'over-other-side');
-  working.cautions.push(...stiffnessCautions(direct));
+  working.cautions.push(...HEADINGS.flatMap((heading) => sharingCautions(layout, heading)));
   return {
     id: article.id,
     rule: GUIDANCE,

@@ -1,0 +1,41 @@
+import { type Note, note } from '../working/note.js';
+import { type Heading, holdingBack } from './forces.js';
+import type { ArticleLayout, TieDownLayout } from './layout.js';
+import type { TieDown } from './plan.js';
+
+/** Beyond this ratio of stiffness the stiffer tie-down takes most of the load before the other one helps. */
+const UNEQUAL = 2;
+
+/**
+ * What must be said of tie-downs that hold the load back in one heading and do not share alike: stiffnesses apart by
+ * more than 2 to 1, where they are given, and chain beside webbing. Stiffness along the heading: E·A / L · (X / L) for
+ * a run of length L that reaches X along it.
+ */
+export function sharingCautions({ article, tieDowns }: ArticleLayout, heading: Heading): readonly Note[] {
+  const holding = tieDowns.filter(
+    ({ tieDown, runs }) => tieDown.path !== 'over-other-side' && runs.some((run) => holdingBack(run, heading) > 0),
+  );
+  const said = { article: article.id, heading };
+  const cautions: Note[] = [];
+  const stiffness = holding.flatMap((layout) => stiffnessOf(layout, heading));
+  if (Math.max(...stiffness) > UNEQUAL * Math.min(...stiffness)) cautions.push(note(UNEQUAL_STIFFNESS, said));
+  const has = (kind: string) => holding.some(({ tieDown }) => holdsPart(tieDown, kind));
+  if (has('chain') && has('webbing')) cautions.push(note(CHAIN_AND_WEBBING, said));
+  return cautions;
+}
+
+const stiffnessOf = ({ runs, axialStiffness }: TieDownLayout, heading: Heading): number[] =>
+  axialStiffness === undefined
+    ? []
+    : runs.map((run) => (axialStiffness / run.length) * holdingBack(run, heading)).filter((along) => along > 0);
+
+const holdsPart = ({ parts }: TieDown, kind: string): boolean => parts?.some((part) => part.kind === kind) === true;
+
+const UNEQUAL_STIFFNESS = {
+  code: 'UNEQUAL_STIFFNESS',
+  text: '{article}, {heading}: its tie-downs differ in stiffness by more than 2 to 1, so the stiffest reaches its capacity before the others help.',
+};
+const CHAIN_AND_WEBBING = {
+  code: 'CHAIN_AND_WEBBING',
+  text: '{article}, {heading}: chain and webbing do not share a load; do not count them together.',
+};
