@@ -80,11 +80,12 @@ describe('sum(LC · share) ≥ a · W', () => {
     expect(result.tieDowns.find(({ id }) => id === 'strap')).toMatchObject({ credit: 0, counted: { value: 0 } });
   });
 
-  it('leaves the forward force to what blocks it, and says so', () => {
+  it('leaves open what blocks it, where that is needed', () => {
     const result = check({ blockedForward: true }, four.slice(1));
-    expect(result.verdict).toBe('pass');
-    expect(verdictOf(result, 'forward')).toBe('not-applicable');
-    expect(codes(result.cautions)).toContain('BLOCKING_NOT_LOOKED_AT');
+    expect(missingIn(checkOf(result, 'forward/load'))).toEqual(['BLOCKING_NOT_RATED']);
+    expect(result.verdict).toBe('undetermined');
+    expect(check({ blockedForward: true }, four).verdict).toBe('pass');
+    expect(verdictOf(check({ blockedForward: true }, four.slice(0, 1)), 'rearward')).toBe('fail'); // forward alone
     expect(check({}, four.slice(1)).verdict).toBe('fail');
   });
 });
@@ -214,19 +215,17 @@ describe('the same plan', () => {
   });
 });
 
-test('tieDownsRequired states a · W each way, and nothing forward where it is blocked', () => {
+test('tieDownsRequired states a · W each way', () => {
   const newtons = (more: Partial<Article>) =>
     tieDownsRequired({ rules: ukDvsa_2024, article: load(more) }).perDirection.map(
       ({ direction, againstLashingCapacity }) => [direction, againstLashingCapacity?.value],
     );
-  // 1000 · 9.80665, and half of it
-  expect(newtons({})).toEqual([
+  // 1000 · 9.80665, and half of it; blocking shares in the first
+  const each = [
     ['forward', 9806.65],
     ['rearward', 4903.325],
     ['lateral', 4903.325],
-  ]);
-  expect(newtons({ blockedForward: true })).toEqual([
-    ['rearward', 4903.325],
-    ['lateral', 4903.325],
-  ]);
+  ];
+  expect(newtons({})).toEqual(each);
+  expect(newtons({ blockedForward: true })).toEqual(each);
 });

@@ -76,7 +76,7 @@ function judgeArticle(
     id,
     rule: SCHEDULE_7,
     count: sound.length,
-    minimumCount: 1,
+    minimumCount: 0, // no number is asked
     recommendedCount: recommendedCount(article.article),
     requiredAggregate: null,
     aggregate: null,

@@ -24,7 +24,7 @@ export function requirementOf({ article, mass }: ReadArticle, { working, units }
   if (blocked) working.assumptions.push(BLOCKED);
   working.cautions.push(mu > 0 ? AFTER_FRICTION : WITHOUT_FRICTION);
   return {
-    minimumCount: 1,
+    minimumCount: 0, // no number is asked
     recommendedCount: recommendedCount(article),
     requiredAggregate: null,
     options: [],

@@ -24,7 +24,7 @@ export const nzTlc_2017: RuleSet = {
 /** What the code asks of one article: the total rated strength, and no number or force in any direction. */
 function requirementOf(read: ReadArticle, context: RuleContext): ArticleRequirement {
   return {
-    minimumCount: 1,
+    minimumCount: 0, // no number is asked
     recommendedCount: recommendedCount(read.article.kind),
     requiredAggregate: requiredStrength(read, context),
     options: [],

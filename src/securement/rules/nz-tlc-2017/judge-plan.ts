@@ -70,7 +70,7 @@ function judgeArticle(
     id: article.id,
     rule: 'rigid loads',
     count: sound.length,
-    minimumCount: 1,
+    minimumCount: 0, // no number is asked
     recommendedCount: recommended,
     requiredAggregate: required,
     aggregate,

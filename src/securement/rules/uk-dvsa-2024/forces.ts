@@ -2,8 +2,8 @@ import type { ExactTerm } from '../../../quantities/exact.js';
 import { formatNumber } from '../../../quantities/format.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
 import { ukDvsa2024Accelerations as accelerations } from '../../../tables/generated/uk-dvsa-2024-accelerations.js';
-import { type Check, notApplicableCheck, undeterminedCheck } from '../../../working/check.js';
-import { type Note, note } from '../../../working/note.js';
+import { type Check, undeterminedCheck } from '../../../working/check.js';
+import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import { HEADINGS, type Heading } from '../../forces.js';
 import { amountOf, heldBack, judgeHeld, type RatedLayout, type SumUnit } from '../../held.js';
@@ -15,7 +15,7 @@ import { aboutGuidance, citeGuidance, GUIDANCE } from './cite.js';
  *
  * sum(LC · share) ≥ a · W over the direct tie-downs, LC the maker's rating and the share the part of the pull that
  * holds back; friction adds nothing. Both are our reading. The guidance, as far as read, gives no figure for what a
- * tie-down over the load holds, so where one is needed the answer stays open.
+ * tie-down over the load holds, nor does a plan say what blocking does: where one is needed the answer stays open.
  */
 export function judgeForces(
   { article, mass }: ArticleLayout,
@@ -35,7 +35,6 @@ export function judgeForces(
   return HEADINGS.map((heading) => {
     const sideways = heading === 'left' || heading === 'right';
     const about = aboutGuidance(heading, `Held ${sideways ? `to the ${heading}` : heading}`, id);
-    if (heading === 'forward' && article.blockedForward === true) return notApplicableCheck(about, BLOCKED);
     const a = accelerationOf(heading);
     const asked: ExactTerm[] = [{ quantity: mass, times: [a] }];
     const held = heldBack(direct, heading);
@@ -62,9 +61,12 @@ export function judgeForces(
       });
     }
     const check = judgeHeld(about, asked, held, unit);
-    if (check.verdict === 'pass' || over.length === 0) return check;
-    const names = over.map(({ layout }) => layout.tieDown.id).join(', ');
-    return undeterminedCheck(about, [note(OVER_THE_LOAD, { tieDowns: names }), ...held.missing]);
+    const others = [
+      ...(heading === 'forward' && article.blockedForward === true ? [note(BLOCKING)] : []),
+      ...(over.length === 0 ? [] : [note(OVER_THE_LOAD, { tieDowns: namesOf(over) })]),
+    ];
+    const settled = check.verdict === 'pass' || others.length === 0;
+    return settled ? check : undeterminedCheck(about, [...others, ...held.missing]);
   });
 }
 
@@ -72,10 +74,12 @@ export function judgeForces(
 const accelerationOf = (heading: Heading): number =>
   heading === 'forward' || heading === 'rearward' ? accelerations.rows[heading].c : accelerations.rows.sideways.c;
 
-const BLOCKED: Note = {
-  code: 'BLOCKED_FORWARD',
-  params: {},
-  text: 'Stopped from moving forward by what stands before it; how strong that is was not looked at.',
+const namesOf = (tieDowns: readonly RatedLayout[]): string =>
+  tieDowns.map(({ layout }) => layout.tieDown.id).join(', ');
+
+const BLOCKING = {
+  code: 'BLOCKING_NOT_RATED',
+  text: 'What the headboard or whatever blocks it holds: a plan does not state it.',
 };
 const OVER_THE_LOAD = {
   code: 'OVER_THE_LOAD',

@@ -27,18 +27,18 @@ export const ukDvsa_2024: RuleSet = {
   judgePlan,
 };
 
-/** What the guidance asks of one article: F = a · W each way. */
+/** What the guidance asks of one article: F = a · W each way, forward from tie-downs and blocking together. */
 function requirementOf({ article, mass }: ReadArticle, { working, units }: RuleContext): ArticleRequirement {
   const unit = forceUnitOf(units);
   working.cite(accelerations.source);
   const { forward, rearward, sideways } = accelerations.rows;
   const directions: readonly (readonly [DirectionalRequirement['direction'], number])[] = [
-    ...(article.blockedForward === true ? [] : [['forward', forward.c] as const]),
+    ['forward', forward.c],
     ['rearward', rearward.c],
     ['lateral', sideways.c],
   ];
   return {
-    minimumCount: 1,
+    minimumCount: 0, // no number is asked
     recommendedCount: recommendedCount(article),
     requiredAggregate: null,
     options: [],

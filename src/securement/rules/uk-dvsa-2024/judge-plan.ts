@@ -61,9 +61,6 @@ function judgeArticle(
   if (working.shown && article.blockedForward === undefined) {
     working.assumptions.push(note(TAKEN_AS_NOT_BLOCKED, { article: article.id }));
   }
-  if (article.blockedForward === true) {
-    working.cautions.push(note(BLOCKING_NOT_LOOKED_AT, { article: article.id }));
-  }
   checks.push(
     ...judgeForces(layout, held, forceUnitOf(units), working),
     adviseOnMixing(
@@ -82,7 +79,7 @@ function judgeArticle(
     id: article.id,
     rule: GUIDANCE,
     count: sound.length,
-    minimumCount: 1,
+    minimumCount: 0, // no number is asked
     recommendedCount: recommended,
     requiredAggregate: null,
     aggregate: null,
@@ -118,10 +115,6 @@ const NOT_DECIDED: Applicability = {
 const TAKEN_AS_NOT_BLOCKED = {
   code: 'TAKEN_AS_NOT_BLOCKED',
   text: '{article}: nothing is said of blocking, so nothing stops it from moving forward but its tie-downs.',
-};
-const BLOCKING_NOT_LOOKED_AT = {
-  code: 'BLOCKING_NOT_LOOKED_AT',
-  text: '{article}: what blocks it must hold it forward by itself; its strength was not looked at.',
 };
 const HEAVY_PLANT: Note = {
   code: 'HEAVY_PLANT_ON_LIGHT_VEHICLE',
