@@ -3,36 +3,34 @@ import type { Working } from '../working/step.js';
 import type { SumUnit } from './held.js';
 import type { TieDownRating } from './rate-tie-down.js';
 
-/** Records the capacity of a tie-down, the least of its parts, and its crossing between mass and force where there is one. */
+/** Records the capacity of a tie-down, the least of its parts, and first each load that crosses between mass and force. */
 export function showRating(
   working: Working,
-  rating: TieDownRating,
+  { tieDown, series, capacity }: TieDownRating,
   symbol: string,
   unit: SumUnit,
   clause: string,
 ): void {
-  const { tieDown, series, capacity } = rating;
-  const subject = `tie-down ${tieDown.id}`;
-  if (series !== undefined && tieDown.parts !== undefined) {
+  const whole = `tie-down ${tieDown.id}`;
+  const parts = tieDown.parts?.map(({ id }, index) => [id, series?.limits[index]?.workingLoadLimit ?? null] as const);
+  for (const [id, load] of parts ?? [[null, capacity] as const]) {
+    if (load === null || load.value === 0 || isForce(load) === isForce({ value: 1, unit })) continue;
+    const [name, expression] = isForce(load) ? ['F', 'F / g'] : ['m', 'm · g'];
     working.step({
-      subject,
+      subject: id === null ? whole : `${whole}, ${id}`,
       symbol,
-      expression: `min(${symbol} of every part)`,
-      values: tieDown.parts.map(({ id }, index) => [id, series.limits[index]?.workingLoadLimit ?? null] as const),
-      result: capacity,
-      clause,
+      expression,
+      values: { [name]: load, g: { value: STANDARD_GRAVITY, unit: 'm/s2' } },
+      result: ratedLoadIn(load, unit),
     });
   }
-  if (capacity === null || isForce(capacity) === isForce({ value: 1, unit })) return;
+  if (parts === undefined) return;
   working.step({
-    subject,
+    subject: whole,
     symbol,
-    expression: isForce(capacity) ? 'F / g' : 'm · g',
-    values: [
-      [isForce(capacity) ? 'F' : 'm', capacity],
-      ['g', { value: STANDARD_GRAVITY, unit: 'm/s2' }],
-    ],
-    result: ratedLoadIn(capacity, unit),
+    expression: `min(${symbol} of every part)`,
+    values: parts,
+    result: capacity === null ? null : ratedLoadIn(capacity, unit),
     clause,
   });
 }

@@ -342,7 +342,9 @@ describe('parts', () => {
     expect(verdictOf(judged('7500.01 kg', tenmm), 'forward')).toBe('fail');
     expect(verdictOf(judged('7550 kg', tenmm), 'forward')).toBe('fail');
     const { steps, sources, cautions } = judged('7500 kg', tenmm);
-    const crossing = steps.find(({ subject, expression }) => subject === 'tie-down forward' && expression === 'm · g');
+    const crossing = steps.find(
+      ({ subject, expression }) => subject === 'tie-down forward, chain' && expression === 'm · g',
+    );
     expect(crossing?.result).toMatchObject({ value: 58839.9, unit: 'N' }); // 6000 · 9.80665
     expect(sources.some(({ clause, provenance }) => clause?.includes('AS/NZS 4344') && provenance === 'memory')).toBe(
       true,

@@ -74,7 +74,7 @@ function judgeArticle(
   working.cautions.push(...HEADINGS.flatMap((heading) => sharingCautions(article, heading)));
   return {
     id,
-    rule: SCHEDULE_7,
+    rule: 'Schedule 7',
     count: sound.length,
     minimumCount: 0, // no number is asked
     recommendedCount: recommendedCount(article.article),

@@ -1,3 +1,4 @@
+import { holdsKind } from '../../../assembly/holds-kind.js';
 import { type Check, countCheck, failedCheck, metCheck, undeterminedCheck } from '../../../working/check.js';
 import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
@@ -18,7 +19,7 @@ const PLANT_CHAINS = 4;
 export function adviseOnPlant(article: Article, tieDowns: readonly RatedLayout[], working: Working): Check[] {
   const { id, kind, accessories = [] } = article;
   const count = countCheck(
-    aboutPractice('count', 'Number of tie-downs, as haulers do', id),
+    { ...aboutPractice('count', 'Number of tie-downs, as haulers do', id), clause: 'common practice' },
     recommendedCount(article),
     tieDowns.length,
   );
@@ -49,7 +50,7 @@ export function adviseOnPlant(article: Article, tieDowns: readonly RatedLayout[]
 
 function adviseOnWebbing(id: string, tieDowns: readonly TieDown[]): Check {
   const about = aboutPractice('no-webbing', 'Chain alone, no webbing', id);
-  const webbing = tieDowns.filter(({ parts }) => parts?.some(({ kind }) => kind === 'webbing'));
+  const webbing = tieDowns.filter(({ parts }) => parts !== undefined && holdsKind(parts, 'webbing'));
   if (webbing.length > 0) return failedCheck(about, note(WEBBING, { tieDowns: namesOf(webbing) }));
   const unknown = tieDowns.filter(({ parts }) => parts === undefined);
   return unknown.length === 0

@@ -1,3 +1,4 @@
+import { Quantity } from '../../../quantities/quantity.js';
 import type { ReadArticle } from '../../plan.js';
 import type { ArticleRequirement, RuleContext, RuleSet } from '../../rule-set.js';
 import { judgePlan, recommendedCount } from './judge-plan.js';
@@ -23,10 +24,11 @@ export const nzTlc_2017: RuleSet = {
 
 /** What the code asks of one article: the total rated strength, and no number or force in any direction. */
 function requirementOf(read: ReadArticle, context: RuleContext): ArticleRequirement {
+  const { value, unit } = requiredStrength(read, context);
   return {
     minimumCount: 0, // no number is asked
     recommendedCount: recommendedCount(read.article.kind),
-    requiredAggregate: requiredStrength(read, context),
+    requiredAggregate: new Quantity(value, unit),
     options: [],
     perDirection: [],
   };

@@ -69,7 +69,10 @@ function judgeArticle(
       working,
     ),
     countCheck(
-      aboutGuidance('count', 'Number of tie-downs, as haulers do', article.id, 'practice'),
+      {
+        ...aboutGuidance('count', 'Number of tie-downs, as haulers do', article.id, 'practice'),
+        clause: 'common practice',
+      },
       recommended,
       sound.length,
     ),
@@ -77,7 +80,7 @@ function judgeArticle(
   working.cautions.push(...HEADINGS.flatMap((heading) => sharingCautions(layout, heading)));
   return {
     id: article.id,
-    rule: GUIDANCE,
+    rule: 'forces on the load',
     count: sound.length,
     minimumCount: 0, // no number is asked
     recommendedCount: recommended,

@@ -1,4 +1,5 @@
-import type { Part } from '../../../assembly/part.js';
+import { holdsKind } from '../../../assembly/holds-kind.js';
+import type { PartKind } from '../../../assembly/part.js';
 import { type Check, failedCheck, metCheck, undeterminedCheck } from '../../../working/check.js';
 import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
@@ -12,15 +13,12 @@ import { aboutGuidance, citeGuidance } from './cite.js';
 export function adviseOnMixing(article: string, tieDowns: readonly TieDown[], working: Working): Check {
   citeGuidance(working, 'chains', 'read', 'in part');
   const about = aboutGuidance('no-mixing', 'Straps and chains not combined', article, 'practice');
-  const has = (kind: Part['kind']) => tieDowns.some(({ parts = [] }) => holds(parts, kind));
+  const has = (kind: PartKind) => tieDowns.some(({ parts = [] }) => holdsKind(parts, kind));
   if (has('chain') && has('webbing')) return failedCheck(about, note(MIXED));
   const unknown = tieDowns.filter(({ parts }) => parts === undefined);
   if (unknown.length === 0 || tieDowns.length === 1) return metCheck(about);
   return undeterminedCheck(about, [note(OF_WHAT, { tieDowns: unknown.map(({ id }) => id).join(', ') })]);
 }
-
-const holds = (parts: readonly Part[], kind: Part['kind']): boolean =>
-  parts.some((part) => part.kind === kind || (part.kind === 'parallel' && part.legs.some((leg) => holds(leg, kind))));
 
 const MIXED = { code: 'STRAPS_AND_CHAINS', text: 'Some are chain and some are webbing: they stretch unequally.' };
 const OF_WHAT = { code: 'PARTS_NOT_LISTED', text: 'What these are made of: {tieDowns}.' };
