@@ -1,3 +1,5 @@
+import { mapAt } from '../../../errors.js';
+import { checkList, checkObject } from '../../../input-checks.js';
 import type { Quantity } from '../../../quantities/quantity.js';
 import { ratedLoadIn } from '../../../quantities/rated.js';
 import { auLrg2018Accelerations as accelerations } from '../../../tables/generated/au-lrg-2018-accelerations.js';
@@ -56,8 +58,10 @@ export function requirementOf({ article, mass }: ReadArticle, { working, units }
 /** What its contacts say of friction; the article's own where they say nothing. */
 function contactsOf({ friction, contacts = [] }: Article): { readonly friction?: number }[] {
   const own = readFriction(friction, 'friction');
-  return contacts.map((contact, index) => {
-    const each = readFriction(contact.friction, `contacts[${index}].friction`) ?? own;
+  checkList(contacts, 'contacts', 0);
+  return mapAt(contacts, 'contacts', (contact) => {
+    checkObject(contact, '', 'a contact { at }');
+    const each = readFriction(contact.friction, 'friction') ?? own;
     return each === undefined ? {} : { friction: each };
   });
 }
