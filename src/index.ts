@@ -141,10 +141,13 @@ export type {
   RuleContext,
   RuleSet,
 } from './securement/rule-set.js';
+export { auLrg_2018 } from './securement/rules/au-lrg-2018/index.js';
 export { caNsc10_2013 } from './securement/rules/ca-nsc10-2013/index.js';
 export { euEn12195_1_2010 } from './securement/rules/eu-en12195-1-2010/index.js';
 export { imoCssAnnex13_2014 } from './securement/rules/imo-css-annex13-2014/index.js';
 export { imoCtu_2014 } from './securement/rules/imo-ctu-2014/index.js';
+export { nzTlc_2017 } from './securement/rules/nz-tlc-2017/index.js';
+export { ukDvsa_2024 } from './securement/rules/uk-dvsa-2024/index.js';
 export {
   us49cfr393_102_2024,
   us49cfr393_110_2024,
@@ -152,6 +155,7 @@ export {
 } from './securement/rules/us-49cfr393-2024/index.js';
 export { type TensionerLength, type TieDownLength, tieDownLength } from './securement/tie-down-length.js';
 export { type TieDownsRequired, tieDownsRequired } from './securement/tie-downs-required.js';
+export { auLrg_2018_chain } from './tables/au-lrg-2018-chain.js';
 export { caNsc10_chain_2013 } from './tables/ca-nsc10-2013.js';
 export { euEn12195_3_2001 } from './tables/eu-en12195-3-2001.js';
 export type { DeviceOf, DeviceUse, FractionTable } from './tables/fraction-table.js';

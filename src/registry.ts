@@ -1,9 +1,12 @@
 import { fail } from './errors.js';
 import type { RuleSet } from './securement/rule-set.js';
+import { auLrg_2018 } from './securement/rules/au-lrg-2018/index.js';
 import { caNsc10_2013 } from './securement/rules/ca-nsc10-2013/index.js';
 import { euEn12195_1_2010 } from './securement/rules/eu-en12195-1-2010/index.js';
 import { imoCssAnnex13_2014 } from './securement/rules/imo-css-annex13-2014/index.js';
 import { imoCtu_2014 } from './securement/rules/imo-ctu-2014/index.js';
+import { nzTlc_2017 } from './securement/rules/nz-tlc-2017/index.js';
+import { ukDvsa_2024 } from './securement/rules/uk-dvsa-2024/index.js';
 import { us49cfr393_102_2024, us49cfr393_2024 } from './securement/rules/us-49cfr393-2024/index.js';
 import { caNsc10_chain_2013 } from './tables/ca-nsc10-2013.js';
 import type { RatingTable } from './tables/rating-table.js';
@@ -27,6 +30,9 @@ export function ruleSetById(id: string): RuleSet {
     euEn12195_1_2010,
     imoCtu_2014,
     imoCssAnnex13_2014,
+    auLrg_2018,
+    nzTlc_2017,
+    ukDvsa_2024,
   ];
   return (
     known.find((rules) => rules.id === id) ??

@@ -90,6 +90,16 @@ const RULES_FROM_MEMORY: readonly (readonly [what: string, file: string, confirm
     'securement/rules/eu-en12195-1-2010/sliding.ts',
     'EN 12195-1:2010, combined lashing methods',
   ],
+  [
+    'The clamp of tie-downs over the load, and 0.2 of the weight as its least',
+    'securement/rules/au-lrg-2018/schedule-7-restraint.ts',
+    'Load Restraint Guide 2018, tie-down restraint',
+  ],
+  [
+    'Friction alone is not to be relied on',
+    'securement/rules/uk-dvsa-2024/forces.ts',
+    'Guidance on securing loads on goods vehicles, December 2024',
+  ],
   ['Density of steel, 7850 kg/m3', 'chain/chain-mass.ts', 'EN 1993-1-2:2005, 3.2.2(1)'],
   ['Which chain a grab or slip hook takes', 'hardware/fits.ts', 'No rule is known: the marking of the hook decides'],
 ];

@@ -11,6 +11,9 @@ export const RULE_SET_IDS = [
   'eu-en12195-1-2010',
   'imo-ctu-2014',
   'imo-css-annex13-2014',
+  'au-lrg-2018',
+  'nz-tlc-2017',
+  'uk-dvsa-2024',
 ] as const;
 export const RATING_TABLE_IDS = [
   'us-49cfr393-108-2024',

@@ -4,7 +4,7 @@ import { inUnit } from '../quantities/convert.js';
 import type { QuantityLike } from '../quantities/quantity.js';
 import { STANDARD_GRAVITY } from '../quantities/rated.js';
 import { readOptional, readQuantity } from '../quantities/read.js';
-import { lengthOf, scale, subtract, type Vec3 } from '../statics/vector.js';
+import { lengthOf, subtract, type Vec3 } from '../statics/vector.js';
 import {
   type Article,
   type ContactPoint,
@@ -156,7 +156,9 @@ function readRun(
       'Check it.',
     );
   }
-  return { attachment: from, anchor: to, length, pull: scale(line, 1 / length) };
+  // divided, so that a run along an axis pulls with exactly 1 and one of 3-4-5 with exactly 0.6 and 0.8
+  const pull: Vec3 = [line[0] / length, line[1] / length, line[2] / length];
+  return { attachment: from, anchor: to, length, pull };
 }
 
 /** The path is stated, because the law counts by it; where the points contradict it, one of the two is wrong. */

@@ -1,0 +1,113 @@
+import type { ExactTerm } from '../../../quantities/exact.js';
+import type { QuantityLike } from '../../../quantities/quantity.js';
+import { massUnitOf } from '../../../quantities/shared-units.js';
+import { nzTlc2017Multiples as multiples } from '../../../tables/generated/nz-tlc-2017-multiples.js';
+import { type Check, type CheckSubject, undeterminedCheck } from '../../../working/check.js';
+import { note, type Words } from '../../../working/note.js';
+import { amountOf, type Held, judgeHeld } from '../../held.js';
+import type { ReadArticle } from '../../plan.js';
+import type { TieDownRating } from '../../rate-tie-down.js';
+import type { RuleContext } from '../../rule-set.js';
+import { type Multiple, multiplesOf } from './headboard.js';
+
+export const CLAUSE = 'The Truck Loading Code 2017, rigid loads';
+
+/** The sum of rated strengths of one article and its check. */
+export interface RatedStrength {
+  readonly required: QuantityLike;
+  /** Null while one is not known. */
+  readonly aggregate: QuantityLike | null;
+  readonly check: Check;
+}
+
+/**
+ * Rigid loads: sum(rated strength) ≥ k · W, where k is 2 without a headboard, 1.5 with a partial one and 1 with an
+ * adequate one. Every tie-down counts in full whatever its angle, and friction is not credited: both are our reading.
+ */
+export function judgeRatedStrength(
+  read: ReadArticle,
+  tieDowns: readonly TieDownRating[],
+  context: RuleContext,
+): RatedStrength {
+  const { article, mass } = read;
+  const { working, units } = context;
+  const unit = massUnitOf(units);
+  const { least, most } = multiplesOf(article);
+  const held = sumOf(tieDowns);
+  const about: CheckSubject = {
+    id: `rated-strength/${article.id}`,
+    title: 'Total rated strength',
+    clause: CLAUSE,
+    weight: 'requirement',
+    subject: article.id,
+  };
+  const judge = ({ multiple }: Multiple) => judgeHeld(about, times(mass, multiple), held, unit);
+  const [hardest, easiest] = [judge(most), judge(least)];
+  // where the two differ, what stands in front of it decides
+  const open = hardest.verdict !== 'pass' && hardest.verdict !== easiest.verdict;
+  const settled = hardest.verdict === 'pass' ? hardest : easiest;
+  const check = open ? undeterminedCheck(about, [note(HEADBOARD_NOT_STATED), ...held.missing]) : settled;
+  const aggregate = held.missing.length === 0 ? amountOf(held.known, unit) : null;
+  if (working.shown) {
+    working.step(
+      article.id,
+      'R',
+      'sum(rated strength)',
+      held.shares.map(([id, , strength]) => [id, strength] as const),
+      aggregate,
+      CLAUSE,
+    );
+  }
+  return { required: requiredStrength(read, context), aggregate, check };
+}
+
+/** k · W with the greatest multiple that may apply, as a mass in the units shown. */
+export function requiredStrength({ article, mass }: ReadArticle, { working, units }: RuleContext): QuantityLike {
+  const { most } = multiplesOf(article);
+  const unit = massUnitOf(units);
+  const required = amountOf(times(mass, most.multiple), unit);
+  if (working.shown) {
+    working.cite(multiples.source);
+    working.cite({
+      document: multiples.source.document,
+      edition: multiples.source.edition,
+      clause: 'rigid loads, angles and friction',
+      provenance: 'interpretation',
+      note: 'a plain sum: no angle factor, no friction',
+    });
+    if (article.headboard === undefined) working.assumptions.push(note(NO_HEADBOARD, { article: article.id }));
+    working.step(
+      article.id,
+      'required strength',
+      'k · W',
+      { k: most.multiple, W: amountOf([{ quantity: mass }], unit), headboard: most.headboard },
+      required,
+      CLAUSE,
+    );
+  }
+  return required;
+}
+
+const times = (quantity: QuantityLike, by: number): ExactTerm[] => [{ quantity, times: [by] }];
+
+function sumOf(tieDowns: readonly TieDownRating[]): Held {
+  const limits = tieDowns.map(({ capacity, atMost }) => capacity ?? atMost);
+  return {
+    known: termsOf(tieDowns.map(({ capacity }) => capacity)),
+    most: limits.includes(null) ? null : termsOf(limits),
+    missing: tieDowns.flatMap(({ capacity, missing }) => (capacity === null ? missing : [])),
+    shares: tieDowns.map(({ tieDown, capacity }) => [tieDown.id, 1, capacity] as const),
+  };
+}
+
+const termsOf = (loads: readonly (QuantityLike | null)[]): ExactTerm[] =>
+  loads.flatMap((quantity) => (quantity === null ? [] : [{ quantity }]));
+
+const HEADBOARD_NOT_STATED: Words = [
+  'HEADBOARD_NOT_STATED',
+  'Whether what blocks it is an adequate or a partial headboard, or none.',
+];
+const NO_HEADBOARD: Words = [
+  'HEADBOARD_NOT_STATED',
+  '{article}: no headboard is stated, so the multiple without one is shown.',
+];
