@@ -22,7 +22,7 @@ export type RatesOutcome =
   | { readonly outcome: 'free'; readonly motion: Float64Array }
   | { readonly outcome: 'not-solved' };
 
-const MOST_TRIES = 60;
+const MOST_TRIES = 120;
 
 /**
  * How a state changes when the load grows by `side` (a force and a moment): springs with a force follow linearly, those
@@ -45,6 +45,7 @@ export function solveRates(
     contacts: Int32Array.from(standing.contacts, (at) => (at >= 0 ? STICKS : OPEN)),
   };
   const motion = new Float64Array(ROWS);
+  const coupled = typeof model.friction === 'object';
   const problem: RateProblem = { model, standing, side, pretensions };
   for (let attempt = 0; attempt < MOST_TRIES; attempt++) {
     const tried = tryModes(model, modes, side, pretensions);
@@ -57,6 +58,10 @@ export function solveRates(
       if (isRight(problem, modes, tried)) return { outcome: 'moves', rates: { ...tried, modes } };
       direction = Float64Array.from(tried.motion);
       addTo(direction, motion, -1);
+    }
+    const { left } = imbalance(problem, motion);
+    if (coupled && (inner(direction, left) <= 0 || (attempt > TRIES_COUPLED && attempt % 3 !== 0))) {
+      direction = softenedStep(model, modes, left, SOFT, false);
     }
     const by = restPoint(problem, motion, direction);
     if (by === Number.POSITIVE_INFINITY) return { outcome: 'free', motion: direction };
@@ -75,9 +80,18 @@ function isFree(problem: RateProblem, motion: Float64Array): boolean {
   return !(-inner(motion, alone) > NO_STIFFNESS * inner(motion, motion));
 }
 
-/** A step where the tangent stiffness is singular: a soft spring in every direction makes it regular. */
-function softenedStep(model: ElasticModel, modes: Modes, left: Float64Array, soft: number): Float64Array {
-  const matrix = tangentStiffness(model, modes);
+/**
+ * A step where Newton's has no direction, or one that leads away: a soft spring in every direction makes a singular
+ * stiffness regular, and leaving out that sliding friction grows with the normal force makes it symmetric.
+ */
+function softenedStep(
+  model: ElasticModel,
+  modes: Modes,
+  left: Float64Array,
+  soft: number,
+  coupled = true,
+): Float64Array {
+  const matrix = tangentStiffness(model, modes, coupled);
   for (let i = 0; i < ROWS; i++) matrix[i * ROWS + i]! += soft;
   return solve(factorize(matrix), left) ?? left;
 }
@@ -95,6 +109,7 @@ const NO_STIFFNESS = 1e-9;
 const NO_WORK = 1e-5;
 const SOFT = 1e-2;
 /** A shorter part of a step is rounding: then the whole step is taken. */
+const TRIES_COUPLED = 20;
 const NO_PROGRESS = 1e-10;
 /** In sizes of the load: whoever moves so far while the load grows by once the weight is not held by anything. */
 const FAR_AWAY = 1e4;
@@ -266,7 +281,7 @@ const motionAt = (directions: readonly Float64Array[], motion: Float64Array): Co
 ];
 
 /** K = sum of k g g^T over taut members + sum over contacts of D_ij g_i g_j^T. */
-function tangentStiffness({ members, contacts, polygon }: ElasticModel, modes: Modes): Float64Array {
+function tangentStiffness({ members, contacts, polygon }: ElasticModel, modes: Modes, coupled = true): Float64Array {
   const matrix = new Float64Array(ROWS * ROWS);
   members.forEach(({ direction, stiffness }, index) => {
     if (modes.members[index] === 1) addProduct(matrix, direction, direction, stiffness);
@@ -276,7 +291,8 @@ function tangentStiffness({ members, contacts, polygon }: ElasticModel, modes: M
     for (let i = 0; i < 3; i++) {
       for (let j = 0; j < 3; j++) {
         const entry = d[3 * i + j]!;
-        if (entry !== 0) addProduct(matrix, contact.directions[i]!, contact.directions[j]!, entry);
+        if (entry !== 0 && (coupled || i < 2 === j < 2))
+          addProduct(matrix, contact.directions[i]!, contact.directions[j]!, entry);
       }
     }
   });
