@@ -101,38 +101,40 @@ function verdictOf(result: SecurementCheck, { jurisdiction }: RuleSet, working: 
   };
 }
 
-/** What differs between the results for one tie-down or article: which capacity counts, how much of it, how many are asked. */
+/** What differs between the results: which capacity counts, how much of it, whether it is known, how many are asked. */
 function differencesOf(results: readonly SecurementCheck[]): Note[] {
-  const found: Note[] = [];
-  const [first] = results;
-  first?.tieDowns.forEach(({ id }, index) => {
-    const counted = results.map(({ rules, tieDowns }) => ({ rules, ...tieDowns[index] }));
-    differ(found, COUNTS, { tieDown: id }, counted, ({ counts }) => `${counts}`);
-    differ(found, CREDIT, { tieDown: id }, counted, ({ credit }) => `${credit}`);
-    differ(found, RATED, { tieDown: id }, counted, ({ rating }) => (rating === null ? 'not known' : 'known'));
-  });
-  first?.articles.forEach(({ id }, index) => {
-    const asked = results.map(({ rules, articles }) => ({ rules, ...articles[index] }));
-    differ(found, COUNT, { article: id }, asked, ({ minimumCount }) => `${minimumCount}`);
-  });
-  return found;
+  const tieDowns = results.map((result) => result.tieDowns);
+  const articles = results.map((result) => result.articles);
+  const rules = results.map((result) => result.rules);
+  return [
+    ...differences(COUNTS, rules, tieDowns, ({ counts }) => counts),
+    ...differences(CREDIT, rules, tieDowns, ({ credit }) => `${credit}`),
+    ...differences(RATED, rules, tieDowns, ({ rating }) => (rating === null ? 'not known' : 'known')),
+    ...differences(COUNT, rules, articles, ({ minimumCount }) => `${minimumCount}`),
+  ];
 }
 
-function differ<Item extends { readonly rules: string }>(
-  found: Note[],
+/** One sentence for all things of which the same is said: `lists` has one list for each rule set. */
+function differences<Item extends { readonly id: string }>(
   words: Words,
-  about: Readonly<Record<string, string>>,
-  items: readonly Item[],
-  saidBy: (item: Item) => string,
-): void {
-  if (new Set(items.map(saidBy)).size < 2) return;
-  found.push(note(words, { ...about, said: items.map((item) => `${item.rules} ${saidBy(item)}`).join(', ') }));
+  rules: readonly string[],
+  lists: readonly (readonly Item[])[],
+  saidOf: (item: Item) => string,
+): Note[] {
+  const idsBySaid = new Map<string, string[]>();
+  lists[0]?.forEach(({ id }, index) => {
+    const said = lists.map((list) => saidOf(list[index] as Item));
+    if (new Set(said).size < 2) return;
+    const sentence = said.map((each, at) => `${rules[at]} ${each}`).join(', ');
+    idsBySaid.set(sentence, [...(idsBySaid.get(sentence) ?? []), id]);
+  });
+  return [...idsBySaid].map(([said, ids]) => note(words, { ids: ids.join(', '), said }));
 }
 
-const COUNTS: Words = ['COUNTS_ANOTHER_CAPACITY', '{tieDown}, the capacity that counts: {said}.'];
-const CREDIT: Words = ['CREDITS_ANOTHER_SHARE', '{tieDown}, the share of it that counts: {said}.'];
-const RATED: Words = ['RATES_OTHERWISE', '{tieDown}, its rating: {said}.'];
-const COUNT: Words = ['ASKS_ANOTHER_COUNT', '{article}, tie-downs asked: {said}.'];
+const COUNTS: Words = ['COUNTS_ANOTHER_CAPACITY', '{ids}, the capacity that counts: {said}.'];
+const CREDIT: Words = ['CREDITS_ANOTHER_SHARE', '{ids}, the share of it that counts: {said}.'];
+const RATED: Words = ['RATES_OTHERWISE', '{ids}, its rating: {said}.'];
+const COUNT: Words = ['ASKS_ANOTHER_COUNT', '{ids}, tie-downs asked: {said}.'];
 const THE_ROAD_DECIDES: Note = /* @__PURE__ */ note([
   'THE_ROAD_DECIDES',
   'The road that is driven decides which rules bind; none of these stands in for another.',

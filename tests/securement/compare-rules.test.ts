@@ -45,7 +45,7 @@ describe('compareRules', () => {
     expect(verdicts[0]).toMatchObject({ verdict: 'fail', failed: ['393.106(d)/tractor'] });
     expect(verdicts[1]?.failed).not.toContainEqual(expect.stringContaining('aggregate'));
     const credit = differences.filter(({ code }) => code === 'CREDITS_ANOTHER_SHARE');
-    expect(credit.map(({ params }) => params.tieDown)).toEqual(['a', 'b', 'c', 'd']);
+    expect(credit.map(({ params }) => params.ids)).toEqual(['a, b, c, d']);
     expect(credit[0]?.params.said).toBe('us-49cfr393-2024 0.5, ca-nsc10-2013 1');
     // 9,950 lb is above 4,500 kg and below 10,000 lb
     expect(differences.find(({ code }) => code === 'ASKS_ANOTHER_COUNT')?.params.said).toBe(
