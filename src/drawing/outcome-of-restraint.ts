@@ -90,7 +90,7 @@ export function outcomeOfRestraint(result: Solved, ids: PlanIds): Outcome {
   return {
     verdict: words[verdict],
     because: [
-      `Decides: ${governing}, ${found}${isFactor ? ` of ${at}${next}` : ''}.`,
+      `Decides: ${governing}, ${isFactor ? `${found.slice(FACTOR.length)} times ${at}${next}` : found}.`,
       ...others,
       ...missing,
       ...(shares.size === 0 ? [] : [means]),
@@ -155,7 +155,7 @@ function otherFactors(directions: readonly ReadDirection[], governing: Direction
   const others = directions.filter(({ direction }) => direction !== governing);
   if (others.length === 0) return [];
   const found = others.map(({ direction, found, at }) =>
-    found.startsWith(FACTOR) ? `${direction} ${found.slice(FACTOR.length)} of ${at}` : `${direction} ${found}`,
+    found.startsWith(FACTOR) ? `${direction} ${found.slice(FACTOR.length)} times ${at}` : `${direction} ${found}`,
   );
   return [`${governing === null ? 'Factors' : 'Other factors'}: ${found.join(', ')}.`];
 }

@@ -272,7 +272,7 @@ describe('with a result of solveRestraint', () => {
   it('says the verdict, what decides it and the other factors in words', () => {
     const words = wordsOf(svg);
     expect(words).toContain('machine: does not hold');
-    expect(words).toContain('Decides: forward, factor 0.83 of 0.8 g, then it slides.');
+    expect(words).toContain('Decides: forward, 0.83 times 0.8 g, then it slides.');
     expect(words).toContain('Other factors: up never gives way.');
     expect(words).toContain('at the forward limit: one way the forces can balance.');
   });
@@ -331,12 +331,12 @@ describe('with a result of solveRestraint', () => {
   });
 
   it.each([
-    [0.9996, 'factor just under 1 of 0.8 g'],
-    [1, 'factor 1 of 0.8 g'],
-    [1.0004, 'factor just over 1 of 0.8 g'],
-    [0.834_999, 'factor 0.835 of 0.8 g'],
-    [0, 'factor 0 of 0.8 g'],
-    [5000, 'factor over 1000 of 0.8 g'],
+    [0.9996, 'just under 1 times 0.8 g'],
+    [1, '1 times 0.8 g'],
+    [1.0004, 'just over 1 times 0.8 g'],
+    [0.834_999, '0.835 times 0.8 g'],
+    [0, '0 times 0.8 g'],
+    [5000, 'over 1000 times 0.8 g'],
     [null, 'never gives way'],
   ])('writes a factor of %d on its side of 1', (factor, text) => {
     expect(
@@ -367,9 +367,9 @@ describe('with a result of solveRestraint', () => {
 
   // The lower of the two decides: the limit at 1.2, or the first tie-down at its capacity.
   it.each([
-    [1.19, 'Decides: forward, factor 1.19 of 0.8 g, then rear left is at its capacity.'],
-    [1.2, 'Decides: forward, factor 1.2 of 0.8 g, then it slides.'],
-    [1.21, 'Decides: forward, factor 1.2 of 0.8 g, then it slides.'],
+    [1.19, 'Decides: forward, 1.19 times 0.8 g, then rear left is at its capacity.'],
+    [1.2, 'Decides: forward, 1.2 times 0.8 g, then it slides.'],
+    [1.21, 'Decides: forward, 1.2 times 0.8 g, then it slides.'],
   ])('says what gives way first, the first tie-down at %d', (factor, text) => {
     const first = elastic([tension('rear left', 0.8)], { id: 'rear left', factor });
     const result = restraint({
