@@ -425,7 +425,7 @@ describe('with a result of solveRestraint', () => {
 
   it('has no arrow where no direction governs', () => {
     const picture = drawn(PLAN, restraint({ verdict: 'pass', governing: null }));
-    expect(wordsOf(picture)).toContain('Factors: forward 0.83 of 0.8 g, up never gives way.');
+    expect(wordsOf(picture)).toContain('Factors: forward 0.83 times 0.8 g, up never gives way.');
     expect(textsOf(viewOf(picture, 'above')).filter((text) => text.includes('factor'))).toEqual([]);
   });
 });
