@@ -12,8 +12,11 @@ import {
   assemblyRatingRequestSchema,
   chainRatingRequestSchema,
   checkSecurementRequestSchema,
+  compareRulesRequestSchema,
   partSchema,
   planSchema,
+  solveRestraintRequestSchema,
+  tieDownLengthRequestSchema,
   tieDownSchema,
   tieDownsRequiredRequestSchema,
   vehicleSchema,
@@ -41,6 +44,17 @@ const FILES: Readonly<Record<string, readonly [schema: z.ZodType, title: string,
     'A request for checkSecurement',
     [BEYOND.numbers, BEYOND.parts, BEYOND.plan],
   ],
+  'compare-rules': [
+    compareRulesRequestSchema,
+    'A request for compareRules',
+    [BEYOND.numbers, BEYOND.parts, BEYOND.plan],
+  ],
+  'solve-restraint': [
+    solveRestraintRequestSchema,
+    'A request for solveRestraint',
+    [BEYOND.numbers, BEYOND.parts, BEYOND.plan],
+  ],
+  'tie-down-length': [tieDownLengthRequestSchema, 'A request for tieDownLength', [BEYOND.numbers]],
 };
 
 /** Schemas that get a name of their own in `$defs`. A registry made here keeps zod's global one as it was. */

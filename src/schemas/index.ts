@@ -8,5 +8,8 @@ export {
   assemblyRatingRequestSchema,
   chainRatingRequestSchema,
   checkSecurementRequestSchema,
+  compareRulesRequestSchema,
+  solveRestraintRequestSchema,
+  tieDownLengthRequestSchema,
   tieDownsRequiredRequestSchema,
 } from './requests.js';

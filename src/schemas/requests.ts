@@ -1,7 +1,10 @@
-import { build, fields, flag, optional, withFaults, word } from './fields.js';
+import * as z from 'zod';
+import { TIE_DOWN_PATHS } from '../securement/plan.js';
+import { CAPACITY_SYSTEMS } from '../tables/rating-table.js';
+import { build, fault, fields, flag, list, optional, text, withFaults, word } from './fields.js';
 import { grade, partList, tradeSize } from './part.js';
 import { articleFields, planFaults, planFields } from './plan.js';
-import { ratedLoad } from './quantity.js';
+import { length, point, quantitySchema, ratedLoad } from './quantity.js';
 
 /** Ids of rule sets and rating tables; `chain-rigging/registry` turns one into its constant. */
 export const RULE_SET_IDS = [
@@ -87,4 +90,105 @@ export const tieDownsRequiredRequestSchema = /* @__PURE__ */ build(() =>
  */
 export const checkSecurementRequestSchema = /* @__PURE__ */ build(() =>
   withFaults(fields('a request', { rules, ...planFields, ...options }), () => undefined, planFaults),
+);
+
+/**
+ * The body of a request for `compareRules`: a plan, and two or more rule sets as text ids.
+ *
+ * @example
+ * const check = checkJson(compareRulesRequestSchema, { rules: ['ca-nsc10-2013'], articles: [], tieDowns: [] });
+ * if (!check.ok) console.log(check.issues[0].code, check.issues[0].path);
+ * // => EMPTY_LIST rules
+ */
+export const compareRulesRequestSchema = /* @__PURE__ */ build(() =>
+  withFaults(
+    fields('a request', { rules: list(rules, 2, 'two rule sets or more'), ...planFields, ...options }),
+    () => undefined,
+    planFaults,
+  ),
+);
+
+/** How much of the friction counts. */
+const frictionShare = /* @__PURE__ */ build(() =>
+  withFaults(z.union([z.enum(['none', 'full']), z.number().gt(0).max(1)]), (value) => [
+    fault(
+      value === undefined ? 'MISSING_FIELD' : 'UNKNOWN_VALUE',
+      "'none', 'full' or a share above 0 and up to 1",
+      value,
+      'Say how much of it counts.',
+    ),
+  ]),
+);
+
+/**
+ * The body of a request for `solveRestraint`: a plan with its points, and what to hold. A rating table stands as its id.
+ *
+ * @example
+ * const check = checkJson(solveRestraintRequestSchema, {
+ *   articles: [{ id: 'tractor', kind: 'machinery', mass: '3940 lb', length: '10 ft' }],
+ *   tieDowns: [{ id: 'chain', holds: 'tractor', path: 'vehicle-to-cargo', capacities: { workingLoadLimit: '4700 lb' } }],
+ *   accelerations: { forwards: '0.8 g' }, capacity: 'workingLoadLimit', friction: 'full',
+ * });
+ * if (!check.ok) console.log(check.issues[0].code, check.issues[0].path);
+ * // => UNKNOWN_FIELD accelerations.forwards
+ */
+export const solveRestraintRequestSchema = /* @__PURE__ */ build(() => {
+  const acceleration = optional(quantitySchema('acceleration', { positive: true }));
+  const slope = optional(quantitySchema('angle'));
+  return withFaults(
+    fields('a request', {
+      ...planFields,
+      article: optional(text('the id of an article')),
+      accelerations: fields('accelerations', {
+        forward: acceleration,
+        rearward: acceleration,
+        left: acceleration,
+        right: acceleration,
+        up: acceleration,
+      }),
+      capacity: word(CAPACITY_SYSTEMS),
+      ratings: optional(ratings),
+      friction: frictionShare,
+      deckSlope: optional(fields('the slope of the deck', { noseUp: slope, leftUp: slope })),
+      tolerances: optional(
+        fields('tolerances', {
+          angle: optional(quantitySchema('angle', { positive: true })),
+          friction: optional(z.number().gt(0).max(1)),
+          centerOfGravity: optional(length),
+        }),
+      ),
+      ...options,
+    }),
+    () => undefined,
+    planFaults,
+  );
+});
+
+/**
+ * The body of a request for `tieDownLength`.
+ *
+ * @example
+ * const body = readJson(tieDownLengthRequestSchema, {
+ *   tieDown: { path: 'vehicle-to-cargo', anchor: ['-2 ft', '3 ft', '0 ft'], attachment: ['-6 ft', '0 ft', '0 ft'] },
+ *   pitch: '1.25 in',
+ * });
+ * tieDownLength(body).links
+ * // => 48
+ */
+export const tieDownLengthRequestSchema = /* @__PURE__ */ build(() =>
+  fields('a request', {
+    tieDown: fields('the points of a tie-down', {
+      path: word(TIE_DOWN_PATHS),
+      anchor: optional(point),
+      attachment: optional(point),
+      otherAttachment: optional(point),
+      otherAnchor: optional(point),
+    }),
+    pitch: length,
+    hookBack: optional(length),
+    tensioner: optional(fields('a tensioner', { takeUp: length, joins: optional(length) })),
+    tail: optional(length),
+    overCargo: optional(length),
+    ...options,
+  }),
 );

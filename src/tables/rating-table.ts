@@ -13,12 +13,15 @@ export interface GeneratedTable<Rows> {
  * The systems in which tie-downs are rated: WLL (North America), LC (EN 12195, Australia), MSL (IMO) and rated
  * strength (New Zealand); beside them the strength at which a thing breaks. They are different quantities, and none stands for another.
  */
-export type CapacitySystem =
-  | 'workingLoadLimit'
-  | 'lashingCapacity'
-  | 'maximumSecuringLoad'
-  | 'ratedStrength'
-  | 'breakingStrength';
+export type CapacitySystem = (typeof CAPACITY_SYSTEMS)[number];
+
+export const CAPACITY_SYSTEMS = [
+  'workingLoadLimit',
+  'lashingCapacity',
+  'maximumSecuringLoad',
+  'ratedStrength',
+  'breakingStrength',
+] as const;
 
 /** One rated value. The two columns are separate roundings of the source, never conversions of each other. */
 export interface RatedCell {

@@ -26,6 +26,9 @@ describe('the files', () => {
       'assembly-rating',
       'tie-downs-required',
       'check-securement',
+      'compare-rules',
+      'solve-restraint',
+      'tie-down-length',
     ]);
     for (const [file, schema] of Object.entries(schemas)) {
       expect(schema.$schema).toBe('https://json-schema.org/draft/2020-12/schema');

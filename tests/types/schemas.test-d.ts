@@ -15,15 +15,19 @@ import {
   chainRatingRequestSchema,
   checkJson,
   checkSecurementRequestSchema,
+  compareRulesRequestSchema,
   type partSchema,
   type planSchema,
   type quantitySchema,
   readJson,
+  solveRestraintRequestSchema,
+  tieDownLengthRequestSchema,
   type tieDownSchema,
   tieDownsRequiredRequestSchema,
   type vehicleSchema,
 } from '../../src/schemas/index.js';
 import { type CheckSecurementInput, checkSecurement } from '../../src/securement/check-securement.js';
+import { compareRules } from '../../src/securement/compare-rules.js';
 import type {
   Accessory,
   Article,
@@ -33,6 +37,8 @@ import type {
   Vehicle,
   VehicleUnit,
 } from '../../src/securement/plan.js';
+import { type SolveRestraintInput, solveRestraint } from '../../src/securement/restraint/solve-restraint.js';
+import { tieDownLength } from '../../src/securement/tie-down-length.js';
 import { tieDownsRequired } from '../../src/securement/tie-downs-required.js';
 
 function same<A, B>(_both: [A] extends [B] ? ([B] extends [A] ? true : never) : never): void {}
@@ -86,6 +92,9 @@ same<{ [K in PartKind]: KeysOfKind<z.input<typeof partSchema>, K> }, { [K in Par
 same<Keys<In<z.input<typeof partSchema>, 'capacities'>>, Keys<In<Part, 'capacities'>>>(true);
 same<Keys<z.input<typeof checkSecurementRequestSchema>>, keyof CheckSecurementInput>(true);
 same<Keys<z.input<typeof assemblyRatingRequestSchema>>, keyof AssemblyInput>(true);
+same<Keys<z.input<typeof solveRestraintRequestSchema>>, keyof SolveRestraintInput>(true);
+same<Keys<z.input<typeof compareRulesRequestSchema>>, keyof Parameters<typeof compareRules>[0]>(true);
+same<Keys<z.input<typeof tieDownLengthRequestSchema>>, keyof Parameters<typeof tieDownLength>[0]>(true);
 same<Keys<z.input<typeof tieDownsRequiredRequestSchema>>, keyof Parameters<typeof tieDownsRequired>[0]>(true);
 // @ts-expect-error the check above does see a field that one of the two lacks
 same<'a' | 'b', 'a'>(true);
@@ -109,6 +118,11 @@ void (() => {
   const check = checkJson(checkSecurementRequestSchema, body);
   if (check.ok) checkSecurement({ ...check.value, rules: ruleSetById(check.value.rules) });
   else check.issues[0].code satisfies string;
+  const { ratings, ...solved } = readJson(solveRestraintRequestSchema, body);
+  solveRestraint({ ...solved, ...(ratings && { ratings: ratingTableById(ratings) }) });
+  const compared = readJson(compareRulesRequestSchema, body);
+  compareRules({ ...compared, rules: compared.rules.map(ruleSetById) });
+  tieDownLength(readJson(tieDownLengthRequestSchema, body));
   // @ts-expect-error there is a value only when it is ok
   check.value;
 });

@@ -7,7 +7,7 @@ import type { UnitSystem } from '../../quantities/units.js';
 import { type LimitOutcome, limitFactors } from '../../statics/limit-factor.js';
 import type { Loading, RigidLoad } from '../../statics/rigid-load.js';
 import { scale } from '../../statics/vector.js';
-import type { CapacitySystem, CapacityTable } from '../../tables/rating-table.js';
+import { CAPACITY_SYSTEMS, type CapacitySystem, type CapacityTable } from '../../tables/rating-table.js';
 import { FOLLOW_THE_MARK, STAND_CLEAR } from '../../working/cautions.js';
 import type { Verdict } from '../../working/check.js';
 import { type Note, note } from '../../working/note.js';
@@ -49,14 +49,6 @@ export interface SolveRestraintInput extends Plan {
   /** `false` leaves the steps out. */
   readonly working?: boolean;
 }
-
-const SYSTEMS: readonly CapacitySystem[] = [
-  'workingLoadLimit',
-  'lashingCapacity',
-  'maximumSecuringLoad',
-  'ratedStrength',
-  'breakingStrength',
-];
 
 /**
  * Whether a layout of tie-downs holds an article in a hard stop, a swerve or a jolt: forces and moments on the whole
@@ -115,7 +107,7 @@ const SYSTEMS: readonly CapacitySystem[] = [
 export function solveRestraint(input: SolveRestraintInput): Restraint {
   checkObject(input, '', '{ articles, tieDowns, accelerations, capacity, friction }');
   const { capacity, ratings } = input;
-  checkOneOf(capacity, SYSTEMS, 'capacity');
+  checkOneOf(capacity, CAPACITY_SYSTEMS, 'capacity');
   if (ratings !== undefined && ratings?.system !== capacity) {
     fail('CONFLICTING_FIELDS', 'ratings', `a table of ${capacity}`, ratings?.id, 'Give a table of the same capacity.');
   }
