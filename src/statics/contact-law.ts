@@ -83,7 +83,7 @@ export function cornerBetween(touching: readonly number[], sides: number): numbe
   return (first + 1) % sides === second ? second : first;
 }
 
-const facetMode = (facet: number): ContactMode => 2 * facet + 1;
+export const facetMode = (facet: number): ContactMode => 2 * facet + 1;
 const cornerMode = (corner: number): ContactMode => 2 * corner + 2;
 
 /** The facets that a contact slides on: two at a corner. */
@@ -96,10 +96,16 @@ const isOnFacet = (mode: ContactMode): boolean => mode > 0 && mode % 2 === 1;
 const facetOf = (mode: ContactMode): number => (mode - 1) / 2;
 const cornerOf = (mode: ContactMode): number => (mode - 2) / 2;
 
+const NO_CONTACT = [0, 0, 0, 0, 0, 0, 0, 0, 0] as const;
+
 /** How the forces of a contact change with its motion in a mode: rate = -D u, D by rows. */
-export function contactStiffness(contact: ContactSpring, polygon: FrictionPolygon, mode: ContactMode): number[] {
+export function contactStiffness(
+  contact: ContactSpring,
+  polygon: FrictionPolygon,
+  mode: ContactMode,
+): readonly number[] {
   const { normalStiffness: kn, shearStiffness: ks, friction } = contact;
-  if (mode === OPEN) return polygon.corners.length === 0 ? [ks, 0, 0, 0, ks, 0, 0, 0, 0] : [0, 0, 0, 0, 0, 0, 0, 0, 0];
+  if (mode === OPEN) return polygon.corners.length === 0 ? [ks, 0, 0, 0, ks, 0, 0, 0, 0] : NO_CONTACT;
   if (mode === STICKS) return [ks, 0, 0, 0, ks, 0, 0, 0, kn];
   if (isOnFacet(mode)) {
     // along the facet it sticks; across, the friction keeps to the facet, which moves with N

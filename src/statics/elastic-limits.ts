@@ -1,13 +1,13 @@
 import { fail } from '../errors.js';
 import { OPEN, slides } from './contact-law.js';
 import { type ElasticLoad, type ElasticModel, makeElasticModel, mechanismOf } from './elastic-model.js';
-import { followPath, type Stretch } from './elastic-path.js';
+import { followPath, type Stretch, settle } from './elastic-path.js';
 import type { ElasticOptions } from './elastic-response.js';
 import type { Twist } from './mechanism.js';
-import type { Loading } from './rigid-load.js';
+import { checkLoading, type Loading } from './rigid-load.js';
 
 /** Something that happens for the first time as the varying load grows. */
-export interface FirstEvent {
+interface FirstEvent {
   readonly factor: number;
   /** Id of the member or contact; the first in the load's list when several come together. */
   readonly id: string;
@@ -46,12 +46,13 @@ export function elasticLimits(
   if (!(upTo > 0 && upTo < Number.POSITIVE_INFINITY)) {
     fail('NOT_POSITIVE', 'upTo', 'a finite factor above zero', upTo, 'Say up to which factor to look.');
   }
-  const model = makeElasticModel(load, loading, friction);
+  checkLoading(loading);
+  const model = makeElasticModel(load, friction);
   let firstAtCapacity: FirstEvent | null = null;
   let firstSlip: FirstEvent | null = null;
   let firstLift: FirstEvent | null = null;
   let pressedAtRest: readonly boolean[] | undefined;
-  const end = followPath(model, loading, upTo, (stretch) => {
+  const end = followPath(model, settle(model, loading), loading, upTo, (stretch) => {
     pressedAtRest ??= Array.from(stretch.state.normals, (normal) => normal > 0);
     firstAtCapacity ??= earliest(load.members, (index) => capacityReached(model, stretch, index));
     firstSlip ??= earliest(load.contacts, (index) => slipStarts(model, stretch, index));

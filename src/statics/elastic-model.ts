@@ -1,4 +1,5 @@
 import { fail } from '../errors.js';
+import { addProduct } from './linear-equations.js';
 import type { Twist } from './mechanism.js';
 import type { Forces } from './residual.js';
 import {
@@ -6,8 +7,6 @@ import {
   type Coulomb,
   checkCoulomb,
   checkLoad,
-  checkLoading,
-  type Loading,
   type Member,
   polygonCorners,
   type RigidLoad,
@@ -16,7 +15,7 @@ import {
 import { cross, dot, lengthOf, scale, subtract, type Vec3 } from './vector.js';
 
 /** A member whose stiffness E A / L is known, N/m. */
-export interface ElasticMember extends Member {
+interface ElasticMember extends Member {
   readonly stiffness: number;
 }
 
@@ -39,7 +38,7 @@ export type ElasticFriction = 'none' | 'sticking' | Coulomb;
  * How much stiffer than anything else in the load a rigid contact is taken. So redundant rigid contacts share their
  * force as equal pads would, and the answer differs from one with an unyielding deck by about one part in a million.
  */
-export const RIGID = 1e6;
+const RIGID = 1e6;
 
 /**
  * The springs of one load. Forces in weights, lengths in sizes of the load, so stiffness in weight / size. A direction
@@ -55,10 +54,12 @@ export interface ElasticModel {
   readonly polygon: FrictionPolygon;
 }
 
-export interface MemberSpring {
+interface MemberSpring {
   readonly direction: Float64Array;
   readonly stiffness: number;
   readonly pretension: number;
+  /** What it adds to the stiffness of the load while taut: k g g^T, 6 by 6. */
+  readonly matrix: Float64Array;
 }
 
 export interface ContactSpring {
@@ -68,6 +69,8 @@ export interface ContactSpring {
   readonly shearStiffness: number;
   /** Coefficient of friction that counts. */
   readonly friction: number;
+  /** What it adds to the stiffness of the load while it sticks, 6 by 6. */
+  readonly matrix: Float64Array;
 }
 
 /** A regular polygon of corners on the unit circle; facet j runs from corner j to corner j + 1. */
@@ -79,9 +82,8 @@ export interface FrictionPolygon {
   readonly apothem: number;
 }
 
-export function makeElasticModel(load: ElasticLoad, loading: Loading, friction: ElasticFriction): ElasticModel {
+export function makeElasticModel(load: ElasticLoad, friction: ElasticFriction): ElasticModel {
   checkLoad(load);
-  checkLoading(loading);
   for (const [index, { stiffness }] of load.members.entries()) {
     if (stiffness === undefined) {
       fail('MISSING_FIELD', `members[${index}].stiffness`, 'a stiffness, N/m', stiffness, 'Give E A / L.');
@@ -92,27 +94,30 @@ export function makeElasticModel(load: ElasticLoad, loading: Loading, friction: 
   const unit = load.weight / size;
   const wrench = (at: Vec3, force: Vec3): Float64Array => {
     const arm = scale(subtract(at, load.centerOfGravity), 1 / size);
-    return Float64Array.from([...force, ...cross(arm, force)]);
+    const moment = cross(arm, force);
+    return new Float64Array([force[0], force[1], force[2], moment[0], moment[1], moment[2]]);
   };
   const members = load.members.map(({ anchor, attachment, stiffness, pretension = 0 }): MemberSpring => {
     const along = subtract(anchor, attachment);
-    return {
-      direction: wrench(attachment, scale(along, 1 / lengthOf(along))),
-      stiffness: stiffness / unit,
-      pretension: pretension / load.weight,
-    };
+    const direction = wrench(attachment, scale(along, 1 / lengthOf(along)));
+    const matrix = new Float64Array(36);
+    addProduct(matrix, direction, direction, stiffness / unit);
+    return { direction, stiffness: stiffness / unit, pretension: pretension / load.weight, matrix };
   });
   const given = [...load.members, ...load.contacts].map(({ stiffness }: Member | Contact) => (stiffness ?? 0) / unit);
   const rigid = RIGID * Math.max(1, ...given);
   const multiplier = typeof friction === 'object' ? friction.multiplier : 1;
-  const contacts = load.contacts.map(
-    ({ at, stiffness, friction: coefficient }): ContactSpring => ({
-      directions: [wrench(at, [1, 0, 0]), wrench(at, [0, 1, 0]), wrench(at, [0, 0, 1])],
-      normalStiffness: stiffness === undefined ? rigid : stiffness / unit,
-      shearStiffness: friction === 'none' || (friction !== 'sticking' && coefficient * multiplier === 0) ? 0 : rigid,
-      friction: coefficient * multiplier,
-    }),
-  );
+  const contacts = load.contacts.map(({ at, stiffness, friction: coefficient }): ContactSpring => {
+    const slippery = friction === 'none' || (friction !== 'sticking' && coefficient * multiplier === 0);
+    const directions = [wrench(at, [1, 0, 0]), wrench(at, [0, 1, 0]), wrench(at, [0, 0, 1])] as const;
+    const shearStiffness = slippery ? 0 : rigid;
+    const normalStiffness = stiffness === undefined ? rigid : stiffness / unit;
+    const matrix = new Float64Array(36);
+    for (const axis of [0, 1, 2] as const) {
+      addProduct(matrix, directions[axis], directions[axis], axis === 2 ? normalStiffness : shearStiffness);
+    }
+    return { directions, normalStiffness, shearStiffness, friction: coefficient * multiplier, matrix };
+  });
   return { load, size, friction, members, contacts, polygon: makePolygon(friction) };
 }
 

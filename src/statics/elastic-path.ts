@@ -1,6 +1,6 @@
 import { type ContactMode, facetSlack, facetsOf, OPEN } from './contact-law.js';
 import { type ElasticModel, type ElasticState, emptyState, type Standing } from './elastic-model.js';
-import { type Rates, solveRates } from './elastic-rates.js';
+import { type Modes, type Rates, solveRates } from './elastic-rates.js';
 import { addTo, inner } from './linear-equations.js';
 import { type Loading, steadyWrench } from './rigid-load.js';
 import type { Vec3 } from './vector.js';
@@ -15,7 +15,7 @@ export interface Stretch {
 }
 
 export type PathEnd =
-  | { readonly outcome: 'reached'; readonly state: ElasticState; readonly contacts: readonly ContactMode[] }
+  | { readonly outcome: 'reached'; readonly state: ElasticState; readonly contacts: ArrayLike<ContactMode> }
   /** At this factor nothing stiff is left that resists, now or after a shift: a mechanism. */
   | { readonly outcome: 'gives-way'; readonly factor: number; readonly motion: Float64Array }
   /** The steady load finds no rest. */
@@ -34,37 +34,49 @@ const NO_SHIFT_FORCE = 1e-9;
 /** A force below this part of the weight is none. */
 const NO_FORCE = 1e-13;
 
+export type Rest =
+  | { readonly outcome: 'rests'; readonly state: ElasticState; readonly modes: Modes }
+  | Extract<PathEnd, { outcome: 'impossible' | 'not-solved' }>;
+
 /**
- * The load from its assembly to rest, and on to a factor. At assembly nothing bears anything; then the steady load and
- * the pretensions come on together and in proportion, which is one linear stretch, since all gaps start from zero. From
- * rest the varying load grows, and the path is straight from event to event: a member goes slack or taut, a contact
+ * The load from its assembly to rest. At assembly nothing bears anything; then the steady load and the pretensions come on
+ * together and in proportion, which is one linear stretch, since all gaps start from zero.
+ */
+export function settle(model: ElasticModel, loading: Loading): Rest {
+  const state = emptyState(model);
+  const pretensions = model.members.map(({ pretension }) => pretension);
+  const steady = Float64Array.from(steadyWrench(model.load, loading));
+  const settling = solveRates(model, standingOf(model, state), steady, undefined, pretensions);
+  if (settling.outcome === 'free') return { outcome: 'impossible', motion: settling.motion };
+  if (settling.outcome !== 'moves') return settling;
+  advance(state, settling.rates, 1);
+  dropRounding(model, state);
+  state.motion.fill(0);
+  return { outcome: 'rests', state, modes: settling.rates.modes };
+}
+
+/**
+ * The load from rest to a factor. The varying load grows, and the path is straight from event to event: a member goes slack or taut, a contact
  * opens or closes, starts to slide, or reaches the next facet of the friction polygon. Events are computed exactly, one
  * after the other. A load that nothing holds shifts, at the same factor, until a slack member tightens or a lifted
  * contact closes; where none ever does, it gives way.
  */
 export function followPath(
   model: ElasticModel,
+  rest: Rest,
   loading: Loading,
   upTo: number,
   visit?: (stretch: Stretch) => void,
 ): PathEnd {
-  const state = emptyState(model);
-  const pretensions = model.members.map(({ pretension }) => pretension);
-  const steady = Float64Array.from(steadyWrench(model.load, loading));
-  const settling = solveRates(model, standingOf(model, state), steady, pretensions);
-  if (settling.outcome === 'free') return { outcome: 'impossible', motion: settling.motion };
-  if (settling.outcome !== 'moves') return settling;
-  advance(state, settling.rates, 1);
-  dropRounding(model, state);
-  state.motion.fill(0);
-
+  if (rest.outcome !== 'rests') return rest;
+  const state = copyState(rest.state);
   const side = sideOf(loading.varying);
-  let contacts: readonly ContactMode[] = [...settling.rates.modes.contacts];
+  let { modes } = rest;
   let factor = 0;
   for (let event = 0; event < MOST_EVENTS; event++) {
-    if (factor >= upTo) return { outcome: 'reached', state, contacts };
+    if (factor >= upTo) return { outcome: 'reached', state, contacts: modes.contacts };
     const standing = standingOf(model, state);
-    const next = solveRates(model, standing, side);
+    const next = solveRates(model, standing, side, modes);
     if (next.outcome === 'free') {
       if (shift(model, state, standing, next.motion)) continue;
       return { outcome: 'gives-way', factor, motion: next.motion };
@@ -75,15 +87,24 @@ export function followPath(
     const nearest = events.reduce((least, { after }) => Math.min(least, after), upTo - factor);
     visit?.({ from: factor, length: nearest, state, rates });
     advance(state, rates, nearest);
-    for (const { after, land } of events) if (after <= nearest * (1 + SAME_EVENT) + 1e-15) land();
+    for (const { after, values, index } of events) {
+      if (values !== undefined && after <= nearest * (1 + SAME_EVENT) + 1e-15) values[index] = 0;
+    }
     dropRounding(model, state);
-    contacts = [...rates.modes.contacts];
+    modes = rates.modes;
     factor = nearest === upTo - factor ? upTo : factor + nearest;
   }
   return { outcome: 'not-solved' };
 }
 
-const sideOf = (acceleration: Vec3): Float64Array => Float64Array.from([...acceleration, 0, 0, 0]);
+const sideOf = ([x, y, z]: Vec3): Float64Array => new Float64Array([x, y, z, 0, 0, 0]);
+
+const copyState = ({ members, normals, shears, motion }: ElasticState): ElasticState => ({
+  members: members.slice(),
+  normals: normals.slice(),
+  shears: shears.slice(),
+  motion: motion.slice(),
+});
 
 function advance(state: ElasticState, rates: ElasticState, by: number): void {
   for (let index = 0; index < state.members.length; index++) state.members[index]! += by * rates.members[index]!;
@@ -146,7 +167,7 @@ const pressed = (standings: Int8Array, rates: readonly number[]) =>
 function standingOf({ contacts, polygon }: ElasticModel, state: ElasticState): Standing {
   const touching = contacts.map(({ friction, shearStiffness }, index) => {
     const normal = state.normals[index]!;
-    if (!(normal > 0) || shearStiffness === 0) return [];
+    if (!(normal > 0) || shearStiffness === 0 || polygon.normals.length === 0) return NO_FACETS;
     return polygon.normals.flatMap((_, facet) => {
       const slack = facetSlack(
         polygon,
@@ -159,45 +180,53 @@ function standingOf({ contacts, polygon }: ElasticModel, state: ElasticState): S
     });
   });
   return {
-    members: Int8Array.from(state.members, Math.sign),
-    contacts: Int8Array.from(state.normals, Math.sign),
+    members: signsOf(state.members),
+    contacts: signsOf(state.normals),
     touching,
   };
 }
 
+function signsOf(values: Float64Array): Int8Array {
+  const signs = new Int8Array(values.length);
+  for (let index = 0; index < values.length; index++) signs[index] = Math.sign(values[index]!);
+  return signs;
+}
+
+const NO_FACETS: readonly number[] = [];
+
 interface Event {
   readonly after: number;
-  /** Puts what the event is about exactly where it belongs. */
-  readonly land: () => void;
+  /** What comes to zero, and is put exactly there; a contact that reaches a facet needs nothing put. */
+  readonly values?: Float64Array;
+  readonly index: number;
 }
 
 function eventsOf(model: ElasticModel, state: ElasticState, standing: Standing, rates: Rates): Event[] {
   const events: Event[] = [];
-  const crossZero = (values: Float64Array, index: number, rate: number) => {
-    const value = values[index]!;
-    if (value === 0 || value * rate >= 0 || Math.abs(rate) < LEAST_RATE) return;
-    events.push({
-      after: -value / rate,
-      land: () => {
-        values[index] = 0;
-      },
-    });
-  };
-  for (let index = 0; index < state.members.length; index++) crossZero(state.members, index, rates.members[index]!);
-  model.contacts.forEach(({ friction, shearStiffness }, index) => {
-    crossZero(state.normals, index, rates.normals[index]!);
+  crossings(events, state.members, rates.members);
+  crossings(events, state.normals, rates.normals);
+  const { polygon } = model;
+  if (polygon.normals.length === 0) return events;
+  for (const [index, { friction, shearStiffness }] of model.contacts.entries()) {
     const mode = rates.modes.contacts[index]!;
-    if (shearStiffness === 0 || mode === OPEN) return;
-    const { polygon } = model;
+    if (shearStiffness === 0 || mode === OPEN) continue;
     const here = standing.touching[index]!;
     const slidOn = facetsOf(mode, polygon.normals.length);
-    polygon.normals.forEach((_, facet) => {
-      if (here.includes(facet) || slidOn.includes(facet)) return;
-      const [x, y] = [2 * index, 2 * index + 1];
+    const [x, y] = [2 * index, 2 * index + 1];
+    for (let facet = 0; facet < polygon.normals.length; facet++) {
+      if (here.includes(facet) || slidOn.includes(facet)) continue;
       const slack = facetSlack(polygon, friction * state.normals[index]!, facet, state.shears[x]!, state.shears[y]!);
       const rate = facetSlack(polygon, friction * rates.normals[index]!, facet, rates.shears[x]!, rates.shears[y]!);
-      if (rate < -LEAST_RATE) events.push({ after: Math.max(0, slack) / -rate, land: () => {} });
-    });
-  });
+      if (rate < -LEAST_RATE) events.push({ after: Math.max(0, slack) / -rate, index });
+    }
+  }
   return events;
+}
+
+function crossings(events: Event[], values: Float64Array, rates: Float64Array): void {
+  for (let index = 0; index < values.length; index++) {
+    const value = values[index]!;
+    const rate = rates[index]!;
+    if (value * rate < 0 && Math.abs(rate) >= LEAST_RATE) events.push({ after: -value / rate, values, index });
+  }
 }

@@ -1,6 +1,6 @@
-import { type ContactRate, contactModeOf, contactStiffness, OPEN, STICKS } from './contact-law.js';
+import { type ContactRate, contactModeOf, contactStiffness, facetMode, OPEN, STICKS, slides } from './contact-law.js';
 import type { ElasticModel, ElasticState, Standing } from './elastic-model.js';
-import { addTo, factorize, freePart, inner, solve } from './linear-equations.js';
+import { addProduct, addTo, factorize, freePart, inner, solve } from './linear-equations.js';
 import { ROWS } from './simplex.js';
 import { unresistedMotion } from './unresisted-motion.js';
 
@@ -32,18 +32,17 @@ const MOST_TRIES = 120;
  * the work is a convex potential and this always ends (its exact minimum along a line, over and over). With dry friction
  * there may be no answer or more than one: then it may end without, or take one of them.
  *
+ * @param before what the springs did until now, for a first guess
  * @param pretensions force that the members get at the same time
  */
 export function solveRates(
   model: ElasticModel,
   standing: Standing,
   side: Float64Array,
+  before?: Modes,
   pretensions?: readonly number[],
 ): RatesOutcome {
-  let modes: Modes = {
-    members: Uint8Array.from(standing.members, (at) => (at >= 0 ? 1 : 0)),
-    contacts: Int32Array.from(standing.contacts, (at) => (at >= 0 ? STICKS : OPEN)),
-  };
+  let modes = firstGuess(standing, before);
   const motion = new Float64Array(ROWS);
   const coupled = typeof model.friction === 'object';
   const problem: RateProblem = { model, standing, side, pretensions };
@@ -56,10 +55,10 @@ export function solveRates(
     } else {
       if (largest(direction) > FAR_AWAY) return { outcome: 'free', motion: direction };
       if (isRight(problem, modes, tried)) return { outcome: 'moves', rates: { ...tried, modes } };
-      direction = Float64Array.from(tried.motion);
+      direction = tried.motion.slice();
       addTo(direction, motion, -1);
     }
-    const { left } = imbalance(problem, motion);
+    const left = coupled ? imbalance(problem, motion).left : side;
     if (coupled && (inner(direction, left) <= 0 || (attempt > TRIES_COUPLED && attempt % 3 !== 0))) {
       direction = softenedStep(model, modes, left, SOFT, false);
     }
@@ -71,6 +70,24 @@ export function solveRates(
   }
   const free = unresistedMotion(model, standing, side);
   return free === undefined ? { outcome: 'not-solved' } : { outcome: 'free', motion: free };
+}
+
+/** Who has come to zero goes on through it; who has come to the edge of its friction slides; the others go on. */
+function firstGuess({ members, contacts, touching }: Standing, before: Modes | undefined): Modes {
+  const modes: Modes = { members: new Uint8Array(members.length), contacts: new Int32Array(contacts.length) };
+  for (let index = 0; index < members.length; index++) {
+    const taut = members[index] === 0 ? before?.members[index] !== 1 : members[index]! > 0;
+    modes.members[index] = taut ? 1 : 0;
+  }
+  for (let index = 0; index < contacts.length; index++) {
+    const was = before?.contacts[index] ?? OPEN;
+    const pressed = contacts[index] === 0 ? was === OPEN : contacts[index]! > 0;
+    const facets = touching[index]!;
+    if (!pressed) modes.contacts[index] = OPEN;
+    else if (facets.length === 0) modes.contacts[index] = STICKS;
+    else modes.contacts[index] = slides(was) ? was : facetMode(facets[0]!);
+  }
+  return modes;
 }
 
 /** True when the load drives a motion and no spring resists it, not even those that it would close or tighten. */
@@ -120,7 +137,7 @@ const FAR_AWAY = 1e4;
  */
 function restPoint(problem: RateProblem, motion: Float64Array, direction: Float64Array): number {
   const work = (by: number): number => {
-    const at = Float64Array.from(motion);
+    const at = motion.slice();
     addTo(at, direction, by);
     return inner(direction, imbalance(problem, at).left);
   };
@@ -159,7 +176,11 @@ function restPoint(problem: RateProblem, motion: Float64Array, direction: Float6
   return high;
 }
 
-const largest = (vector: Float64Array) => vector.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
+function largest(vector: Float64Array): number {
+  let most = 0;
+  for (let i = 0; i < ROWS; i++) most = Math.max(most, Math.abs(vector[i]!));
+  return most;
+}
 
 /**
  * True when the springs that could decide otherwise would not: the forces found are those that the motion causes. Forces
@@ -171,12 +192,14 @@ function isRight(
   { members, normals, shears, motion }: ElasticState,
 ): boolean {
   const rounding = ROUNDING * largest(motion);
-  for (const [index, { stiffness }] of model.members.entries()) {
+  for (let index = 0; index < model.members.length; index++) {
     if (standing.members[index] !== 0) continue;
+    const { stiffness } = model.members[index]!;
     const wrong = modes.members[index] === 1 ? -members[index]! : members[index]! - rounding * stiffness;
     if (wrong > NO_RATE) return false;
   }
-  for (const [index, contact] of model.contacts.entries()) {
+  for (let index = 0; index < model.contacts.length; index++) {
+    const contact = model.contacts[index]!;
     const at = standing.contacts[index]!;
     if (at < 0 || (at > 0 && standing.touching[index]!.length === 0)) continue;
     if (at === 0 && modes.contacts[index] !== OPEN && normals[index]! < -NO_RATE) return false;
@@ -198,6 +221,8 @@ function isRight(
   return true;
 }
 
+/** Force rates that balance to this part of the weight need no more correction. */
+const BALANCED = 1e-14;
 /** In weights. */
 const NO_RATE = 1e-11;
 const ROUNDING = 3e-15;
@@ -207,7 +232,7 @@ function imbalance(
   { model, standing, side, pretensions }: RateProblem,
   motion: Float64Array,
 ): { left: Float64Array; modes: Modes } {
-  const left = Float64Array.from(side);
+  const left = side.slice();
   const members = new Uint8Array(model.members.length);
   const contacts = new Int32Array(model.contacts.length);
   for (const [index, { direction, stiffness }] of model.members.entries()) {
@@ -241,37 +266,58 @@ function tryModes(
 ): ElasticState & { free: boolean } {
   const factors = factorize(tangentStiffness(model, modes));
   const motion = new Float64Array(ROWS);
-  const members = Float64Array.from(pretensions ?? new Float64Array(model.members.length));
+  const members = pretensions === undefined ? new Float64Array(model.members.length) : new Float64Array(pretensions);
   const normals = new Float64Array(model.contacts.length);
   const shears = new Float64Array(2 * model.contacts.length);
+  const left = new Float64Array(ROWS);
   // each round corrects the one before by what it leaves over, so that the forces balance whatever the stiffness
   for (let round = 0; round < 3; round++) {
-    const left = Float64Array.from(side);
-    model.members.forEach(({ direction }, index) => {
-      if (modes.members[index] === 1) addTo(left, direction, members[index]!);
-    });
-    model.contacts.forEach(({ directions: [x, y, z] }, index) => {
-      addTo(left, x, shears[2 * index]!);
-      addTo(left, y, shears[2 * index + 1]!);
-      if (modes.contacts[index] !== OPEN) addTo(left, z, normals[index]!);
-    });
+    left.set(side);
+    if (round > 0 || pretensions !== undefined) addForces(left, model, modes, { members, normals, shears });
+    if (round > 0 && largest(left) < BALANCED) break;
     const correction = solve(factors, left, round > 0); // after the first round a contradiction is rounding
     if (correction === undefined) {
       return { members, normals, shears, motion: freePart(factors, left), free: true };
     }
     addTo(motion, correction, 1);
-    model.members.forEach(({ direction, stiffness }, index) => {
+    for (let index = 0; index < members.length; index++) {
+      const { direction, stiffness } = model.members[index]!;
       members[index]! -= stiffness * inner(direction, correction);
-    });
-    model.contacts.forEach((contact, index) => {
+    }
+    for (let index = 0; index < normals.length; index++) {
+      const contact = model.contacts[index]!;
+      normals[index]! -= contact.normalStiffness * inner(contact.directions[2], correction);
+      if (contact.shearStiffness === 0) continue;
+      if (modes.contacts[index] === STICKS) {
+        shears[2 * index]! -= contact.shearStiffness * inner(contact.directions[0], correction);
+        shears[2 * index + 1]! -= contact.shearStiffness * inner(contact.directions[1], correction);
+        continue;
+      }
       const u = motionAt(contact.directions, correction);
       const d = contactStiffness(contact, model.polygon, modes.contacts[index]!);
       shears[2 * index]! -= d[0]! * u[0] + d[1]! * u[1] + d[2]! * u[2];
       shears[2 * index + 1]! -= d[3]! * u[0] + d[4]! * u[1] + d[5]! * u[2];
-      normals[index]! -= contact.normalStiffness * u[2];
-    });
+    }
   }
   return { members, normals, shears, motion, free: false };
+}
+
+/** Adds what the springs do to the load. */
+function addForces(
+  left: Float64Array,
+  model: ElasticModel,
+  modes: Modes,
+  { members, normals, shears }: Pick<ElasticState, 'members' | 'normals' | 'shears'>,
+): void {
+  for (let index = 0; index < members.length; index++) {
+    if (modes.members[index] === 1) addTo(left, model.members[index]!.direction, members[index]!);
+  }
+  for (let index = 0; index < normals.length; index++) {
+    const [x, y, z] = model.contacts[index]!.directions;
+    if (shears[2 * index] !== 0) addTo(left, x, shears[2 * index]!);
+    if (shears[2 * index + 1] !== 0) addTo(left, y, shears[2 * index + 1]!);
+    if (modes.contacts[index] !== OPEN) addTo(left, z, normals[index]!);
+  }
 }
 
 const motionAt = (directions: readonly Float64Array[], motion: Float64Array): ContactRate => [
@@ -283,26 +329,28 @@ const motionAt = (directions: readonly Float64Array[], motion: Float64Array): Co
 /** K = sum of k g g^T over taut members + sum over contacts of D_ij g_i g_j^T. */
 function tangentStiffness({ members, contacts, polygon }: ElasticModel, modes: Modes, coupled = true): Float64Array {
   const matrix = new Float64Array(ROWS * ROWS);
-  members.forEach(({ direction, stiffness }, index) => {
-    if (modes.members[index] === 1) addProduct(matrix, direction, direction, stiffness);
-  });
-  contacts.forEach((contact, index) => {
+  for (let index = 0; index < members.length; index++) {
+    if (modes.members[index] === 1) addMatrix(matrix, members[index]!.matrix);
+  }
+  for (let index = 0; index < contacts.length; index++) {
+    const contact = contacts[index]!;
+    if (modes.contacts[index] === STICKS) {
+      addMatrix(matrix, contact.matrix);
+      continue;
+    }
+    if (modes.contacts[index] === OPEN && contact.shearStiffness === 0) continue;
     const d = contactStiffness(contact, polygon, modes.contacts[index]!);
     for (let i = 0; i < 3; i++) {
       for (let j = 0; j < 3; j++) {
         const entry = d[3 * i + j]!;
-        if (entry !== 0 && (coupled || i < 2 === j < 2))
-          addProduct(matrix, contact.directions[i]!, contact.directions[j]!, entry);
+        if (entry === 0 || (!coupled && i < 2 !== j < 2)) continue;
+        addProduct(matrix, contact.directions[i]!, contact.directions[j]!, entry);
       }
     }
-  });
+  }
   return matrix;
 }
 
-function addProduct(matrix: Float64Array, a: Float64Array, b: Float64Array, times: number): void {
-  for (let row = 0; row < ROWS; row++) {
-    const factor = times * a[row]!;
-    if (factor === 0) continue;
-    for (let column = 0; column < ROWS; column++) matrix[row * ROWS + column]! += factor * b[column]!;
-  }
+function addMatrix(sum: Float64Array, matrix: Float64Array): void {
+  for (let i = 0; i < sum.length; i++) sum[i]! += matrix[i]!;
 }

@@ -3,15 +3,16 @@ import { OPEN, slides } from './contact-law.js';
 import {
   type ElasticFriction,
   type ElasticLoad,
+  type ElasticModel,
   forcesOf,
   makeElasticModel,
   mechanismOf,
   twistOf,
 } from './elastic-model.js';
-import { followPath } from './elastic-path.js';
+import { followPath, type PathEnd, type Rest, settle } from './elastic-path.js';
 import type { Twist } from './mechanism.js';
 import { type Forces, GREATEST_RESIDUAL, residualOf } from './residual.js';
-import type { Loading } from './rigid-load.js';
+import { checkLoading, type Loading } from './rigid-load.js';
 
 export interface ElasticOptions {
   readonly friction: ElasticFriction;
@@ -67,7 +68,8 @@ export type ElasticOutcome =
  * @validity small displacements: the geometry does not change; members straight, linear, without mass
  * @source direct stiffness method and elastic-plastic friction as in textbooks (from memory)
  *
- * @example
+ * For example:
+ *
  * // two chains pull a load rearward side by side, one twice as stiff: it takes two thirds
  * const load = { weight: 1000, centerOfGravity: [0, 0, 0.5], contacts: [
  *   { id: 'a', at: [1, 1, 0], friction: 0 }, { id: 'b', at: [1, -1, 0], friction: 0 },
@@ -81,12 +83,41 @@ export function elasticResponse(
   load: ElasticLoad,
   loading: Loading,
   factor: number,
-  { friction }: ElasticOptions,
+  options: ElasticOptions,
 ): ElasticOutcome {
+  return elasticResponses(load, [loading], factor, options)[0]!;
+}
+
+/**
+ * {@link elasticResponse} to several loadings of one load at one factor. Loadings with the same steady part start from the
+ * same rest.
+ *
+ * @throws as {@link elasticResponse}
+ */
+export function elasticResponses(
+  load: ElasticLoad,
+  loadings: readonly Loading[],
+  factor: number,
+  { friction }: ElasticOptions,
+): ElasticOutcome[] {
   if (!Number.isFinite(factor)) fail('NOT_FINITE', 'factor', 'a finite number', factor, 'Say how far the load grows.');
   if (factor < 0) fail('NEGATIVE', 'factor', 'zero or more', factor, 'Turn the varying load round instead.');
-  const model = makeElasticModel(load, loading, friction);
-  const end = followPath(model, loading, factor);
+  for (const loading of loadings) checkLoading(loading);
+  const model = makeElasticModel(load, friction);
+  let steady: Loading['steady'] | undefined;
+  let rest: Rest | undefined;
+  return loadings.map((loading) => {
+    if (rest === undefined || steady?.some((part, axis) => part !== loading.steady[axis])) {
+      rest = settle(model, loading);
+      steady = loading.steady;
+    }
+    return read(model, loading, factor, followPath(model, rest, loading, factor));
+  });
+}
+
+/** Turns the end of a path into forces, and hands them out only when they balance. */
+function read(model: ElasticModel, loading: Loading, factor: number, end: PathEnd): ElasticOutcome {
+  const { load } = model;
   if (end.outcome === 'not-solved') return end;
   if (end.outcome === 'impossible') {
     return { outcome: 'impossible', mechanism: mechanismOf(model, end.motion, loading.steady) };

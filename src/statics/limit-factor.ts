@@ -61,7 +61,8 @@ export interface LimitWithOneOut {
  * and a short stiff one breaks before a long one has taken its part (see elasticResponse). Pretension plays no role in
  * it, because a self-balanced state of stress can always be added or left out. Friction that slides is not associated
  * (the load does not rise as it slides), and then the factor is an upper bound of the true one: a real load with dry
- * friction may give way below it, never above. Without friction the bound is exact for yielding members. The polygon
+ * friction may give way below it, and above it only by what the polygon leaves out. Without friction the bound is exact for
+ * yielding members. The polygon
  * lies inside the circle of friction, which is the safe side.
  *
  * @param load weight in N, points in m, capacities in N
@@ -72,7 +73,8 @@ export interface LimitWithOneOut {
  * @validity small: up to some hundred members and contacts; rigid load, straight members that only pull
  * @source limit theorems of plasticity as in textbooks on limit analysis (from memory)
  *
- * @example
+ * For example:
+ *
  * const block = { weight: 1000, centerOfGravity: [0, 0, 0.1], members: [], contacts: [
  *   { id: 'a', at: [1, 1, 0], friction: 0.4 }, { id: 'b', at: [1, -1, 0], friction: 0.4 },
  *   { id: 'c', at: [-1, 1, 0], friction: 0.4 }, { id: 'd', at: [-1, -1, 0], friction: 0.4 } ] };

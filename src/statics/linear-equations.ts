@@ -120,12 +120,18 @@ export function freePart({ matrix, columnOrder, rank }: Factors, vector: Float64
   return part;
 }
 
-export function inner(a: Float64Array, b: Float64Array): number {
-  let sum = 0;
-  for (let i = 0; i < ROWS; i++) sum += a[i]! * b[i]!;
-  return sum;
-}
+export const inner = (a: Float64Array, b: Float64Array): number =>
+  a[0]! * b[0]! + a[1]! * b[1]! + a[2]! * b[2]! + a[3]! * b[3]! + a[4]! * b[4]! + a[5]! * b[5]!;
 
 export function addTo(sum: Float64Array, vector: Float64Array, times: number): void {
   for (let i = 0; i < ROWS; i++) sum[i]! += times * vector[i]!;
+}
+
+/** matrix + times * a b^T, by rows. */
+export function addProduct(matrix: Float64Array, a: Float64Array, b: Float64Array, times: number): void {
+  for (let row = 0; row < ROWS; row++) {
+    const factor = times * a[row]!;
+    if (factor === 0) continue;
+    for (let column = 0; column < ROWS; column++) matrix[row * ROWS + column]! += factor * b[column]!;
+  }
 }

@@ -22,44 +22,46 @@ export const GREATEST_RESIDUAL = 1e-9;
  */
 export function residualOf(load: RigidLoad, loading: Loading, factor: number, forces: Forces): number {
   const { weight, centerOfGravity: g } = load;
-  const points: Vec3[] = [g];
-  const pushes: Vec3[] = [
-    [0, 1, 2].map((axis) => weight * (loading.steady[axis]! + factor * loading.varying[axis]!)) as unknown as Vec3,
-  ];
-  for (const { at, force } of load.pushes ?? []) {
-    points.push(at);
-    pushes.push(force);
+  const left = new Float64Array(6); // force, and moment about G
+  let reach = 0;
+  const put = (at: Vec3, x: number, y: number, z: number) => {
+    const a = at[0] - g[0];
+    const b = at[1] - g[1];
+    const c = at[2] - g[2];
+    reach = Math.max(reach, Math.hypot(a, b, c));
+    left[0]! += x;
+    left[1]! += y;
+    left[2]! += z;
+    left[3]! += b * z - c * y;
+    left[4]! += c * x - a * z;
+    left[5]! += a * y - b * x;
+  };
+  const { steady, varying } = loading;
+  put(
+    g,
+    weight * (steady[0] + factor * varying[0]),
+    weight * (steady[1] + factor * varying[1]),
+    weight * (steady[2] + factor * varying[2]),
+  );
+  for (const { at, force } of load.pushes ?? []) put(at, force[0], force[1], force[2]);
+  for (let index = 0; index < load.contacts.length; index++) {
+    const force = forces.contactForces[index]!;
+    put(load.contacts[index]!.at, force[0], force[1], force[2]);
   }
-  load.contacts.forEach(({ at }, index) => {
-    points.push(at);
-    pushes.push(forces.contactForces[index]!);
-  });
-  load.members.forEach(({ anchor, attachment }, index) => {
-    const [x, y, z] = [anchor[0] - attachment[0], anchor[1] - attachment[1], anchor[2] - attachment[2]];
+  for (let index = 0; index < load.members.length; index++) {
+    const { anchor, attachment } = load.members[index]!;
+    const x = anchor[0] - attachment[0];
+    const y = anchor[1] - attachment[1];
+    const z = anchor[2] - attachment[2];
     const pull = forces.tensions[index]! / Math.hypot(x, y, z);
-    points.push(attachment);
-    pushes.push([pull * x, pull * y, pull * z]);
-  });
-
-  const reach = Math.max(...points.map(([x, y, z]) => Math.hypot(x - g[0], y - g[1], z - g[2]))) || 1;
-  const corner: Vec3 = [g[0] + reach, g[1] + reach, g[2] + reach];
-  const misses = [
-    sum(pushes.map(([x]) => x)),
-    sum(pushes.map(([, y]) => y)),
-    sum(pushes.map(([, , z]) => z)),
-    ...momentsAbout(g, points, pushes).map((moment) => moment / reach),
-    ...momentsAbout(corner, points, pushes).map((moment) => moment / reach),
-  ];
-  return Math.max(...misses.map(Math.abs)) / weight;
+    put(attachment, pull * x, pull * y, pull * z);
+  }
+  if (reach === 0) reach = 1;
+  const [fx, fy, fz, mx, my, mz] = left as unknown as [number, number, number, number, number, number];
+  // moment about P = moment about G - (P - G) x force
+  const about = [mx - reach * (fz - fy), my - reach * (fx - fz), mz - reach * (fy - fx)];
+  let most = 0;
+  for (const force of [fx, fy, fz]) most = Math.max(most, Math.abs(force));
+  for (const moment of [mx, my, mz, ...about]) most = Math.max(most, Math.abs(moment) / reach);
+  return Number.isNaN(left.reduce((sum, value) => sum + value, 0)) ? Number.NaN : most / weight;
 }
-
-function momentsAbout(pole: Vec3, points: readonly Vec3[], pushes: readonly Vec3[]): number[] {
-  const arms = points.map(([x, y, z]) => [x - pole[0], y - pole[1], z - pole[2]] as const);
-  return [
-    sum(arms.map(([, y, z], index) => y * pushes[index]![2] - z * pushes[index]![1])),
-    sum(arms.map(([x, , z], index) => z * pushes[index]![0] - x * pushes[index]![2])),
-    sum(arms.map(([x, y], index) => x * pushes[index]![1] - y * pushes[index]![0])),
-  ];
-}
-
-const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);

@@ -1,4 +1,4 @@
-import { fail } from '../errors.js';
+import { fail, mapAt } from '../errors.js';
 import { add, cross, lengthOf, scale, subtract, type Vec3 } from './vector.js';
 
 // What the statics are about: one rigid load that stands on a deck and is held by members that can only pull.
@@ -102,34 +102,34 @@ export function checkLoad(load: RigidLoad): void {
   if (!(load.weight > 0)) fail('NOT_POSITIVE', 'weight', 'a weight above zero, N', load.weight, 'Give the weight.');
   checkFinite(load.weight, 'weight');
   checkVector(load.centerOfGravity, 'centerOfGravity');
-  for (const [index, { at, friction, stiffness }] of load.contacts.entries()) {
-    checkVector(at, `contacts[${index}].at`);
-    checkNotNegative(friction, `contacts[${index}].friction`);
-    if (stiffness !== undefined) checkStiffness(stiffness, `contacts[${index}].stiffness`);
-  }
-  load.pushes?.forEach(checkPush);
-  for (const [index, { anchor, attachment, capacity, pretension, stiffness }] of load.members.entries()) {
-    checkVector(anchor, `members[${index}].anchor`);
-    checkVector(attachment, `members[${index}].attachment`);
-    checkNotNegative(capacity, `members[${index}].capacity`);
-    if (pretension !== undefined) checkNotNegative(pretension, `members[${index}].pretension`);
-    if (stiffness !== undefined) checkStiffness(stiffness, `members[${index}].stiffness`);
+  mapAt(load.contacts, 'contacts', ({ at, friction, stiffness }) => {
+    checkVector(at, 'at');
+    checkNotNegative(friction, 'friction');
+    if (stiffness !== undefined) checkStiffness(stiffness);
+  });
+  mapAt(load.pushes ?? [], 'pushes', checkPush);
+  mapAt(load.members, 'members', ({ anchor, attachment, capacity, pretension, stiffness }) => {
+    checkVector(anchor, 'anchor');
+    checkVector(attachment, 'attachment');
+    checkNotNegative(capacity, 'capacity');
+    if (pretension !== undefined) checkNotNegative(pretension, 'pretension');
+    if (stiffness !== undefined) checkStiffness(stiffness);
     if (!(lengthOf(subtract(anchor, attachment)) > 0)) {
       fail(
         'IMPOSSIBLE_GEOMETRY',
-        `members[${index}]`,
+        '',
         'two ends apart from each other',
         'one point',
         'A member without length pulls in no direction: give both ends.',
       );
     }
-  }
+  });
 }
 
 /** Refuses a push that is no force at a point. */
-function checkPush({ at, force }: Push, index: number): void {
-  checkVector(at, `pushes[${index}].at`);
-  checkVector(force, `pushes[${index}].force`);
+function checkPush({ at, force }: Push): void {
+  checkVector(at, 'at');
+  checkVector(force, 'force');
 }
 
 /** Refuses a loading that is no pair of vectors. */
@@ -168,7 +168,9 @@ function checkFinite(value: number, path: string): void {
 }
 
 function checkVector(vector: Vec3, path: string): void {
-  for (let axis = 0; axis < 3; axis++) checkFinite(vector[axis] as number, `${path}[${axis}]`);
+  for (let axis = 0; axis < 3; axis++) {
+    if (!Number.isFinite(vector[axis])) checkFinite(vector[axis] as number, `${path}[${axis}]`);
+  }
 }
 
 function checkNotNegative(value: number, path: string): void {
@@ -176,7 +178,7 @@ function checkNotNegative(value: number, path: string): void {
   if (value < 0) fail('NEGATIVE', path, 'zero or more', value, 'Check the sign.');
 }
 
-export function checkStiffness(value: number, path: string): void {
-  checkFinite(value, path);
-  if (!(value > 0)) fail('NOT_POSITIVE', path, 'a stiffness above zero, N/m', value, 'Give E A / L.');
+function checkStiffness(value: number): void {
+  checkFinite(value, 'stiffness');
+  if (!(value > 0)) fail('NOT_POSITIVE', 'stiffness', 'a stiffness above zero, N/m', value, 'Give E A / L.');
 }

@@ -43,6 +43,8 @@ const PIVOT_TOLERANCE = 1e-9;
 const BOUND_TOLERANCE = 1e-12;
 /** What may be left of the artificial variables in a balance, in units of the right-hand side. */
 const BALANCE_TOLERANCE = 1e-11;
+/** Values that miss the equations by more have gathered too much rounding. */
+const DRIFT = 1e-11;
 const STEPS_BEFORE_BLAND = 40;
 const STEPS_BETWEEN_INVERSIONS = 25;
 const MOST_STEPS = 3000;
@@ -107,6 +109,7 @@ interface Task {
 function run(program: Program, basis: Basis, task: Task): SimplexEnd {
   const prices = new Float64Array(ROWS);
   const change = new Float64Array(ROWS);
+  const reaches = new Float64Array(ROWS);
   let stalled = 0;
   let sinceInversion = 0;
   for (let step = 0; step < MOST_STEPS; step++) {
@@ -118,13 +121,13 @@ function run(program: Program, basis: Basis, task: Task): SimplexEnd {
     priceRows(program, basis, task, prices);
     const entering = chooseEntering(program, basis, task, prices, bland);
     if (entering < 0) {
-      // what rounding has gathered must not decide: take the inverse anew and look once more
-      if (sinceInversion === 0) return 'optimal';
+      // what rounding has gathered must not decide: where it shows, take the inverse anew and look once more
+      if (sinceInversion === 0 || correct(program, basis) < DRIFT) return 'optimal';
       if (!invert(program, basis)) return 'not-solved';
       sinceInversion = 0;
       continue;
     }
-    const moved = advance(program, basis, task, entering, change, bland);
+    const moved = advance(program, basis, task, entering, change, reaches, bland);
     if (moved === Number.POSITIVE_INFINITY) {
       if (sinceInversion === 0) return 'unbounded';
       if (!invert(program, basis)) return 'not-solved';
@@ -198,6 +201,7 @@ function advance(
   task: Task,
   entering: number,
   change: Float64Array,
+  reaches: Float64Array,
   bland: boolean,
 ): number {
   const { columns, upper } = program;
@@ -212,30 +216,28 @@ function advance(
   }
 
   // Harris: first how far if every bound may be passed by a hair, then the largest pivot within that
-  const slackOf = (row: number): number => {
-    const rate = -direction * change[row]!;
-    if (Math.abs(rate) <= PIVOT_TOLERANCE) return Number.POSITIVE_INFINITY;
-    if (rate < 0) return Math.max(values[row]!, 0);
-    return Math.max(upperOf(program, task, variables[row]!) - values[row]!, 0);
-  };
   const allowance = bland ? 0 : BOUND_TOLERANCE;
   let furthest = upper[entering]!;
   for (let row = 0; row < ROWS; row++) {
-    furthest = Math.min(furthest, (slackOf(row) + allowance) / Math.abs(change[row]!));
+    const rate = -direction * change[row]!;
+    if (Math.abs(rate) <= PIVOT_TOLERANCE) {
+      reaches[row] = Number.POSITIVE_INFINITY;
+      continue;
+    }
+    const slack = rate < 0 ? values[row]! : upperOf(program, task, variables[row]!) - values[row]!;
+    reaches[row] = Math.max(slack, 0) / Math.abs(rate);
+    furthest = Math.min(furthest, reaches[row]! + allowance / Math.abs(rate));
   }
   if (furthest === Number.POSITIVE_INFINITY) return furthest;
   let leaving = -1;
-  let distance = upper[entering]!;
   for (let row = 0; row < ROWS; row++) {
-    const reach = slackOf(row) / Math.abs(change[row]!);
-    if (reach > furthest) continue;
+    if (reaches[row]! > furthest) continue;
     const better =
       leaving < 0 ||
       (bland ? variables[row]! < variables[leaving]! : Math.abs(change[row]!) > Math.abs(change[leaving]!));
-    if (!better) continue;
-    leaving = row;
-    distance = reach;
+    if (better) leaving = row;
   }
+  let distance = leaving < 0 ? upper[entering]! : reaches[leaving]!;
   if (leaving >= 0 && upper[entering]! < distance) {
     leaving = -1;
     distance = upper[entering]!;
@@ -277,8 +279,8 @@ function pivot(inverse: Float64Array, leaving: number, change: Float64Array): vo
 
 /** Takes inverse and values anew from the columns (Gauss and Jordan, row pivoting); false when the basis is singular. */
 function invert(program: Program, basis: Basis): boolean {
-  const { columns, upper, rhs } = program;
-  const { variables, place, inverse, values, signs } = basis;
+  const { columns } = program;
+  const { variables, inverse, values, signs } = basis;
   const count = columns.length / ROWS;
   const width = 2 * ROWS;
   const work = new Float64Array(ROWS * width);
@@ -308,23 +310,29 @@ function invert(program: Program, basis: Basis): boolean {
     for (let i = 0; i < ROWS; i++) inverse[row * ROWS + i] = work[row * width + ROWS + i]!;
   }
 
-  const rest = rhs.slice();
-  for (let j = 0; j < count; j++) {
-    if (place[j] !== AT_UPPER) continue;
-    for (let i = 0; i < ROWS; i++) rest[i]! -= upper[j]! * columns[j * ROWS + i]!;
-  }
   values.fill(0);
-  for (let round = 0; round < 2; round++) {
-    // the second round corrects the first by what it leaves over
-    const over = rest.slice();
-    for (let at = 0; at < ROWS; at++) {
-      for (let i = 0; i < ROWS; i++) over[i]! -= values[at]! * entryOf(columns, signs, variables[at]!, i, count);
-    }
-    for (let row = 0; row < ROWS; row++) {
-      for (let i = 0; i < ROWS; i++) values[row]! += inverse[row * ROWS + i]! * over[i]!;
-    }
-  }
+  correct(program, basis);
+  correct(program, basis); // the second round corrects the first by what it leaves over
   return true;
+}
+
+/** Corrects the values of the basic variables by what they leave over of the equations; returns the most that was left. */
+function correct(program: Program, { variables, place, inverse, values, signs }: Basis): number {
+  const { columns, upper, rhs } = program;
+  const count = columns.length / ROWS;
+  const over = rhs.slice();
+  const take = (variable: number, amount: number) => {
+    if (variable >= count) over[variable - count]! -= amount * signs[variable - count]!;
+    else for (let i = 0; i < ROWS; i++) over[i]! -= amount * columns[variable * ROWS + i]!;
+  };
+  for (let j = 0; j < count; j++) if (place[j] === AT_UPPER) take(j, upper[j]!);
+  for (let row = 0; row < ROWS; row++) take(variables[row]!, values[row]!);
+  let most = 0;
+  for (let i = 0; i < ROWS; i++) most = Math.max(most, Math.abs(over[i]!));
+  for (let row = 0; row < ROWS; row++) {
+    for (let i = 0; i < ROWS; i++) values[row]! += inverse[row * ROWS + i]! * over[i]!;
+  }
+  return most;
 }
 
 function entryOf(columns: Float64Array, signs: Float64Array, variable: number, row: number, count: number): number {

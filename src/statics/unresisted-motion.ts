@@ -41,21 +41,52 @@ export function unresistedMotion(
     const { corners, normals, apothem } = polygon;
     const touching = standing.touching[index]!;
     if (at === 0) {
-      for (const [cx, cy] of corners) add([[x, mu * cx], [y, mu * cy], [z, 1]]); // biome-ignore format: one vector
+      for (const [cx, cy] of corners)
+        add([
+          [x, mu * cx],
+          [y, mu * cy],
+          [z, 1],
+        ]); // one vector
     } else if (touching.length === 0) {
       for (const axis of [x, y, z]) add([[axis, 1]], true);
     } else if (touching.length === 1) {
       const [nx, ny] = normals[touching[0]!]!;
-      add([[x, -ny], [y, nx]], true); // biome-ignore format: along the facet
-      add([[x, mu * apothem * nx], [y, mu * apothem * ny], [z, 1]], true); // biome-ignore format: with the facet
-      add([[x, -nx], [y, -ny]]); // biome-ignore format: away from it
+      add(
+        [
+          [x, -ny],
+          [y, nx],
+        ],
+        true,
+      ); // along the facet
+      add(
+        [
+          [x, mu * apothem * nx],
+          [y, mu * apothem * ny],
+          [z, 1],
+        ],
+        true,
+      ); // with the facet
+      add([
+        [x, -nx],
+        [y, -ny],
+      ]); // away from it
     } else {
       const corner = cornerBetween(touching, corners.length);
       const [cx, cy] = corners[corner]!;
-      add([[x, mu * cx], [y, mu * cy], [z, 1]], true); // biome-ignore format: with the corner
+      add(
+        [
+          [x, mu * cx],
+          [y, mu * cy],
+          [z, 1],
+        ],
+        true,
+      ); // with the corner
       for (const next of [1, corners.length - 1]) {
         const [ox, oy] = corners[(corner + next) % corners.length]!;
-        add([[x, ox - cx], [y, oy - cy]]); // biome-ignore format: along either facet, away from it
+        add([
+          [x, ox - cx],
+          [y, oy - cy],
+        ]); // along either facet, away from it
       }
     }
   };

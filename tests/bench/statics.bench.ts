@@ -3,7 +3,7 @@
 import { Bench } from 'tinybench';
 import { solve, type Model as TableauModel } from 'yalps';
 import type { ElasticLoad } from '../../src/statics/elastic-model.js';
-import { elasticResponse } from '../../src/statics/elastic-response.js';
+import { elasticResponses } from '../../src/statics/elastic-response.js';
 import { type LimitOutcome, limitFactorsOneOut } from '../../src/statics/limit-factor.js';
 import type { Loading } from '../../src/statics/rigid-load.js';
 import { limitModel, makeModel } from '../statics/highs.js';
@@ -36,8 +36,8 @@ const plans: readonly ElasticLoad[] = [load, ...load.members.map((_, index) => w
 const limitProblems = around.flatMap((loading) => plans.map((plan) => limitModel(plan, loading, FRICTION)));
 const FACTOR = 0.6;
 const elasticFriction = ['none', 'sticking'] as const;
-const elasticProblems = around.flatMap((loading) =>
-  elasticFriction.map((friction) => ({ loading, friction, data: elasticProgram(load, loading, FACTOR, friction) })),
+const elasticProblems = elasticFriction.flatMap((friction) =>
+  around.map((loading) => ({ friction, data: elasticProgram(load, loading, FACTOR, friction) })),
 );
 
 const limitHighs = limitProblems.map(makeModel);
@@ -45,8 +45,7 @@ const elasticHighs = elasticProblems.map(({ data }) => makeModel(data));
 const limitYalps = limitProblems.map(toTableau);
 
 const limitOurs = () => limitFactorsOneOut(load, around as Loading[], { friction: FRICTION });
-const elasticOurs = () =>
-  elasticProblems.map(({ loading, friction }) => elasticResponse(load, loading, FACTOR, { friction }));
+const elasticOurs = () => elasticFriction.flatMap((friction) => elasticResponses(load, around, FACTOR, { friction }));
 const fresh = (models: typeof limitHighs) =>
   models.map((model) => {
     model.clearSolver();
@@ -60,11 +59,21 @@ export async function run(): Promise<BenchRow[]> {
   const rounds: Record<string, number>[] = [];
   for (let round = 0; round < 5; round++) {
     const bench = new Bench({ time: 400, warmupTime: 150 });
-    bench.add('limit', () => void (sink = limitOurs()));
-    bench.add('limit highs', () => void (sink = fresh(limitHighs)));
-    bench.add('limit yalps', () => void (sink = limitYalps.map((model) => solve(model))));
-    bench.add('elastic', () => void (sink = elasticOurs()));
-    bench.add('elastic highs', () => void (sink = fresh(elasticHighs)));
+    bench.add('limit', () => {
+      sink = limitOurs();
+    });
+    bench.add('limit highs', () => {
+      sink = fresh(limitHighs);
+    });
+    bench.add('limit yalps', () => {
+      sink = limitYalps.map((model) => solve(model));
+    });
+    bench.add('elastic', () => {
+      sink = elasticOurs();
+    });
+    bench.add('elastic highs', () => {
+      sink = fresh(elasticHighs);
+    });
     await bench.run();
     rounds.push(Object.fromEntries(bench.tasks.map((task) => [task.name, perSecond(task)])));
   }

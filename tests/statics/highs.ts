@@ -33,8 +33,6 @@ export function judge(data: ModelData): Judged {
   return { status: Object.entries(modelStatus).find(([, code]) => code === status)?.[0] ?? `${status}` };
 }
 
-export const colValues = (): readonly number[] => Array.from(shared!.getSolution().colValue);
-
 /** A force along `direction` at `at`, per unit, as entries of the six equations about the origin of the deck. */
 export function wrench(at: Vec3, direction: Vec3): number[] {
   const [x, y, z] = at;

@@ -6,7 +6,7 @@ import type { Loading } from '../../src/statics/rigid-load.js';
 import { highs, sparse, unitPull, wrench } from './highs.js';
 
 /** As the documentation has it: a rigid contact is a million times as stiff as anything else. */
-export function rigidStiffness(load: ElasticLoad): number {
+function rigidStiffness(load: ElasticLoad): number {
   const reach = Math.max(
     ...[...load.contacts.map(({ at }) => at), ...load.members.map(({ attachment }) => attachment)].map((at) =>
       Math.hypot(...at.map((value, axis) => value - load.centerOfGravity[axis]!)),
