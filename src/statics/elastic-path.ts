@@ -22,7 +22,7 @@ export type PathEnd =
   | { readonly outcome: 'impossible'; readonly motion: Float64Array }
   | { readonly outcome: 'not-solved' };
 
-const MOST_EVENTS = 2000;
+const MOST_EVENTS = 400;
 /** Events closer together than this, relative, are one. */
 const SAME_EVENT = 1e-11;
 /** A facet of the friction polygon is touched from this close, in weights. */

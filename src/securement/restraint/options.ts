@@ -61,8 +61,8 @@ export function readAccelerations(
   });
 }
 
-/** The sides of the polygon inside the circle of friction: at most 1 − cos(π/32), half a percent, of friction is lost. */
-const CONE_SIDES = 32;
+/** The sides of the polygon inside the circle of friction: at most 1 − cos(π/16), two percent, of friction is lost. */
+const CONE_SIDES = 16;
 
 /** How much of the friction counts. */
 export function readFrictionOption(friction: 'none' | 'full' | number): LimitOptions {

@@ -83,7 +83,7 @@ export interface SolveRestraintInput extends Plan {
  * `UNKNOWN_REFERENCE`, `UNKNOWN_FIELD`, `UNKNOWN_VALUE`, `IMPOSSIBLE_GEOMETRY`, `NOT_POSITIVE`, `WRONG_KIND`, and as
  * {@link checkSecurement}
  * @validity rigid load on a rigid deck, small displacements, straight runs; tires and springs settle and slacken tie-downs.
- * The circle of friction is taken as a polygon of 32 sides inside it, at most half a percent less
+ * The circle of friction is taken as a polygon of 16 sides inside it, at most two percent less
  * @source equilibrium of a rigid body, limit analysis and the direct stiffness method, as in textbooks of mechanics
  * @example
  * const at = (x: number, y: number, z: number) => [{ value: x, unit: 'ft' }, { value: y, unit: 'ft' }, { value: z, unit: 'ft' }] as const;
