@@ -34,7 +34,7 @@ export interface Member {
 }
 
 /** A force that is there whatever the load does, such as the clamping of a strap laid over it. */
-export interface Push {
+interface Push {
   readonly at: Vec3;
   /** On the load, N. */
   readonly force: Vec3;

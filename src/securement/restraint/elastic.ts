@@ -9,7 +9,7 @@ import { tensionsOf } from './limit.js';
 import type { ElasticAnswer } from './restraint.js';
 
 /** How far beyond the acceleration asked for the load is followed. */
-export const FOLLOWED_TO = 10;
+const FOLLOWED_TO = 10;
 
 /** The load with the members that are there: all with a stiffness, else undefined. */
 export function elasticLoad(load: RigidLoad): ElasticLoad | undefined {

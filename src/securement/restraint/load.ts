@@ -84,7 +84,7 @@ export function checkFriction({ contacts }: ArticleLayout, { friction }: LimitOp
 }
 
 /** Whether it is fixed to the cargo or laid around it, so that it holds by its strength. */
-export const isMember = ({ tieDown }: TieDownLayout): boolean => tieDown.path !== 'over-other-side';
+const isMember = ({ tieDown }: TieDownLayout): boolean => tieDown.path !== 'over-other-side';
 
 function membersOf({ tieDown, runs, pretension, axialStiffness }: HeldBy, capacity: number): Member[] {
   return runs.map(({ anchor, attachment, length }) => ({
