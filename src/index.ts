@@ -87,6 +87,7 @@ export type {
 } from './quantities/units.js';
 export { type CheckSecurementInput, checkSecurement, type SecurementCheck } from './securement/check-securement.js';
 export { compareRules, type RuleSetVerdict, type RulesComparison } from './securement/compare-rules.js';
+export type { TieDownPoints } from './securement/layout.js';
 export type {
   Accessory,
   Article,
@@ -168,6 +169,7 @@ export type {
   GeneratedTable,
   GradeOf,
   KindRatings,
+  LashingCell,
   RatedCell,
   RatedRows,
   RatingTable,
@@ -175,6 +177,7 @@ export type {
   RowKind,
   SizeOf,
 } from './tables/rating-table.js';
+export { CAPACITY_SYSTEMS } from './tables/rating-table.js';
 export { us49cfr393_108_2024, us49cfr393_108_chain_2024 } from './tables/us-49cfr393-108-2024.js';
 export { usWeldedChain_2003 } from './tables/us-welded-chain-2003.js';
 export type {
