@@ -15,6 +15,13 @@ export interface GeneratedTable<Rows> {
  */
 export type CapacitySystem = (typeof CAPACITY_SYSTEMS)[number];
 
+/**
+ * Every {@link CapacitySystem}, for a form that asks which one is marked.
+ *
+ * @example
+ * CAPACITY_SYSTEMS.includes('lashingCapacity')
+ * // => true
+ */
 export const CAPACITY_SYSTEMS = [
   'workingLoadLimit',
   'lashingCapacity',

