@@ -121,7 +121,7 @@ export function heldBy(
     held.missing.push(...missing);
     add('least', force[least > 0 ? 'least' : 'most'], least);
     add('most', force[most > 0 ? 'most' : 'least'], most);
-    add('most', force.most, absent * best);
+    if (absent > 0) add('most', force.most, absent * best);
   }
   return held;
 }

@@ -28,9 +28,12 @@ export type SumUnit = 'N' | 'kN' | 'lbf' | 'kg' | 'lb';
 export const totalOf = (sum: Sum, unit: SumUnit = 'N'): number =>
   sum.reduce(
     (total, { quantity, times: by = [] }) =>
-      total + by.reduce((product, factor) => product * factor, ratedLoadIn(quantity, unit).value),
+      total + by.reduce((product, factor) => product * factor, valueIn(quantity, unit)),
     0,
   );
+
+const valueIn = (load: QuantityLike, unit: SumUnit): number =>
+  Number.isFinite(load.value) ? ratedLoadIn(load, unit).value : load.value;
 
 /** A sum that is known, in a unit. */
 export function amountOf<U extends SumUnit>(sum: Sum, unit: U, divisor = 1): Quantity<U> {
