@@ -275,8 +275,7 @@ describe('friction', () => {
     expect(check({ surfaces, friction: 0.3, contacts }, strap).verdict).toBe('fail');
     // one contact says nothing: the table, which does not undo the 0.1 of the other. 0.1 · 7000 = 700 < 800
     expect(check({ surfaces, contacts }, strap).verdict).toBe('fail');
-    const sticky = contacts.map((each) => ({ ...each, friction: 0.5 }));
-    expect(check({ surfaces, contacts: sticky.slice(1) }, strap).verdict).toBe('pass');
+    expect(check({ surfaces, contacts: contacts.slice(1) }, strap).verdict).toBe('pass'); // the table alone
   });
 
   it('is not asked for where strength is enough', () => {

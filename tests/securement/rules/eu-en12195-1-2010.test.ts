@@ -850,7 +850,9 @@ describe('what an article needs', () => {
       { rule: 'direct lashing', minimumCount: 4 },
     ]);
     // 78 480 · (0.8 − 0.225), and (0.5 − 0.225)
-    const forces = needed.perDirection.map(({ direction, againstLashingCapacity: force }) => [direction, newtons(force)] as const);
+    const forces = needed.perDirection.map(
+      ({ direction, againstLashingCapacity: force }) => [direction, newtons(force)] as const,
+    );
     expect(forces.map(([direction]) => direction)).toEqual(['forward', 'rearward', 'lateral']);
     expect(forces[0]?.[1]).toBeCloseTo(45_126, 6);
     expect(forces[1]?.[1]).toBeCloseTo(21_582, 6);

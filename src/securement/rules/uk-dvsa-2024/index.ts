@@ -15,7 +15,7 @@ import { judgePlan } from './judge-plan.js';
  *   rules: ukDvsa_2024,
  *   article: { kind: 'machinery', mass: '1000 kg', length: '3 m' },
  * }).perDirection[0].againstLashingCapacity
- * // => 9806.65 N
+ * // => 9.80665 kN
  */
 export const ukDvsa_2024: RuleSet = {
   id: 'uk-dvsa-2024',
