@@ -77,8 +77,9 @@ export const pressedDown = (over: readonly CountedForce[], by: Span = exactly(1)
 export const pressedShare = (runs: readonly Run[]): number => sumOf(runs, pressingDown);
 
 /** What direct tie-downs hold down with their strength, sum(F · sin α): nothing asks a run that would lift to pull. */
-export const heldDown = (direct: readonly CountedForce[]): Held =>
-  heldBy(direct, (runs) => sumOf(runs, (run) => Math.max(0, pressingDown(run))), 1);
+export const heldDown = (direct: readonly CountedForce[]): Held => heldBy(direct, downShare, 1);
+
+export const downShare = (runs: readonly Run[]): number => sumOf(runs, (run) => Math.max(0, pressingDown(run)));
 
 /** What direct tie-downs hold against tipping: the moments of the runs that hold back, see {@link momentOf}. */
 export const heldAgainstTipping = (direct: readonly CountedForce[], edge: TippingEdge): Held =>

@@ -3,6 +3,7 @@ import { newLog, noteAssumptions } from '../../assembly/show-parts.js';
 import { mapAt } from '../../errors.js';
 import { decimalProduct } from '../../quantities/decimal.js';
 import { compareExact } from '../../quantities/exact.js';
+import { formatNumber } from '../../quantities/format.js';
 import type { QuantityLike } from '../../quantities/quantity.js';
 import { isForce, ratedLoadIn, STANDARD_GRAVITY } from '../../quantities/rated.js';
 import { readOptional } from '../../quantities/read.js';
@@ -10,7 +11,7 @@ import type { UnitSystem } from '../../quantities/units.js';
 import type { CapacityTable } from '../../tables/rating-table.js';
 import { type Note, note, type Words } from '../../working/note.js';
 import type { StepValue, Working } from '../../working/step.js';
-import type { ArticleLayout, TieDownLayout } from '../layout.js';
+import type { ArticleLayout, Run, TieDownLayout } from '../layout.js';
 import type { TieDown } from '../plan.js';
 import { rateTieDown, type TieDownRating } from '../rate-tie-down.js';
 import type { CountedTieDown } from '../rule-set.js';
@@ -206,8 +207,8 @@ export function runValues(
     const over = runsOver({ layout });
     const runs = layout.runs.filter((run) => over || holdingBack(run, heading) > 0);
     if (runs.length === 0 && absentRuns(layout) === 0) continue;
-    const load = knownLoad(force);
-    values.push([`${id}, ${symbol}`, shownLoad(load && { value: load.value / divisor, unit: load.unit }, units)]);
+    const load = shownLoad(knownLoad(force), units);
+    values.push([`${id}, ${symbol}`, load && { value: load.value / divisor, unit: load.unit }]);
     for (const run of runs) {
       const name = layout.runs.length > 1 ? `${id}, run ${layout.runs.indexOf(run) + 1}` : id;
       const { alpha, beta } = anglesOf(run, heading);
@@ -222,12 +223,16 @@ export function runValues(
   return values;
 }
 
-/** The values that a step shows of tie-downs that press down: the force of each, and of each run its angle to the deck. */
-export const downValues = (counted: readonly CountedForce[], units: UnitSystem): (readonly [string, StepValue])[] =>
-  counted.flatMap(({ layout: { tieDown, runs }, force }) => [
-    [`${tieDown.id}, F`, shownLoad(knownLoad(force), units)] as const,
-    ...runs.map((run) => [`${tieDown.id}, α`, { value: anglesOf(run, 'forward').alpha, unit: 'deg' }] as const),
-  ]);
+/** The values that a step shows of tie-downs whose code counts a share of each: the share, and what it is of. */
+export const shareValues = (
+  counted: readonly CountedForce[],
+  symbol: string,
+  shareOf: (runs: readonly Run[]) => number,
+): (readonly [string, StepValue])[] =>
+  counted.map(({ layout, force }) => {
+    const share = absentRuns(layout) === 0 ? formatNumber(shareOf(layout.runs)) : 'not known';
+    return [`${layout.tieDown.id}, ${symbol} ${share}`, knownLoad(force)];
+  });
 
 /** Tie-downs by their ids, in a sentence. */
 export const namesOf = (tieDowns: readonly { readonly layout: TieDownLayout }[]): string =>

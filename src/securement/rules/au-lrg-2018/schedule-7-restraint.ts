@@ -3,9 +3,20 @@ import { type Check, notApplicableCheck, undeterminedCheck } from '../../../work
 import { type Note, note } from '../../../working/note.js';
 import { HEADINGS, type Heading, SIDE, toward } from '../../forces/directions.js';
 import type { FrictionFactor } from '../../forces/friction.js';
-import { type Held, heldDirectly, heldDown, ifKnown, judgeHeld, pressedDown, together } from '../../forces/held.js';
+import {
+  directShare,
+  downShare,
+  type Held,
+  heldDirectly,
+  heldDown,
+  ifKnown,
+  judgeHeld,
+  pressedDown,
+  pressedShare,
+  together,
+} from '../../forces/held.js';
 import { amountOf, forceUnitOf, inForce, type Sum, times } from '../../forces/sums.js';
-import { type CountedForce, downValues, runValues } from '../../forces/tie-downs.js';
+import { type CountedForce, shareValues } from '../../forces/tie-downs.js';
 import type { ArticleLayout } from '../../layout.js';
 import type { RuleContext } from '../../rule-set.js';
 import { aboutRule, citeGuide, GUIDE, SCHEDULE_7 } from './cite.js';
@@ -88,8 +99,8 @@ function judgeHeading(
   if (working.shown) {
     working.step(subject, 'F', 'a · W', { a, W: show(weight) }, show(asked), SCHEDULE_7);
     if (direct.length > 0) {
-      const runs = runValues(direct, heading, units, { symbol: 'LC' });
-      working.step(subject, 'R', 'sum(LC · AE), AE = cos α · cos β', runs, ifKnown(back, show), GUIDE);
+      const values = shareValues(direct, 'AE', (runs) => directShare(runs, heading, 0));
+      working.step(subject, 'R', 'sum(LC · AE)', values, ifKnown(back, show), GUIDE);
     }
   }
   if (!byFriction) return { strength, check: strength, byFriction };
@@ -104,9 +115,8 @@ function judgeHeading(
     const expression = mu >= a ? '0, because μ ≥ a' : '(a − μ) · W';
     working.step(subject, 'F after friction', expression, { a, μ: mu, W: show(weight) }, show(rest), GUIDE);
     if (over.length > 0) {
-      const runs = runValues(over, heading, units, { symbol: 'T' });
-      const words = 'μ · sum(T · AE), AE = sin α';
-      working.step(subject, 'friction of the clamp', words, [['μ', mu], ...runs], ifKnown(clamp, show), GUIDE);
+      const values = shareValues(over, 'AE', pressedShare);
+      working.step(subject, 'friction of the clamp', 'μ · sum(T · AE)', values, ifKnown(clamp, show), GUIDE);
     }
   }
   return { strength, check: judgeHeld(about, rest, together(back, clamp), show), byFriction };
@@ -130,14 +140,8 @@ function judgeUpward({ article, direct, over, context }: Restraint, relying: rea
     const how = 'by the clamp of the pretension and by direct tie-downs at their capacity';
     citeGuide(working, 'upward restraint', 'interpretation', how);
     working.step(`${id} up`, 'F', 'a · W', { a, W: show(weight) }, show(asked), SCHEDULE_7);
-    working.step(
-      `${id} up`,
-      'R',
-      'sum(T · sin α) + sum(LC · sin α)',
-      downValues([...over, ...direct], units),
-      ifKnown(held, show),
-      GUIDE,
-    );
+    const values = [...shareValues(over, 'AE', pressedShare), ...shareValues(direct, 'AE', downShare)];
+    working.step(`${id} up`, 'R', 'sum(T · AE) + sum(LC · AE)', values, ifKnown(held, show), GUIDE);
   }
   const check = judgeHeld(about, asked, held, show);
   if (check.verdict !== 'fail' || relying.some(({ verdict }) => verdict === 'fail')) return check;

@@ -40,7 +40,7 @@ export function checkSliding(load: Load, heading: Heading, context: RuleContext)
   }
   const missing = [...friction.missing, ...(check.verdict === 'undetermined' ? check.missing : [])];
   if (heading === 'forward' && isBlocked(layout.article)) {
-    const rest = totalOf(best.demand) - Math.max(0, totalOf(together(best.overTop, best.direct).least));
+    const rest = totalOf(best.demand) - Math.max(0, totalOf(best.held.least));
     const force = amountOf([{ quantity: { value: rest, unit: 'N' } }], forceUnitOf(context.units));
     return undeterminedCheck(about, [note(BLOCK_NOT_STATED, { article: layout.article.id, force }), ...missing]);
   }
@@ -54,8 +54,7 @@ interface Way {
   readonly mu: number;
   /** The share of μ that counts once direct lashing does. */
   readonly fmu: number | undefined;
-  readonly overTop: Held;
-  readonly direct: Held;
+  readonly held: Held;
   /** The direct lashing that counts. */
   readonly pulling: readonly CountedForce[];
 }
@@ -68,10 +67,11 @@ function bestWay(about: CheckSubject, load: Load, heading: Heading, mu: number, 
   const way = (pulling: readonly CountedForce[], fmu?: number): Way => {
     const counted = (fmu ?? 1) * mu;
     const demand = c > counted * cz ? [...times(weight, c), ...times(weight, -counted, cz)] : [];
-    const overTop = heldByOverTop(lashings, safetyFactor(working, heading), counted);
-    const directly = heldByDirect(pulling, heading, counted);
-    const check = judgeHeld(about, demand, together(overTop, directly), inForce(units));
-    return { check, demand, mu, fmu, overTop, direct: directly, pulling };
+    const held = together(
+      heldByOverTop(lashings, safetyFactor(working, heading), counted),
+      heldByDirect(pulling, heading, counted),
+    );
+    return { check: judgeHeld(about, demand, held, inForce(units)), demand, mu, fmu, held, pulling };
   };
   const frictional = way([]);
   if (all.length === 0) return frictional;
@@ -90,7 +90,7 @@ function isBlocked({ blockedForward, headboard }: Article): boolean {
 
 function showWay(way: Way, load: Load, heading: Heading, { working, units }: RuleContext): void {
   const { layout, weight, lashings } = load;
-  const { demand, mu, fmu, overTop, direct: pulled, pulling } = way;
+  const { demand, mu, fmu, held, pulling } = way;
   const show = inForce(units);
   const subject = `${layout.article.id}, ${heading}`;
   const { c, cz } = coefficients(working, 'sliding', heading) as Coefficients;
@@ -103,23 +103,18 @@ function showWay(way: Way, load: Load, heading: Heading, { working, units }: Rul
     show(demand),
     `${STANDARD}, sliding`,
   );
-  const showHeld = (counted: readonly CountedForce[], held: Held, method: string, of: 'FT' | 'LC', words: string) => {
-    if (counted.length === 0) return;
-    const values = runValues(counted, heading, units, { symbol: of });
-    working.step(subject, `R ${method}`, words, values, ifKnown(held, show), `${STANDARD}, ${method} lashing`);
-  };
-  const fs = safetyFactor(working, heading);
   const over = tensions(lashings);
-  showHeld(over, overTop, 'over-top', 'FT', `sum(${friction} · FT · sin α) / ${fs}, both legs`);
-  showHeld(pulling, pulled, 'direct', 'LC', `sum(LC · (cos α · cos β + ${friction} · sin α))`);
-  if (over.length === 0 || pulling.length === 0) return;
+  const terms: string[] = [];
+  if (over.length > 0) terms.push(`sum(${friction} · FT · sin α) / ${safetyFactor(working, heading)}, both legs`);
+  if (pulling.length > 0) terms.push(`sum(LC · (cos α · cos β + ${friction} · sin α))`);
+  if (terms.length === 0) return;
   working.step(
     subject,
     'R',
-    'R over-top + R direct',
-    { 'R over-top': ifKnown(overTop, show), 'R direct': ifKnown(pulled, show) },
-    ifKnown(together(overTop, pulled), show),
-    `${STANDARD}, over-top with direct lashing`,
+    terms.join(' + '),
+    [...runValues(over, heading, units, { symbol: 'FT' }), ...runValues(pulling, heading, units, { symbol: 'LC' })],
+    ifKnown(held, show),
+    `${STANDARD}, sliding`,
   );
 }
 

@@ -1,18 +1,10 @@
-import { compareExactSums, ratioOf } from '../../../quantities/exact.js';
-import {
-  type Check,
-  type CheckSubject,
-  failedCheck,
-  metCheck,
-  ratioCheck,
-  undeterminedCheck,
-} from '../../../working/check.js';
+import { compareExactSums } from '../../../quantities/exact.js';
+import { type Check, type CheckSubject, failedCheck, metCheck, undeterminedCheck } from '../../../working/check.js';
 import { note, type Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import { ALONG, type Heading, pressingDown, SIDE } from '../../forces/directions.js';
 import {
   exactly,
-  type Held,
   heldAgainstTipping,
   heldBy,
   ifKnown,
@@ -21,7 +13,7 @@ import {
   together,
   worstOf,
 } from '../../forces/held.js';
-import { inForce, times, totalOf } from '../../forces/sums.js';
+import { inForce, times } from '../../forces/sums.js';
 import { type CountedForce, runValues, shareOfLoad } from '../../forces/tie-downs.js';
 import { leversOf, missingStance, type TippingEdge, tippingEdges } from '../../forces/tipping-edge.js';
 import type { Run } from '../../layout.js';
@@ -38,7 +30,7 @@ import { direct } from './sliding-direct.js';
  * force at the center of gravity: m · g · c against (m · g · cz · b + sum(M)) / d.
  */
 export function checkTilting(load: Load, heading: Heading, context: RuleContext): Check {
-  const { working, units } = context;
+  const { working } = context;
   const { article } = load.layout;
   const about = aboutRule(working, `tilting-${heading}`, `Tilting ${heading}`, article.id, 'tilting');
   const edges = tippingEdges(load.layout, heading);
@@ -50,13 +42,7 @@ export function checkTilting(load: Load, heading: Heading, context: RuleContext)
   }
   const free = coefficients(working, 'tilting-direct', heading) as Coefficients;
   const order = compareWithStanding(load, edge, heading, free);
-  if (order < 0) {
-    showStanding(load, edge, free, context);
-    const [demand, alone] = [times(load.weight, free.c, edge.d), standing(load, edge, free)];
-    const { utilization } = ratioOf(totalOf(demand), totalOf(alone), () => order);
-    const show = inForce(units, edge.d);
-    return ratioCheck(about, true, show(demand), show(alone), utilization);
-  }
+  if (order < 0) return judgeCase(about, { name: 'standing', ...free, overTop: [], direct: [] }, load, edge, context);
   const held = worstOf(
     edges.flatMap((each) => tiltingCases(load, each, working).map((one) => judgeCase(about, one, load, each, context))),
   );
@@ -80,15 +66,11 @@ function compareWithStanding(
   return compareExactSums([m(z, c), m(x, ux, cz), m(y, uy, cz)], [m(edge.at, cz), m(edge.height, c)]);
 }
 
-/** The moment with which a load stands: m · g · cz · b. */
-const standing = ({ weight }: Load, { b }: TippingEdge, { cz }: Coefficients) => times(weight, cz, b);
-
 /** Lashings against tilting in one heading, with the coefficients to hold them against. */
 interface TiltingCase extends Coefficients {
   readonly name: string;
   readonly overTop: readonly CountedForce[];
   readonly direct: readonly CountedForce[];
-  readonly held: Held;
 }
 
 /**
@@ -100,16 +82,12 @@ function tiltingCases({ lashings }: Load, edge: TippingEdge, working: Working): 
   const { heading } = edge;
   const over = tensions(lashings);
   const pulling = direct(lashings, heading);
-  const pulled = heldAgainstTipping(pulling, edge);
-  const fs = safetyFactor(working, heading);
   const share = factor(working, 'tension-share-of-lc');
-  const lever = (runs: readonly Run[]) => overTopLever(runs, edge);
   const cases: TiltingCase[] = [];
   const add = (name: string, rows: Parameters<typeof coefficients>[1], overTop: readonly CountedForce[]) => {
     const own = coefficients(working, rows, heading);
     if (own === undefined) return;
-    const pressed = heldBy(overTop, lever, Number.POSITIVE_INFINITY, exactly(1 / fs));
-    cases.push({ c: own.c, cz: own.cz, name, overTop, direct: pulling, held: together(pressed, pulled) });
+    cases.push({ name, c: own.c, cz: own.cz, overTop, direct: pulling });
   };
   if (over.length === 0) add('direct', 'tilting-direct', []);
   else {
@@ -140,37 +118,33 @@ function overTopLever(runs: readonly Run[], edge: TippingEdge): number {
 
 function judgeCase(about: CheckSubject, each: TiltingCase, load: Load, edge: TippingEdge, context: RuleContext): Check {
   const { working, units } = context;
-  const all = together(known(standing(load, edge, each)), each.held);
-  const show = inForce(units, edge.d);
+  const { name, c, cz, overTop, direct: pulling } = each;
+  const { b, d, heading } = edge;
+  const fs = safetyFactor(working, heading);
+  const held = together(
+    known(times(load.weight, cz, b)),
+    heldBy(overTop, (runs) => overTopLever(runs, edge), Number.POSITIVE_INFINITY, exactly(1 / fs)),
+    heldAgainstTipping(pulling, edge),
+  );
+  const show = inForce(units, d);
   if (working.shown) {
-    showStanding(load, edge, each, context);
     working.step(
-      `${load.layout.article.id}, ${edge.heading}, ${each.name}`,
+      `${load.layout.article.id}, ${heading}, ${name}`,
       'R',
       '(m · g · cz · b + sum(M)) / d',
       [
-        ...runValues(each.overTop, edge.heading, units, { edge }),
-        ...runValues(each.direct, edge.heading, units, { symbol: 'LC', edge }),
-        ['sum(M) / d', ifKnown(each.held, show)],
+        ['m · g', inForce(units)(load.weight)],
+        ['cz', cz],
+        ['b', { value: b, unit: 'm' }],
+        ['d', { value: d, unit: 'm' }],
+        ...runValues(overTop, heading, units, { edge }),
+        ...runValues(pulling, heading, units, { symbol: 'LC', edge }),
       ],
-      ifKnown(all, show),
+      ifKnown(held, show),
       `${STANDARD}, tilting`,
     );
   }
-  return judgeHeld(about, times(load.weight, each.c, edge.d), all, show);
-}
-
-function showStanding(load: Load, edge: TippingEdge, { c, cz }: Coefficients, { working, units }: RuleContext): void {
-  if (!working.shown) return;
-  const { b, d, heading } = edge;
-  working.step(
-    `${load.layout.article.id}, ${heading}`,
-    'F standing',
-    'm · g · cz · b / d',
-    { 'm · g': inForce(units)(load.weight), b: { value: b, unit: 'm' }, d: { value: d, unit: 'm' }, c, cz },
-    inForce(units, d)(standing(load, edge, { c, cz })),
-    `${STANDARD}, tilting`,
-  );
+  return judgeHeld(about, times(load.weight, c, d), held, show);
 }
 
 const BEYOND_THE_EDGE: Words = [

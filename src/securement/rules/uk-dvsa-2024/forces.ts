@@ -2,9 +2,9 @@ import { ukDvsa2024Accelerations as accelerations } from '../../../tables/genera
 import { type Check, undeterminedCheck } from '../../../working/check.js';
 import { note, type Words } from '../../../working/note.js';
 import { HEADINGS, SIDE, toward } from '../../forces/directions.js';
-import { heldDirectly, ifKnown, judgeHeld } from '../../forces/held.js';
+import { directShare, heldDirectly, ifKnown, judgeHeld } from '../../forces/held.js';
 import { inForce, type Sum, times } from '../../forces/sums.js';
-import { byCapacity, namesOf, type RatedLayout, runsOver, runValues } from '../../forces/tie-downs.js';
+import { byCapacity, namesOf, type RatedLayout, runsOver, shareValues } from '../../forces/tie-downs.js';
 import type { ArticleLayout } from '../../layout.js';
 import type { RuleContext } from '../../rule-set.js';
 import { aboutGuidance, citeGuidance, GUIDANCE } from './cite.js';
@@ -38,9 +38,9 @@ export function judgeForces(
     const held = heldDirectly(direct, heading);
     if (working.shown) {
       const subject = `${id} ${heading}`;
-      const runs = runValues(direct, heading, units, { symbol: 'LC' });
+      const values = shareValues(direct, 'share', (runs) => directShare(runs, heading, 0));
       working.step(subject, 'F', 'a · W', { a, W: show(weight) }, show(asked), GUIDANCE);
-      working.step(subject, 'R', 'sum(LC · cos α · cos β)', runs, ifKnown(held, show), GUIDANCE);
+      working.step(subject, 'R', 'sum(LC · share)', values, ifKnown(held, show), GUIDANCE);
     }
     const check = judgeHeld(about, asked, held, show);
     const others = [

@@ -6,6 +6,8 @@ import type { Check } from '../../../working/check.js';
 import { type Note, note } from '../../../working/note.js';
 import { HEADINGS } from '../../forces/directions.js';
 import {
+  directShare,
+  downShare,
   exactly,
   heldDirectly,
   heldDown,
@@ -20,12 +22,11 @@ import { forceUnitOf, inForce, type Sum, times } from '../../forces/sums.js';
 import {
   byCapacity,
   byPretension,
-  downValues,
   type RatedLayout,
   ratedLayouts,
   rateTieDowns,
   runsOver,
-  runValues,
+  shareValues,
 } from '../../forces/tie-downs.js';
 import { sharingCautions } from '../../forces/unequal-sharing.js';
 import { type ArticleLayout, readLayout } from '../../layout.js';
@@ -111,7 +112,7 @@ function checksOf(
     const held = together(heldDirectly(direct, heading), rubbing);
     if (working.shown) {
       const values = [
-        ...runValues(direct, heading, units, { symbol: 'T' }),
+        ...shareValues(direct, 'cos α · cos β', (runs) => directShare(runs, heading, 0)),
         ['μ', mu] as const,
         ['W', show(weight)] as const,
         ['sum(T0 · sin α)', ifKnown(pressedDown(tight), show)] as const,
@@ -142,7 +143,7 @@ function checkDownward(
       `${article.id}, down`,
       'R',
       'sum(T · sin α)',
-      downValues(counted, units),
+      shareValues(counted, 'sin α', downShare),
       ifKnown(held, show),
       about.clause,
     );
