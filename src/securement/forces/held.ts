@@ -1,4 +1,3 @@
-import { fail } from '../../errors.js';
 import { decimalProduct } from '../../quantities/decimal.js';
 import { compareExactSums, type ExactTerm, type Ratio, ratioOf } from '../../quantities/exact.js';
 import type { QuantityLike } from '../../quantities/quantity.js';
@@ -7,7 +6,7 @@ import type { Note } from '../../working/note.js';
 import type { Run } from '../layout.js';
 import { type Heading, holdingBack, pressingDown } from './directions.js';
 import { amountOf, type Sum, times, totalOf } from './sums.js';
-import { absentRuns, type CountedForce } from './tie-downs.js';
+import { absentRuns, type CountedForce, unbounded } from './tie-downs.js';
 import { leversOf, momentOf, type TippingEdge } from './tipping-edge.js';
 
 /** A number as far as it is known: at least this, and while a fact is missing at most that. */
@@ -36,9 +35,9 @@ export interface Held {
 export const known = (sum: Sum): Held => ({ least: sum, most: sum, missing: [] });
 
 /** Something that may hold anything, until a fact is known. */
-export const unbounded = (fact: Note): Held => ({
+export const anything = (fact: Note): Held => ({
   least: [],
-  most: [{ quantity: { value: Number.POSITIVE_INFINITY, unit: 'N' } }],
+  most: [{ quantity: unbounded() }],
   missing: [fact],
 });
 
@@ -149,7 +148,6 @@ export function judgeHeld(
 function ratioOfSums(demand: Sum, capacity: Sum): Ratio {
   const asked = amountOf(demand, 'N').value;
   const held = totalOf(capacity);
-  if (Number.isNaN(held)) fail('NOT_FINITE', '', 'loads of a possible size', held, 'Check the numbers given.');
   // next to nothing is held, or the load goes by itself
   if (held <= 0 || asked / held === Number.POSITIVE_INFINITY) return { fits: asked <= held, utilization: null };
   return ratioOf(asked, held, () => compareExactSums(demand, capacity));

@@ -49,7 +49,8 @@ export const forceUnitOf = (units: UnitSystem): 'kN' | 'lbf' => (units === 'si' 
 export const inForce =
   (units: UnitSystem, divisor = 1) =>
   (sum: Sum): Quantity<'kN' | 'lbf'> =>
-    amountOf(sum, forceUnitOf(units), divisor);
+    // added up in newtons, in which most of what is written is a whole number
+    units === 'si' ? new Quantity(amountOf(sum, 'N', 1000 * divisor).value, 'kN') : amountOf(sum, 'lbf', divisor);
 
 /** How a sum of moments is shown: a plain number in {@link momentUnit}. */
 export const inMoment =

@@ -19,6 +19,9 @@ import { anglesOf, type Heading, holdingBack } from './directions.js';
 import { type SumUnit, shownLoad } from './sums.js';
 import { leversOf, type TippingEdge } from './tipping-edge.js';
 
+/** A load that nothing bounds, until a fact is known. */
+export const unbounded = (): QuantityLike => ({ value: Number.POSITIVE_INFINITY, unit: 'N' });
+
 /** A tie-down with its points and its capacity. */
 export interface RatedLayout {
   readonly layout: TieDownLayout;
@@ -40,7 +43,6 @@ export interface CountedForce {
 }
 
 export const NOTHING: QuantityLike = { value: 0, unit: 'N' };
-const UNBOUNDED: QuantityLike = { value: Number.POSITIVE_INFINITY, unit: 'N' };
 
 /**
  * The tie-downs of a plan rated under a table. The steps state each as the least of its parts, and first each load that
@@ -120,7 +122,7 @@ export const absentRuns = ({ tieDown, runs }: TieDownLayout): number => legsOf(t
 /** The capacity of a tie-down, as far as it is known. */
 export const loadOf = ({ capacity, atMost }: TieDownRating): LoadSpan => ({
   least: capacity ?? NOTHING,
-  most: capacity ?? atMost ?? UNBOUNDED,
+  most: capacity ?? atMost ?? unbounded(),
 });
 
 /** A tie-down by its capacity in each run. */
@@ -137,7 +139,7 @@ export function byCapacity({ layout, rating }: RatedLayout): CountedForce {
 export function byTension(layout: TieDownLayout, tension: QuantityLike | undefined, fact: Note): CountedForce {
   return {
     layout,
-    force: { least: tension ?? NOTHING, most: tension ?? UNBOUNDED },
+    force: { least: tension ?? NOTHING, most: tension ?? unbounded() },
     missing: [...(tension === undefined ? [fact] : []), ...missingPoints(layout)],
   };
 }

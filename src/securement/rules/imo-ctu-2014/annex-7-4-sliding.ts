@@ -4,6 +4,7 @@ import { note, type Words } from '../../../working/note.js';
 import { type Heading, toward } from '../../forces/directions.js';
 import type { FrictionFactor } from '../../forces/friction.js';
 import {
+  anything,
   better,
   heldDirectly,
   ifKnown,
@@ -13,7 +14,6 @@ import {
   shareOf,
   timesSpan,
   together,
-  unbounded,
 } from '../../forces/held.js';
 import { inForce, type Sum, times } from '../../forces/sums.js';
 import { type CountedForce, runValues } from '../../forces/tie-downs.js';
@@ -84,7 +84,7 @@ export function checkSliding(load: Load, heading: Heading, context: RuleContext)
     working.step(subject, 'F asked', 'c · m · g', [['c', c], ...ofWeight], show(demand), about.clause);
   }
   const blocked = heading === 'forward' && isBlocked(layout);
-  const block = blocked ? [unbounded(note(BLOCKING_NOT_STATED, { article: article.id }))] : [];
+  const block = blocked ? [anything(note(BLOCKING_NOT_STATED, { article: article.id }))] : [];
   return judgeHeld(about, demand, together(held, ...block), show);
 }
 
