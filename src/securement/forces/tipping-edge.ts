@@ -36,8 +36,9 @@ export interface TippingEdge {
  *
  * About an oblique edge the moment is taken about the edge itself and against the same heading. It is the cautious
  * reading: the outermost contact lies farther out, and one beside the line carries nothing until the load has turned.
+ * A side that lies farther along the heading is not looked at, even where tie-downs hold less about it.
  *
- * A rectangle has its side there as ever. Contacts in one line along the heading have no side that faces it: their
+ * The edge of a rectangle is its side. Contacts in one line along the heading have no side that faces it: their
  * outermost one is a square edge.
  */
 export function tippingEdges(

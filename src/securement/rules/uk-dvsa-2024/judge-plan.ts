@@ -1,3 +1,4 @@
+import { mapAt } from '../../../errors.js';
 import { marksAlone } from '../../../tables/rating-table.js';
 import type { Check } from '../../../working/check.js';
 import { type Note, note, type Words } from '../../../working/note.js';
@@ -23,7 +24,7 @@ export function judgePlan(plan: Plan, _articles: readonly ReadArticle[], context
   const table = marksAlone('lashingCapacity', 'uk-dvsa-2024');
   const ratings = rateTieDowns(table, plan.tieDowns, working, 'LC', unit, GUIDANCE);
   const checks: Check[] = [judgeAnchorages(plan.tieDowns, working)];
-  const outcomes = layouts.map((layout) => judgeArticle(layout, ratings, checks, context));
+  const outcomes = mapAt(layouts, 'articles', (layout) => judgeArticle(layout, ratings, checks, context));
   working.cautions.push(NOT_LOOKED_AT);
   if (layouts.some(({ article }) => article.kind === 'machinery')) {
     citeGuidance(working, 'heavy plant', 'read', 'read in a page quoting it');
