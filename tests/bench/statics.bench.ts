@@ -1,7 +1,7 @@
 // The statics beside general solvers, on the questions that are asked in bulk: a load on eight members, four directions,
 // and each again with one member gone. Models are built beforehand; every answer is compared before anything is timed.
 import { Bench } from 'tinybench';
-import { solve, type Model as TableauModel } from 'yalps';
+import { type Model as TableauModel, solve } from 'yalps';
 import type { ElasticLoad } from '../../src/statics/elastic-model.js';
 import { elasticResponse } from '../../src/statics/elastic-response.js';
 import { type LimitOutcome, limitFactorsOneOut } from '../../src/statics/limit-factor.js';

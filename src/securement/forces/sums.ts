@@ -70,7 +70,7 @@ export const shownLoad = (load: QuantityLike | null | undefined, units: UnitSyst
     : ratedLoadIn(load, forceUnitOf(units));
 
 /** A quantity in a smaller unit of its system as the decimal it is, 12.3 t as 12300 kg; in another system as the nearest double. */
-export function decimalIn(quantity: QuantityLike, unit: 'N' | 'kg'): number {
+function decimalIn(quantity: QuantityLike, unit: 'N' | 'kg'): number {
   const { value, unit: from } = quantity;
   const factor = UNITS[from].steps / UNITS[unit].steps;
   const exact = UNITS[from].dimension === UNITS[unit].dimension && Number.isInteger(factor);
