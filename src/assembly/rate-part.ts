@@ -217,7 +217,8 @@ function stated(rater: PartRater, part: SinglePart, series: Series): PartLimit |
 
 /**
  * Chain by its table row. A hook or link marked with grade and size only is rated as that chain, which is how
- * ASTM A952 sizes them; without both it is unknown.
+ * ASTM A952 sizes them; without both it is unknown. Fittings of a European class are not made to that standard: they
+ * need their own mark.
  */
 function limitByChain(rater: PartRater, part: ChainPart | FittingPart, series: Series): PartLimit {
   const { id, kind, size, grade } = part;
@@ -237,6 +238,7 @@ function limitByChain(rater: PartRater, part: ChainPart | FittingPart, series: S
   if (asLast) return last.limit;
   const counted = grade ?? unmarked?.grade;
   if (size === undefined || counted === undefined) return missing(rater, part, NO_MARK, series);
+  if (!isChain && typeof grade === 'string') return missing(rater, part, NO_MARK, series);
   const cell = ratings.chain.rows[size]?.[counted]; // both were checked: no inherited name comes this far
   // a real chain that this table does not list needs its mark; a size nobody makes was refused above
   if (cell === undefined)

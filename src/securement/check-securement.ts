@@ -36,10 +36,13 @@ export interface CheckSecurementInput extends Plan {
 }
 
 /**
- * Whether a plan meets a rule set: every article's count of tie-downs, their aggregate rating by path, the
- * weakest part of each tie-down, attachments and articulation, each as its own check with its clause.
+ * Whether a plan meets a rule set, each requirement as its own check with its clause. A tie-down is rated by the least
+ * of its parts and anchor points, in the capacity that the rule set counts. Counting rule sets (United States, Canada)
+ * look at the number of tie-downs, their aggregate rating by path, attachments and articulation; rule sets by force
+ * (Europe, IMO, Australia, United Kingdom) at sliding or restraint in each heading, and where they have it at tipping.
  *
- * Aggregate = sum(credit of the path · WLL of the tie-down), WLL = least of its parts and anchor points.
+ * Aggregate = sum(credit of the path · WLL of the tie-down). Forces = sum(F · share of the run in the heading), with
+ * friction where the rule set counts it.
  * The verdict is `fail` when a requirement fails, else `undetermined` when a fact is missing, else `pass`.
  * A missing fact (an unrated anchor, an unmarked binder) never becomes a pass, unless the rest is enough without it.
  *
@@ -51,7 +54,8 @@ export interface CheckSecurementInput extends Plan {
  * @param input.working `false` leaves the steps, sources and assumptions out: for bulk work
  * @throws RiggingError `UNKNOWN_RULE_SET`, `EMPTY_LIST`, `DUPLICATE_ID`, `UNKNOWN_REFERENCE`, `UNKNOWN_VALUE`,
  * `CONFLICTING_FIELDS`, `MISSING_FIELD` and what the parts and quantities throw
- * @validity counts and ratings; it does not look at angles or at which way a tie-down pulls
+ * @validity rule sets that count look at counts and ratings alone, not at angles or at which way a tie-down pulls; those
+ * by force need the points of the tie-downs, and take for granted that tie-downs share the load up to their capacity
  * @source the rule set's own clauses
  * @example
  * checkSecurement({

@@ -84,11 +84,11 @@ export interface RatingTable<Chain extends ChainRows = ChainRows> extends Capaci
   readonly market: 'north-america';
 }
 
-/** A table without rows: only what is marked in the system counts. */
-export function marksAlone(system: CapacitySystem): CapacityTable {
+/** A document that rates nothing by its size: only the capacity in its system that is marked or stated counts. */
+export function marksAlone(system: CapacitySystem, id = 'marks'): CapacityTable {
   const source = { document: 'The marks alone', provenance: 'common practice' } as const;
   return {
-    id: 'marks',
+    id,
     title: 'Marks',
     asOf: '',
     system,

@@ -4,6 +4,7 @@
 import {
   type AssemblyRating,
   assemblyRating,
+  euEn12195_3_2001,
   type Part,
   us49cfr393_108_2024,
   us49cfr393_108_chain_2024,
@@ -253,6 +254,30 @@ describe('chain', () => {
       missing: { code: 'PART_NOT_MARKED' },
     });
   });
+});
+
+describe('hooks and links of a European class', () => {
+  // ASTM A952 sizes North American fittings by their chain; European ones are made to standards of their own
+  test.each(['grab-hook', 'slip-hook', 'connecting-link', 'master-link', 'clevis'] as const)(
+    '%s marked with class and size alone needs its capacity marked',
+    (kind) => {
+      const rated = (more: object) =>
+        loosely({ ratings: euEn12195_3_2001, parts: [{ id: 'part', kind, size: '10 mm', grade: '8', ...more }] });
+      expect(rated({}).parts[0]).toMatchObject({
+        workingLoadLimit: null,
+        basis: 'unknown',
+        missing: { code: 'PART_NOT_MARKED', params: { capacity: 'lashing capacity' } },
+      });
+      expect(rated({}).assumptions.map(({ code }) => code)).not.toContain('FITTINGS_RATED_AS_CHAIN');
+      expect(rated({}).sources.some(({ document }) => document.startsWith('ASTM'))).toBe(false);
+      expect(rated({ capacities: { lashingCapacity: '63 kN' } }).parts[0]).toMatchObject({
+        workingLoadLimit: { value: 63, unit: 'kN' },
+        basis: 'marked',
+      });
+      // the chain of that class and size is in the table all the same: 63 kN
+      expect(rated({ kind: 'chain' }).parts[0]).toMatchObject({ workingLoadLimit: { value: 63 }, basis: 'table' });
+    },
+  );
 });
 
 describe('hooks and links', () => {

@@ -145,7 +145,10 @@ describe('any layout', () => {
         for (const [index, check] of one.entries()) {
           const [a, b] = [check, two[index]] as RatioCheck[];
           expect(b!.verdict).toBe(a!.verdict);
-          if (typeof a!.utilization === 'number') expect(b!.utilization! - a!.utilization).toBeCloseTo(0, 9);
+          const used = a!.utilization;
+          // beyond 1e300 the double of what next to nothing holds may be infinite, which is shown as no ratio
+          if (typeof used !== 'number' || used > 1e300) continue;
+          expect(Math.abs(b!.utilization! - used)).toBeLessThanOrEqual(1e-9 * Math.max(1, used));
         }
       }),
     );

@@ -72,7 +72,7 @@ describe('the force check of 393.102', () => {
     const nowhere = four.map(({ anchor: _, attachment: __, ...each }) => each as TieDown);
     expect(found(check(4680, {}, nowhere), '393.102(a)(2)/forward')).toMatchObject({
       verdict: 'undetermined',
-      missing: [{ code: 'NO_POINTS' }, {}, {}, {}],
+      missing: [{ code: 'POINTS_NOT_STATED' }, {}, {}, {}],
     });
   });
 

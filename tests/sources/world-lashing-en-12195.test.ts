@@ -19,7 +19,8 @@ const G = 9.81; // m/s², as the standard
 
 const ratio = (article: ReturnType<typeof load>, tieDowns: readonly TieDown[], id: string): RatioCheck =>
   checkOf(judge(article, tieDowns), `${id}/load`) as RatioCheck;
-const amount = (value: RatioCheck['demand']): number => (value as { value: number }).value;
+/** A force in newtons; the result shows kN. */
+const amount = (value: RatioCheck['demand']): number => (value as { value: number }).value * 1000;
 
 /** The first whole number of over-top lashings that holds in a heading. */
 function lashings(
@@ -183,7 +184,7 @@ verify({
   what: 'what a side loop of a 5000 daN strap on two points of 2000 daN counts, angles ignored',
   printed: 4000,
   unit: 'daN',
-  computed: judge(tube, [loop]).tieDowns[0]!.counted!.value / 10,
+  computed: judge(tube, [loop]).tieDowns[0]!.counted!.value * 100, // shown in kN
   tolerance: 0,
   why: 'whole numbers, exact',
 });
@@ -248,7 +249,7 @@ describe('the 12 t case with real chains', () => {
       articles: [load()],
       tieDowns: [{ ...first!, capacities: undefined, parts }],
     }).tieDowns;
-    expect(counted).toMatchObject({ rating: { value: 20_000, unit: 'N' }, weakest: ['ring'] });
+    expect(counted).toMatchObject({ rating: { value: 20, unit: 'kN' }, weakest: ['ring'] });
   });
 });
 

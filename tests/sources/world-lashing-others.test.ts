@@ -73,7 +73,7 @@ const share = (rules: RuleSet, direction: DirectionalRequirement['direction']) =
     rules,
     // friction of no account, so that Australia states what it asks upward too
     article: { kind: 'general', mass: '1000 kg', length: '6 m', ...(direction === 'up' && { friction: 0.3 }) },
-  }).perDirection.find((each) => each.direction === direction)?.againstLashingCapacity?.value ?? Number.NaN) / 9806.65;
+  }).perDirection.find((each) => each.direction === direction)?.againstLashingCapacity?.value ?? Number.NaN) / 9.80665; // kN of a tonne
 
 const australia: SourceRef = {
   document: 'Heavy Vehicle (Mass, Dimension and Loading) National Regulation',

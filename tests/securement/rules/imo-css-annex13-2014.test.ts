@@ -110,7 +110,7 @@ describe('tipping across the ship', () => {
   it('is undetermined without the stance, and not looked at along the ship', () => {
     const { contacts: _, ...floating } = block({ shipForces: across });
     const result = checkSecurement({ rules, articles: [floating], tieDowns: [upright] });
-    expect(missingIn(checkOf(result, 'tipping-left/block'))).toEqual(['STANCE_NOT_STATED']);
+    expect(missingIn(checkOf(result, 'tipping-left/block'))).toEqual(['CONTACTS_NOT_STATED']);
     expect(result.checks.some(({ id }) => id.startsWith('tipping-forward'))).toBe(false);
     expect(checkOf(judge(across, [upright], { centerOfGravity: at(-4, 0, 0) }), 'tipping-left/block').verdict).toBe(
       'not-applicable',

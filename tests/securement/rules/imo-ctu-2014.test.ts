@@ -327,7 +327,7 @@ describe('tipping', () => {
   it('is undetermined without center of gravity or contacts, and does not arise below the edge', () => {
     const { contacts: _, ...floating } = block();
     const result = checkSecurement({ rules, articles: [floating], tieDowns: [upright] });
-    expect(missingIn(checkOf(result, 'tipping-left/block'))).toEqual(['STANCE_NOT_STATED']);
+    expect(missingIn(checkOf(result, 'tipping-left/block'))).toEqual(['CONTACTS_NOT_STATED']);
     expect(verdictOf('tipping-left', high(0), [upright])).toBe('not-applicable');
   });
 

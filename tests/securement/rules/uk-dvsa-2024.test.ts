@@ -218,7 +218,7 @@ describe('the same plan', () => {
 test('tieDownsRequired states a · W each way', () => {
   const newtons = (more: Partial<Article>) =>
     tieDownsRequired({ rules: ukDvsa_2024, article: load(more) }).perDirection.map(
-      ({ direction, againstLashingCapacity }) => [direction, againstLashingCapacity?.value],
+      ({ direction, againstLashingCapacity }) => [direction, (againstLashingCapacity?.value ?? 0) * 1000], // shown in kN
     );
   // 1000 · 9.80665, and half of it; blocking shares in the first
   const each = [

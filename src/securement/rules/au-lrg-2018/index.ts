@@ -13,7 +13,7 @@ import { requirementOf } from './required-of-article.js';
  *   rules: auLrg_2018,
  *   article: { kind: 'machinery', mass: '1000 kg', length: '3 m' },
  * }).perDirection[0].againstLashingCapacity
- * // => 7845.32 N
+ * // => 7.84532 kN
  */
 export const auLrg_2018: RuleSet = {
   id: 'au-lrg-2018',

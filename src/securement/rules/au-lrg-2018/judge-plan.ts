@@ -1,113 +1,87 @@
-import { newRater } from '../../../assembly/rate-part.js';
-import { newLog, noteAssumptions } from '../../../assembly/show-parts.js';
 import { mapAt } from '../../../errors.js';
-import { ratedLoadIn } from '../../../quantities/rated.js';
 import { auLrg_2018_chain } from '../../../tables/au-lrg-2018-chain.js';
 import type { Check } from '../../../working/check.js';
 import { type Note, note, type Words } from '../../../working/note.js';
-import type { Working } from '../../../working/step.js';
-import { HEADINGS } from '../../forces.js';
-import { forceUnitOf, pretensionOf, type RatedLayout, ratedLayouts, type SumUnit } from '../../held.js';
+import { outcomeByForce } from '../../forces/outcome.js';
+import { forceUnitOf } from '../../forces/sums.js';
+import {
+  byCapacity,
+  byPretension,
+  countedTieDown,
+  knownLoad,
+  namesOf,
+  ratedLayouts,
+  rateTieDowns,
+  runsOver,
+} from '../../forces/tie-downs.js';
+import { sharingCautions } from '../../forces/unequal-sharing.js';
 import { type ArticleLayout, readLayout } from '../../layout.js';
 import type { Plan, ReadArticle } from '../../plan.js';
-import { rateTieDown, type TieDownRating } from '../../rate-tie-down.js';
+import type { TieDownRating } from '../../rate-tie-down.js';
 import type { Applicability, ArticleOutcome, CountedTieDown, PlanOutcome, RuleContext } from '../../rule-set.js';
-import { showRating } from '../../show-rating.js';
-import { sharingCautions } from '../../unequal-sharing.js';
 import { GUIDE, SCHEDULE_7 } from './cite.js';
-import { adviseOnPlant, recommendedCount } from './plant-advice.js';
+import { adviseOnPlant } from './plant-advice.js';
 import { adviseLeastPretension, judgeAgainstCapacity } from './pretension.js';
 import { judgeRestraint } from './schedule-7-restraint.js';
 
 /** Holds a plan against the loading performance standards, article by article, by the methods of the guide. */
-export function judgePlan(plan: Plan, _articles: readonly ReadArticle[], { working, units }: RuleContext): PlanOutcome {
-  const unit = forceUnitOf(units);
+export function judgePlan(plan: Plan, _articles: readonly ReadArticle[], context: RuleContext): PlanOutcome {
+  const { working, units } = context;
   const layouts = readLayout(plan);
-  const log = working.shown ? newLog() : undefined;
-  const rater = newRater(auLrg_2018_chain, log);
-  const ratings = mapAt(plan.tieDowns, 'tieDowns', (tieDown) => rateTieDown(rater, tieDown, working));
-  if (log !== undefined) {
-    for (const rating of ratings) showRating(working, rating, 'LC', unit, GUIDE);
-    for (const source of log.sources) working.cite(source);
-    noteAssumptions(working, log);
-    if (log.sources.length > 0) working.cautions.push(CHAIN_FROM_MEMORY);
-  }
+  const ratings = rateTieDowns(auLrg_2018_chain, plan.tieDowns, working, 'LC', forceUnitOf(units), GUIDE);
+  const fromTable = ratings.some(({ series }) => series?.limits.some(({ provenance }) => provenance !== undefined));
+  if (fromTable) working.cautions.push(CHAIN_FROM_MEMORY);
   const checks: Check[] = [];
-  const outcomes = mapAt(layouts, 'articles', (layout) =>
-    judgeArticle(layout, ratedLayouts(layout, ratings), checks, unit, working),
-  );
+  const articles = mapAt(layouts, 'articles', (layout) => judgeArticle(layout, ratings, checks, context));
   working.cautions.push(NOT_LOOKED_AT);
+  const ids = layouts.map(({ article }) => article.id);
   return {
     applicability: NOT_DECIDED,
-    articles: outcomes,
-    tieDowns: ratings.map((rating) => countedTieDown(rating, layouts, unit)),
+    articles,
+    tieDowns: ratings.map((rating) => resultOf(rating, ids, context)),
     checks,
     inspections: [],
   };
 }
 
 function judgeArticle(
-  article: ArticleLayout,
-  held: readonly RatedLayout[],
+  layout: ArticleLayout,
+  ratings: readonly TieDownRating[],
   checks: Check[],
-  unit: SumUnit,
-  working: Working,
+  context: RuleContext,
 ): ArticleOutcome {
-  const {
-    article: { id, ...rest },
-  } = article;
-  const isOver = ({ layout }: RatedLayout) => layout.tieDown.path === 'over-other-side';
-  const over = held.filter(isOver);
-  const direct = held.filter((each) => !isOver(each));
+  const { working } = context;
+  const { article } = layout;
+  const { id, blockedForward } = article;
+  // one that holds an accessory is no restraint of the machine
+  const held = ratedLayouts(layout, ratings).filter(({ rating }) => rating.tieDown.holds === id);
+  const over = held.filter(runsOver);
+  const direct = held.filter((each) => !runsOver(each));
   const sound = held.filter(({ rating }) => rating.damaged.length === 0);
   if (working.shown) {
-    if (rest.blockedForward === undefined) working.assumptions.push(note(TAKEN_AS_NOT_BLOCKED, { article: id }));
+    if (blockedForward === undefined) working.assumptions.push(note(TAKEN_AS_NOT_BLOCKED, { article: id }));
     if (over.length > 0) working.assumptions.push(note(AVERAGE_PRETENSION, { tieDowns: namesOf(over) }));
   }
+  const restraint = { article: layout, direct: direct.map(byCapacity), over: over.map(byPretension), context };
   checks.push(
-    ...judgeRestraint({ article, direct, over, unit, working }),
-    ...over.map((each) => judgeAgainstCapacity(each, unit, working)),
-    ...held.flatMap((each) => adviseLeastPretension(each, unit, working)),
-    ...adviseOnPlant(article.article, sound, working),
+    ...judgeRestraint(restraint),
+    ...over.map((each) => judgeAgainstCapacity(each, context)),
+    ...held.flatMap((each) => adviseLeastPretension(each, context)),
+    ...adviseOnPlant(article, sound, working),
   );
-  if (rest.blockedForward === true) working.cautions.push(note(BLOCKING_NOT_LOOKED_AT, { article: id }));
-  working.cautions.push(...HEADINGS.flatMap((heading) => sharingCautions(article, heading)));
-  return {
-    id,
-    rule: 'Schedule 7',
-    count: sound.length,
-    minimumCount: 0, // no number is asked
-    recommendedCount: recommendedCount(article.article),
-    requiredAggregate: null,
-    aggregate: null,
-    options: [],
-  };
+  if (blockedForward === true) working.cautions.push(note(BLOCKING_NOT_LOOKED_AT, { article: id }));
+  working.cautions.push(...sharingCautions(layout));
+  return outcomeByForce(article, 'Schedule 7', sound.length);
 }
 
-const namesOf = (tieDowns: readonly RatedLayout[]): string =>
-  tieDowns.map(({ layout }) => layout.tieDown.id).join(', ');
-
 /** By its pretension over the load, by its lashing capacity direct; one that holds an accessory counts for no article. */
-function countedTieDown(
-  { tieDown, capacity, weakest }: TieDownRating,
-  articles: readonly ArticleLayout[],
-  unit: 'N' | 'lbf',
-): CountedTieDown {
-  const { id, holds, path } = tieDown;
-  const over = path === 'over-other-side';
-  const counted = over ? pretensionOf(tieDown).known : capacity;
-  const rating = counted === null ? null : ratedLoadIn(counted, unit);
-  const credit = articles.some(({ article }) => article.id === holds) ? 1 : 0;
-  return {
-    id,
-    holds,
-    path,
-    counts: over ? 'pretension' : 'lashingCapacity',
-    rating,
-    credit,
-    counted: rating === null ? null : { value: rating.value * credit, unit },
-    weakest: over ? [] : weakest,
-  };
+function resultOf(rating: TieDownRating, articles: readonly string[], { units }: RuleContext): CountedTieDown {
+  const { tieDown, capacity } = rating;
+  const credit = articles.includes(tieDown.holds) ? 1 : 0;
+  const layout = { tieDown, runs: [] };
+  if (!runsOver({ layout })) return countedTieDown(rating, 'lashingCapacity', capacity, credit, forceUnitOf(units));
+  const load = knownLoad(byPretension({ layout }).force);
+  return { ...countedTieDown(rating, 'pretension', load, credit, forceUnitOf(units)), weakest: [] };
 }
 
 const NOT_DECIDED: Applicability = {

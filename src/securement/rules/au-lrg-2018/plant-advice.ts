@@ -2,15 +2,11 @@ import { holdsKind } from '../../../assembly/holds-kind.js';
 import { type Check, countCheck, failedCheck, metCheck, undeterminedCheck } from '../../../working/check.js';
 import { note, type Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
-import { holdingBack } from '../../forces.js';
-import type { RatedLayout } from '../../held.js';
+import { holdingBack } from '../../forces/directions.js';
+import { adviseOnCount, usualCount } from '../../forces/outcome.js';
+import type { RatedLayout } from '../../forces/tie-downs.js';
 import type { Article, TieDown } from '../../plan.js';
 import { aboutPractice, citeGuide } from './cite.js';
-
-/** Four chains on plant; two tie-downs on anything else, as haulers do. */
-export const recommendedCount = ({ kind }: Article): number => (kind === 'general' ? 2 : PLANT_CHAINS);
-
-const PLANT_CHAINS = 4;
 
 /**
  * Advice of an industry poster on plant: four chains, two pulling forward and two back, no webbing among them, booms
@@ -18,15 +14,11 @@ const PLANT_CHAINS = 4;
  */
 export function adviseOnPlant(article: Article, tieDowns: readonly RatedLayout[], working: Working): Check[] {
   const { id, kind, accessories = [] } = article;
-  const count = countCheck(
-    { ...aboutPractice('count', 'Number of tie-downs, as haulers do', id), clause: 'common practice' },
-    recommendedCount(article),
-    tieDowns.length,
-  );
+  const count = adviseOnCount(article, tieDowns.length);
   if (kind !== 'machinery') return [count];
   citeGuide(working, 'plant', 'read', 'read in a page quoting an earlier edition');
   const direct = tieDowns.filter(({ layout }) => layout.tieDown.path === 'vehicle-to-cargo');
-  const each = PLANT_CHAINS / 2;
+  const each = usualCount(article) / 2;
   const pulling = (heading: 'forward' | 'rearward') =>
     direct.filter(({ layout: { runs } }) => runs.some((run) => holdingBack(run, heading) > 0)).length;
   return [

@@ -1,49 +1,41 @@
-import type { ExactTerm } from '../../../quantities/exact.js';
-import type { QuantityLike } from '../../../quantities/quantity.js';
 import { auLrg2018Pretension } from '../../../tables/generated/au-lrg-2018-pretension.js';
 import { rowOf } from '../../../tables/rating-table.js';
 import { type Check, undeterminedCheck } from '../../../working/check.js';
-import type { Working } from '../../../working/step.js';
-import { judgeHeld, pretensionOf, type RatedLayout, type SumUnit } from '../../held.js';
+import { judgeHeld, known } from '../../forces/held.js';
+import { inForce } from '../../forces/sums.js';
+import { byCapacity, byPretension, knownLoad, pretensionNotStated, type RatedLayout } from '../../forces/tie-downs.js';
 import type { TieDown } from '../../plan.js';
+import type { RuleContext } from '../../rule-set.js';
 import { aboutPractice, aboutRule, citeGuide, GUIDE } from './cite.js';
 
 /**
  * A tie-down over the load counts with its pretension, which no part of it may be too weak for: T ≤ LC. That is our
  * reading; a damaged part counts zero, so that a pretension through it fails here.
  */
-export function judgeAgainstCapacity(
-  { layout: { tieDown }, rating }: RatedLayout,
-  unit: SumUnit,
-  working: Working,
-): Check {
-  const { capacity, atMost, missing } = rating;
+export function judgeAgainstCapacity(tieDown: RatedLayout, { working, units }: RuleContext): Check {
   citeGuide(working, 'pretension', 'interpretation', 'no more than the lashing capacity');
-  const about = aboutRule('pretension', 'Pretension within the lashing capacity', tieDown.id, GUIDE);
-  const pretension = pretensionOf(tieDown);
-  if (pretension.known === null) return undeterminedCheck(about, pretension.missing);
-  const most = capacity ?? atMost;
-  const held = {
-    known: termOf(capacity),
-    most: most && termOf(most),
-    missing: capacity === null ? missing : [],
-    shares: [],
-  };
-  return judgeHeld(about, termOf(pretension.known), held, unit);
+  const { id } = tieDown.layout.tieDown;
+  const about = aboutRule('pretension', 'Pretension within the lashing capacity', id, GUIDE);
+  const tension = byPretension(tieDown).force;
+  const stated = knownLoad(tension);
+  if (stated === null) return undeterminedCheck(about, [pretensionNotStated(id)]);
+  const { force, missing } = byCapacity(tieDown);
+  const held = { least: [{ quantity: force.least }], most: [{ quantity: force.most }], missing };
+  return judgeHeld(about, [{ quantity: stated }], held, inForce(units));
 }
 
 /**
  * The least pretension, as advice: 750 kgf for 8 and 10 mm chain, 1000 kgf for 8 mm
  * chain with a turnbuckle or ratchet (from memory), 300 kgf for 50 mm webbing with a hand ratchet.
  */
-export function adviseLeastPretension({ layout: { tieDown } }: RatedLayout, unit: SumUnit, working: Working): Check[] {
-  const { known } = pretensionOf(tieDown);
-  const least = leastPretension(tieDown);
-  if (known === null || least === undefined) return [];
+export function adviseLeastPretension(tieDown: RatedLayout, { working, units }: RuleContext): Check[] {
+  const stated = knownLoad(byPretension(tieDown).force);
+  const least = leastPretension(tieDown.layout.tieDown);
+  if (stated === null || least === undefined) return [];
   if (working.shown) working.cite({ ...auLrg2018Pretension.source, provenance: least.provenance ?? 'read' });
-  const about = aboutPractice('pretension', 'Least pretension of its chain or webbing', tieDown.id);
-  const held = { known: termOf(known), most: null, missing: [], shares: [] };
-  return [judgeHeld(about, termOf({ value: least.pretension_kgf, unit: 'kgf' }), held, unit)];
+  const about = aboutPractice('pretension', 'Least pretension of its chain or webbing', tieDown.layout.tieDown.id);
+  const asked = [{ quantity: { value: least.pretension_kgf, unit: 'kgf' as const } }];
+  return [judgeHeld(about, asked, known([{ quantity: stated }]), inForce(units))];
 }
 
 interface LeastPretension {
@@ -68,5 +60,3 @@ function leastPretension({ parts = [] }: TieDown): LeastPretension | undefined {
   });
   return rows.reduce((most, row) => ((row?.pretension_kgf ?? 0) > (most?.pretension_kgf ?? 0) ? row : most), undefined);
 }
-
-const termOf = (quantity: QuantityLike | null): ExactTerm[] => (quantity === null ? [] : [{ quantity }]);

@@ -1,39 +1,38 @@
-import type { ExactTerm } from '../../../quantities/exact.js';
-import { formatNumber } from '../../../quantities/format.js';
-import type { QuantityLike } from '../../../quantities/quantity.js';
-import { ratedLoadIn } from '../../../quantities/rated.js';
 import { auLrg2018Accelerations as accelerations } from '../../../tables/generated/au-lrg-2018-accelerations.js';
 import { type Check, notApplicableCheck, undeterminedCheck } from '../../../working/check.js';
 import { type Note, note } from '../../../working/note.js';
-import type { Working } from '../../../working/step.js';
-import { HEADINGS, type Heading } from '../../forces.js';
+import { HEADINGS, type Heading, SIDE, toward } from '../../forces/directions.js';
+import type { FrictionFactor } from '../../forces/friction.js';
 import {
-  amountOf,
+  directShare,
+  downShare,
   type Held,
-  heldBack,
+  heldDirectly,
   heldDown,
+  ifKnown,
   judgeHeld,
-  multiplied,
   pressedDown,
-  type RatedLayout,
-  type SumUnit,
+  pressedShare,
   together,
-} from '../../held.js';
+} from '../../forces/held.js';
+import { amountOf, forceUnitOf, inForce, type Sum, times } from '../../forces/sums.js';
+import { type CountedForce, shareValues } from '../../forces/tie-downs.js';
 import type { ArticleLayout } from '../../layout.js';
+import type { RuleContext } from '../../rule-set.js';
 import { aboutRule, citeGuide, GUIDE, SCHEDULE_7 } from './cite.js';
-import { type Friction, frictionOf } from './friction.js';
+import { frictionFactor } from './friction.js';
 
 /** The acceleration of a heading, in g. */
-const accelerationOf = (heading: Heading): number =>
-  heading === 'forward' || heading === 'rearward' ? accelerations.rows[heading].c : accelerations.rows.sideways.c;
+const accelerationOf = (heading: Heading): number => accelerations.rows[SIDE[heading]].c;
 
 /** What an article is held by, and what the steps are shown in. */
 interface Restraint {
   readonly article: ArticleLayout;
-  readonly direct: readonly RatedLayout[];
-  readonly over: readonly RatedLayout[];
-  readonly unit: SumUnit;
-  readonly working: Working;
+  /** By their lashing capacity. */
+  readonly direct: readonly CountedForce[];
+  /** By their pretension. */
+  readonly over: readonly CountedForce[];
+  readonly context: RuleContext;
 }
 
 /**
@@ -46,7 +45,8 @@ interface Restraint {
  * sum(LC · AE) + μ · (W + P) ≥ a · W. By tie-downs over the load alone that is P ≥ W · (a / μ − 1).
  */
 export function judgeRestraint(restraint: Restraint): Check[] {
-  const { article, direct, over, working } = restraint;
+  const { article, direct, over, context } = restraint;
+  const { working } = context;
   if (working.shown) {
     working.cite(accelerations.source);
     if (over.length > 0) citeGuide(working, 'tie-down restraint: clamp and pretension', 'memory');
@@ -54,13 +54,13 @@ export function judgeRestraint(restraint: Restraint): Check[] {
     if (direct.length > 0 && over.length > 0)
       citeGuide(working, 'both together', 'interpretation', 'what each holds is added up');
   }
-  const friction = frictionOf(article, working);
+  const friction = frictionFactor(article.article, working);
   const blocked = article.article.blockedForward === true;
   const headings = blocked ? HEADINGS.filter((heading) => heading !== 'forward') : HEADINGS;
   const found = headings.map((heading) => judgeHeading(restraint, heading, friction));
   const relying = found.filter(({ byFriction }) => byFriction);
-  if (working.shown && relying.length > 0 && 'mu' in friction && direct.length === 0) {
-    showClamp(restraint, friction.mu, headings);
+  if (working.shown && relying.length > 0 && friction.missing.length === 0 && direct.length === 0) {
+    showClamp(restraint, friction.least, headings);
   }
   return [
     ...(blocked ? [notApplicableCheck(aboutHeading('forward', article.article.id), BLOCKED)] : []),
@@ -72,8 +72,7 @@ export function judgeRestraint(restraint: Restraint): Check[] {
   ];
 }
 
-const aboutHeading = (heading: Heading, subject: string) =>
-  aboutRule(heading, `Held ${heading === 'left' || heading === 'right' ? `to the ${heading}` : heading}`, subject);
+const aboutHeading = (heading: Heading, subject: string) => aboutRule(heading, `Held ${toward(heading)}`, subject);
 
 /** A heading judged: by the strength of direct tie-downs alone, and with friction where that is not enough. */
 interface FoundHeading {
@@ -83,68 +82,68 @@ interface FoundHeading {
 }
 
 function judgeHeading(
-  { article, direct, over, unit, working }: Restraint,
+  { article, direct, over, context }: Restraint,
   heading: Heading,
-  friction: Friction,
+  friction: FrictionFactor,
 ): FoundHeading {
-  const { mass } = article;
+  const { working, units } = context;
+  const show = inForce(units);
   const a = accelerationOf(heading);
   const about = aboutHeading(heading, article.article.id);
   const subject = `${article.article.id} ${heading}`;
-  const back = heldBack(direct, heading);
-  const asked: ExactTerm[] = [{ quantity: mass, times: [a] }];
-  const strength = judgeHeld(about, asked, back, unit);
-  const byFriction = strength.verdict !== 'pass' && !('mu' in friction && friction.mu === 0);
+  const weight: Sum = [{ quantity: article.mass }];
+  const asked = times(weight, a);
+  const back = heldDirectly(direct, heading);
+  const strength = judgeHeld(about, asked, back, show);
+  const byFriction = strength.verdict !== 'pass' && friction.most > 0;
   if (working.shown) {
-    showDemand(working, subject, asked, a, ratedLoadIn(mass, unit));
-    if (direct.length > 0) showHeld(working, subject, 'R', 'sum(LC · AE)', back, unit);
+    working.step(subject, 'F', 'a · W', { a, W: show(weight) }, show(asked), SCHEDULE_7);
+    if (direct.length > 0) {
+      const values = shareValues(direct, 'AE', (runs) => directShare(runs, heading, 0));
+      working.step(subject, 'R', 'sum(LC · AE)', values, ifKnown(back, show), GUIDE);
+    }
   }
   if (!byFriction) return { strength, check: strength, byFriction };
-  if ('missing' in friction) {
-    return { strength, check: undeterminedCheck(about, [friction.missing, ...back.missing]), byFriction };
+  if (friction.missing.length > 0) {
+    return { strength, check: undeterminedCheck(about, [...friction.missing, ...back.missing]), byFriction };
   }
-  const { mu } = friction;
-  const clamp = multiplied(pressedDown(over), mu);
-  const held = together(back, clamp);
+  const mu = friction.least;
+  const clamp = pressedDown(over, friction);
   // what the weight alone holds leaves the demand; never less than nothing is asked
-  const rest: ExactTerm[] = mu >= a ? [] : [...asked, { quantity: mass, times: [-mu] }];
+  const rest = mu >= a ? [] : [...asked, ...times(weight, -mu)];
   if (working.shown) {
-    working.step(
-      subject,
-      'F after friction',
-      mu >= a ? '0, because μ ≥ a' : '(a − μ) · W',
-      { a, μ: mu, W: ratedLoadIn(mass, unit) },
-      amountOf(rest, unit),
-      GUIDE,
-    );
-    if (over.length > 0) showHeld(working, subject, 'friction of the clamp', 'μ · sum(T · AE)', clamp, unit);
+    const expression = mu >= a ? '0, because μ ≥ a' : '(a − μ) · W';
+    working.step(subject, 'F after friction', expression, { a, μ: mu, W: show(weight) }, show(rest), GUIDE);
+    if (over.length > 0) {
+      const values = shareValues(over, 'AE', pressedShare);
+      working.step(subject, 'friction of the clamp', 'μ · sum(T · AE)', values, ifKnown(clamp, show), GUIDE);
+    }
   }
-  return { strength, check: judgeHeld(about, rest, held, unit), byFriction };
+  return { strength, check: judgeHeld(about, rest, together(back, clamp), show), byFriction };
 }
 
 /**
  * 0.2 W upward: by the clamp of tie-downs over the load, and by the upright parts of direct ones at their capacity.
  * While a missing fact might make strength alone enough, it can be met but not broken.
  */
-function judgeUpward({ article, direct, over, unit, working }: Restraint, relying: readonly Check[]): Check {
-  const { mass } = article;
-  const about = aboutRule('up', 'Held down, because friction is relied on', article.article.id);
+function judgeUpward({ article, direct, over, context }: Restraint, relying: readonly Check[]): Check {
+  const { working, units } = context;
+  const { id } = article.article;
+  const about = aboutRule('up', 'Held down, because friction is relied on', id);
   if (relying.length === 0) return notApplicableCheck(about, FRICTION_NOT_RELIED_ON);
-  const subject = `${article.article.id} up`;
   const a = accelerations.rows.upward.c;
-  const asked: ExactTerm[] = [{ quantity: mass, times: [a] }];
-  const held = together(heldDown(direct), pressedDown(over));
+  const weight: Sum = [{ quantity: article.mass }];
+  const asked = times(weight, a);
+  const held: Held = together(heldDown(direct), pressedDown(over));
+  const show = inForce(units);
   if (working.shown) {
-    citeGuide(
-      working,
-      'upward restraint',
-      'interpretation',
-      'by the clamp of the pretension and by direct tie-downs at their capacity',
-    );
-    showDemand(working, subject, asked, a, ratedLoadIn(mass, unit));
-    showHeld(working, subject, 'R', 'sum(T · AE) + sum(LC · AE)', held, unit);
+    const how = 'by the clamp of the pretension and by direct tie-downs at their capacity';
+    citeGuide(working, 'upward restraint', 'interpretation', how);
+    working.step(`${id} up`, 'F', 'a · W', { a, W: show(weight) }, show(asked), SCHEDULE_7);
+    const values = [...shareValues(over, 'AE', pressedShare), ...shareValues(direct, 'AE', downShare)];
+    working.step(`${id} up`, 'R', 'sum(T · AE) + sum(LC · AE)', values, ifKnown(held, show), GUIDE);
   }
-  const check = judgeHeld(about, asked, held, unit);
+  const check = judgeHeld(about, asked, held, show);
   if (check.verdict !== 'fail' || relying.some(({ verdict }) => verdict === 'fail')) return check;
   return undeterminedCheck(
     about,
@@ -152,44 +151,20 @@ function judgeUpward({ article, direct, over, unit, working }: Restraint, relyin
   );
 }
 
-function showDemand(
-  working: Working,
-  subject: string,
-  asked: readonly ExactTerm[],
-  a: number,
-  weight: QuantityLike<SumUnit>,
-): void {
-  working.step(subject, 'F', 'a · W', { a, W: weight }, amountOf(asked, weight.unit), SCHEDULE_7);
-}
-
 /** The clamp that tie-downs over the load must give together: P = max(W · (a / μ − 1), 0.2 · W). */
-function showClamp({ article, unit, working }: Restraint, mu: number, headings: readonly Heading[]): void {
-  const weight = ratedLoadIn(article.mass, unit).value;
+function showClamp({ article, context }: Restraint, mu: number, headings: readonly Heading[]): void {
+  const { working, units } = context;
+  const weight = amountOf([{ quantity: article.mass }], forceUnitOf(units));
   const a = Math.max(...headings.map(accelerationOf));
   const { c } = accelerations.rows.upward;
   working.step(
     article.article.id,
     'P',
     'max(W · (a / μ − 1), c · W)',
-    { a, μ: mu, c, W: { value: weight, unit } },
-    { value: weight * Math.max(a / mu - 1, c), unit },
+    { a, μ: mu, c, W: weight },
+    { value: weight.value * Math.max(a / mu - 1, c), unit: weight.unit },
     GUIDE,
   );
-}
-
-function showHeld(
-  working: Working,
-  subject: string,
-  symbol: string,
-  expression: string,
-  held: Held,
-  unit: SumUnit,
-): void {
-  const values = held.shares.map(
-    ([id, share, load]) => [`${id}, AE ${share === null ? 'not known' : formatNumber(share)}`, load] as const,
-  );
-  const result = held.missing.length === 0 ? amountOf(held.known, unit) : null;
-  working.step(subject, symbol, expression, values, result, GUIDE);
 }
 
 const BLOCKED: Note = /* @__PURE__ */ note([

@@ -3,7 +3,7 @@ import { euEn1219512010Factors } from '../../../tables/generated/eu-en12195-1-20
 import type { CheckSubject } from '../../../working/check.js';
 import type { Provenance } from '../../../working/source.js';
 import type { Working } from '../../../working/step.js';
-import type { Heading } from '../../forces.js';
+import { type Heading, SIDE } from '../../forces/directions.js';
 
 /** The standard was not read; its parts go by their subject, and formulas that were recalled say so. */
 export const STANDARD = 'EN 12195-1:2010';
@@ -61,11 +61,3 @@ export function coefficients(working: Working, check: keyof Rows, heading: Headi
   }
   return row;
 }
-
-/** The direction of a heading as the standard tells them apart. */
-export const SIDE = {
-  forward: 'forward',
-  rearward: 'rearward',
-  left: 'sideways',
-  right: 'sideways',
-} as const satisfies Record<Heading, string>;

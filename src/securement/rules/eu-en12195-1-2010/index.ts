@@ -13,7 +13,7 @@ import { requirementOf } from './required-of-article.js';
  *   rules: euEn12195_1_2010,
  *   article: { kind: 'machinery', mass: '10 t', length: '5 m', friction: 0.4 },
  * }).perDirection[0].againstLashingCapacity
- * // => 49050 N
+ * // => 49.05 kN
  */
 export const euEn12195_1_2010: RuleSet = {
   id: 'eu-en12195-1-2010',

@@ -1,25 +1,23 @@
-import { newRater } from '../../../assembly/rate-part.js';
-import { newLog, noteAssumptions } from '../../../assembly/show-parts.js';
 import { mapAt } from '../../../errors.js';
 import { checkOneOf } from '../../../input-checks.js';
-import type { UnitSystem } from '../../../quantities/units.js';
 import { euEn12195_3_2001 } from '../../../tables/eu-en12195-3-2001.js';
 import { type Check, undeterminedCheck } from '../../../working/check.js';
 import { type Note, note, type Words } from '../../../working/note.js';
-import { HEADINGS } from '../../forces.js';
+import type { Working } from '../../../working/step.js';
+import { HEADINGS } from '../../forces/directions.js';
+import { outcomeByForce } from '../../forces/outcome.js';
+import { forceUnitOf } from '../../forces/sums.js';
+import { countedTieDown, knownLoad, legsOf, rateTieDowns, runsOver } from '../../forces/tie-downs.js';
+import { sharingCautions } from '../../forces/unequal-sharing.js';
 import { type ArticleLayout, readLayout } from '../../layout.js';
 import type { Plan, ReadArticle } from '../../plan.js';
 import type { ArticleOutcome, CountedTieDown, PlanOutcome, RuleContext } from '../../rule-set.js';
-import { sharingCautions } from '../../unequal-sharing.js';
-import { aboutRule } from './cite.js';
-import { frictionOf } from './friction.js';
-import { type Lashing, readLashing } from './lashing.js';
-import type { Load } from './load.js';
+import { aboutRule, STANDARD } from './cite.js';
+import { frictionFactor } from './friction.js';
+import { type Lashing, type Load, readLashing } from './lashing.js';
 import { checkNumber } from './minimum-number.js';
-import type { Range } from './range.js';
 import { recommendedCount, waysToSecure, weightOf } from './required-of-article.js';
 import { applicability } from './scope.js';
-import { shown } from './settle.js';
 import { checkSliding } from './sliding.js';
 import { checkTilting } from './tilting.js';
 
@@ -27,24 +25,26 @@ import { checkTilting } from './tilting.js';
 export function judgePlan(plan: Plan, _articles: readonly ReadArticle[], context: RuleContext): PlanOutcome {
   const { working, units } = context;
   const layouts = readLayout(plan);
-  const log = working.shown ? newLog() : undefined;
-  const rater = newRater(euEn12195_3_2001, log);
+  const ratings = rateTieDowns(
+    euEn12195_3_2001,
+    plan.tieDowns,
+    working,
+    'LC',
+    forceUnitOf(units),
+    `${STANDARD}, lashing capacity`,
+  );
   const byTieDown = layouts.flatMap(({ tieDowns }) => tieDowns);
-  const lashings = mapAt(plan.tieDowns, 'tieDowns', (tieDown) => {
-    const layout = byTieDown.find((each) => each.tieDown === tieDown);
-    return readLashing(rater, layout as (typeof byTieDown)[number], working);
+  const lashings = mapAt(ratings, 'tieDowns', (rating) => {
+    const layout = byTieDown.find(({ tieDown }) => tieDown === rating.tieDown);
+    return readLashing({ layout: layout as (typeof byTieDown)[number], rating }, context);
   });
-  if (log !== undefined) {
-    for (const source of log.sources) working.cite(source);
-    noteAssumptions(working, log);
-  }
   const checks: Check[] = plan.seaArea === undefined ? [] : [seaNotJudged(plan.seaArea, context)];
   const articles = mapAt(layouts, 'articles', (layout) => judgeArticle(layout, lashings, checks, context));
-  noteCautions(layouts, lashings, context);
+  noteCautions(layouts, lashings, working);
   return {
     applicability: applicability(plan.vehicle, working),
     articles,
-    tieDowns: lashings.map((lashing) => countedTieDown(lashing, units)),
+    tieDowns: lashings.map((lashing) => resultOf(lashing, context)),
     checks,
     inspections: [],
   };
@@ -58,25 +58,26 @@ function judgeArticle(
 ): ArticleOutcome {
   const { working } = context;
   const { article } = layout;
-  const lashings = all.filter(({ tieDown }) => layout.tieDowns.some((each) => each.tieDown === tieDown));
-  const friction = frictionOf(article, working);
-  const load: Load = { layout, weight: weightOf(article.id, layout.mass, working), friction, lashings };
+  const lashings = all.filter((lashing) => layout.tieDowns.includes(lashing.layout));
+  const load: Load = {
+    layout,
+    weight: weightOf(article.id, layout.mass, context),
+    friction: frictionFactor(article, working),
+    lashings,
+  };
   checks.push(
     ...HEADINGS.map((heading) => checkSliding(load, heading, context)),
     ...HEADINGS.map((heading) => checkTilting(load, heading, context)),
     checkNumber(article.id, lashings, working),
   );
   const options = waysToSecure(working);
-  const overTopOnly = lashings.length > 0 && lashings.every(({ method }) => method === 'over-top');
+  const overTopOnly = lashings.length > 0 && lashings.every(runsOver);
   const { rule, minimumCount } = options[overTopOnly ? 0 : 1] as (typeof options)[number];
+  const count = lashings.filter(({ rating }) => rating.capacity?.value !== 0).length;
   return {
-    id: article.id,
-    rule,
-    count: lashings.filter(({ rating }) => rating.capacity?.value !== 0).length,
+    ...outcomeByForce(article, rule, count),
     minimumCount,
     recommendedCount: recommendedCount(article, minimumCount, working),
-    requiredAggregate: null,
-    aggregate: null,
     options,
   };
 }
@@ -89,44 +90,22 @@ function seaNotJudged(area: string, { working }: RuleContext): Check {
 }
 
 /** What a lashing counts along itself: LC of each leg of a direct one, FT of each leg of one over the top. */
-function countedTieDown(lashing: Lashing, units: UnitSystem): CountedTieDown {
-  const { tieDown, method, rating, legs, capacity, tension } = lashing;
-  const { id, holds, path } = tieDown;
-  const overTop = method === 'over-top';
-  const force = known(overTop ? tension : capacity);
-  return {
-    id,
-    holds,
-    path,
-    counts: overTop ? 'pretension' : 'lashingCapacity',
-    rating: force === null ? null : shown(force, units),
-    credit: legs,
-    counted: force === null ? null : shown(legs * force, units),
-    weakest: rating.weakest,
-  };
+function resultOf({ layout, rating, capacity, tension }: Lashing, { units }: RuleContext): CountedTieDown {
+  const load = knownLoad((tension ?? capacity).force);
+  const counts = tension === undefined ? 'lashingCapacity' : 'pretension';
+  return countedTieDown(rating, counts, load, legsOf(layout.tieDown), forceUnitOf(units));
 }
 
-const known = ({ least, most }: Range): number | null => (least === most ? least : null);
-
-function noteCautions(layouts: readonly ArticleLayout[], lashings: readonly Lashing[], context: RuleContext): void {
-  const { cautions } = context.working;
-  for (const layout of layouts) {
-    for (const heading of HEADINGS) cautions.push(...sharingCautions(layout, heading));
-  }
-  for (const { tieDown, rating } of lashings) {
-    if (rating.damaged.length === 0) continue;
-    cautions.push(note(DAMAGED, { tieDown: tieDown.id, parts: rating.damaged.join(', ') }));
-  }
-  const overTop = lashings.some(({ method }) => method === 'over-top');
-  if (overTop && layouts.some(({ article }) => article.kind !== 'general')) cautions.push(SETTLES);
-  if (lashings.some(({ method }) => method === 'direct')) cautions.push(SYMMETRICAL);
+function noteCautions(layouts: readonly ArticleLayout[], lashings: readonly Lashing[], { cautions }: Working): void {
+  cautions.push(...layouts.flatMap(sharingCautions));
+  if (lashings.some(runsOver) && layouts.some(({ article }) => article.kind !== 'general')) cautions.push(SETTLES);
+  if (!lashings.every(runsOver)) cautions.push(SYMMETRICAL);
 }
 
 const SEA_NOT_ENTERED: Words = [
   'SEA_NOT_ENTERED',
   'Acceleration coefficients of the standard for sea area {area}: only those of the road are known here.',
 ];
-const DAMAGED: Words = ['DAMAGED_PART', 'Tie-down {tieDown} counts nothing and may not be used: {parts} damaged.'];
 const SETTLES: Note = /* @__PURE__ */ note([
   'OVER_TOP_ON_TIRES',
   'An over-top lashing loses its tension when a machine settles on its tires, tracks or springs: no formula shows that.',

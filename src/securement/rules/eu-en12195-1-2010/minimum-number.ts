@@ -1,6 +1,6 @@
 import { type Check, countCheck, undeterminedCheck } from '../../../working/check.js';
-import type { Note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
+import { legsOf, runsOver } from '../../forces/tie-downs.js';
 import { aboutRule, factor } from './cite.js';
 import type { Lashing } from './lashing.js';
 
@@ -13,15 +13,13 @@ export function checkNumber(article: string, lashings: readonly Lashing[], worki
   const about = (words: string, clause: string) => aboutRule(working, 'number', words, article, clause);
   const sound = lashings.filter(({ rating }) => rating.capacity?.value !== 0);
   const known = sound.filter(({ rating }) => rating.capacity !== null);
-  const frictional = sound.every(({ method }) => method === 'over-top') && sound.length > 0;
+  const frictional = sound.every(runsOver) && sound.length > 0;
   const least = factor(working, frictional ? 'over-top-count' : 'direct-pair-count');
   const subject = frictional
     ? about('Number of over-top lashings', 'over-top lashing')
     : about('Pairs of legs', 'direct lashing');
   const [certain, possible] = [pairsOf(known), pairsOf(sound)];
-  const missing: Note[] = sound.flatMap(({ rating, missing: facts }) =>
-    rating.capacity === null ? facts.capacity : [],
-  );
+  const missing = sound.flatMap(({ rating }) => (rating.capacity === null ? rating.missing : []));
   return certain < least && least <= possible
     ? undeterminedCheck(subject, missing)
     : countCheck(subject, least, possible);
@@ -29,4 +27,4 @@ export function checkNumber(article: string, lashings: readonly Lashing[], worki
 
 /** Whole pairs of legs. */
 const pairsOf = (lashings: readonly Lashing[]): number =>
-  Math.floor(lashings.reduce((legs, lashing) => legs + lashing.legs, 0) / 2);
+  Math.floor(lashings.reduce((legs, lashing) => legs + legsOf(lashing.layout.tieDown), 0) / 2);

@@ -1,11 +1,12 @@
-import { inUnit } from '../../../quantities/convert.js';
 import type { QuantityLike } from '../../../quantities/quantity.js';
-import { note, type Words } from '../../../working/note.js';
+import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
+import { LEAST_FRICTION_COUNTED } from '../../forces/friction.js';
+import { inForce, type Sum, times, weightUnder } from '../../forces/sums.js';
 import type { Article, ReadArticle } from '../../plan.js';
 import type { ArticleRequirement, CountOption, DirectionalRequirement, RuleContext } from '../../rule-set.js';
 import { type Coefficients, cite, coefficients, factor, STANDARD } from './cite.js';
-import { frictionOf } from './friction.js';
+import { frictionFactor } from './friction.js';
 
 /**
  * What the standard asks of one article before anything is known of the layout: the least number by method, and the
@@ -14,22 +15,20 @@ import { frictionOf } from './friction.js';
  */
 export function requirementOf({ article, mass }: ReadArticle, { working, units }: RuleContext): ArticleRequirement {
   const options = waysToSecure(working);
-  const { mu } = frictionOf(article, working);
-  if (mu === undefined) working.assumptions.push(note(FRICTION_NOT_COUNTED, { article: article.id }));
-  const weight = weightOf(article.id, mass, working);
+  const { least: mu, missing } = frictionFactor(article, working);
+  if (missing.length > 0) working.assumptions.push(...missing, note(LEAST_FRICTION_COUNTED, { article: article.id }));
+  const weight = weightOf(article.id, mass, { working, units });
+  const show = inForce(units);
   const fmu = factor(working, 'friction-factor-direct');
   cite(working, 'sliding');
   const perDirection = DIRECTIONS.map(([direction, heading]): DirectionalRequirement => {
     const { c, cz } = coefficients(working, 'sliding', heading) as Coefficients;
-    const force = inUnit(
-      { value: Math.max(0, weight * (c - fmu * (mu ?? 0) * cz)), unit: 'N' },
-      units === 'si' ? 'N' : 'lbf',
-    );
+    const force = show(times(weight, Math.max(0, c - fmu * mu * cz)));
     working.step(
       `restraint ${direction}`,
       'F',
       'max(0, m · g · (c − fμ · μ · cz))',
-      { 'm · g': { value: weight, unit: 'N' }, c, fμ: fmu, μ: mu ?? 0, cz },
+      { 'm · g': show(weight), c, fμ: fmu, μ: mu, cz },
       force,
       `${STANDARD}, sliding`,
     );
@@ -66,16 +65,10 @@ export function recommendedCount({ kind }: Article, minimumCount: number, workin
   return kind === 'general' ? minimumCount : Math.max(minimumCount, 2 * factor(working, 'direct-pair-count'));
 }
 
-/** m · g in N, with the g of the standard. */
-export function weightOf(article: string, mass: QuantityLike, working: Working): number {
-  const m = inUnit(mass, 'kg');
+/** m · g, with the g of the standard. */
+export function weightOf(article: string, mass: QuantityLike, { working, units }: RuleContext): Sum {
   const g = factor(working, 'gravity');
-  const weight = m.value * g;
-  working.step(article, 'm · g', 'm · g', { m, g: { value: g, unit: 'm/s2' } }, { value: weight, unit: 'N' }, STANDARD);
+  const weight = weightUnder(g, mass);
+  working.step(article, 'm · g', 'm · g', { m: mass, g: { value: g, unit: 'm/s2' } }, inForce(units)(weight), STANDARD);
   return weight;
 }
-
-const FRICTION_NOT_COUNTED: Words = [
-  'FRICTION_NOT_COUNTED',
-  'The friction of {article} is not known: the forces are before friction.',
-];

@@ -1,23 +1,23 @@
-import { type Heading, heldDirectly, holdingBack } from '../../forces.js';
-import { addUp, alike, capacityOf, type Held } from './held.js';
+import { type Heading, holdingBack } from '../../forces/directions.js';
+import { exactly, type Held, heldDirectly } from '../../forces/held.js';
+import { absentRuns, type CountedForce, runsOver } from '../../forces/tie-downs.js';
 import type { Lashing } from './lashing.js';
 
 /**
  * Sliding, direct lashing: sum(LC · (cos α · cos β + fμ · μ · sin α)) over the legs that hold back in the heading, with
  * `mu` = fμ · μ. Diagonal, slope and spring lashing and the half loop are all this sum. No fs.
  */
-export function heldByDirect(lashings: readonly Lashing[], heading: Heading, mu: number): Held {
-  const best = Math.hypot(1, mu); // of any angle
-  return addUp(direct(lashings, heading), capacityOf, (runs) => heldDirectly(alike(runs), heading, mu), best);
-}
+export const heldByDirect = (pulling: readonly CountedForce[], heading: Heading, mu: number): Held =>
+  heldDirectly(pulling, heading, exactly(mu));
 
 /**
- * The direct lashings that hold back in a heading, or may where their points are not known. The legs of a loop hold
- * back together or not at all: a loop is not fixed to the load and slips around it.
+ * LC of the direct lashings that hold back in a heading, or may where their points are not known. The legs of a loop
+ * hold back together or not at all: a loop is not fixed to the load and slips around it.
  */
-export function direct(lashings: readonly Lashing[], heading: Heading): readonly Lashing[] {
-  return lashings.filter(
-    ({ method, runs, legs }) =>
-      method === 'direct' && (runs.length < legs || runs.every((run) => holdingBack(run, heading) > 0)),
-  );
-}
+export const direct = (lashings: readonly Lashing[], heading: Heading): readonly CountedForce[] =>
+  lashings.flatMap((lashing) => {
+    const { layout, capacity } = lashing;
+    if (runsOver(lashing)) return [];
+    if (absentRuns(layout) > 0) return [{ ...capacity, layout: { ...layout, runs: [] } }];
+    return layout.runs.every((run) => holdingBack(run, heading) > 0) ? [capacity] : [];
+  });

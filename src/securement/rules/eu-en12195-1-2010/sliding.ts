@@ -2,15 +2,14 @@ import { checkOneOf } from '../../../input-checks.js';
 import { type Check, type CheckSubject, undeterminedCheck } from '../../../working/check.js';
 import { note, type Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
-import { anglesOf, type Heading, holdingBack, pressingDown } from '../../forces.js';
-import type { Run } from '../../layout.js';
+import { type Heading, holdingBack, pressingDown } from '../../forces/directions.js';
+import { type Held, ifKnown, judgeHeld, rankOf, together } from '../../forces/held.js';
+import { amountOf, forceUnitOf, inForce, type Sum, times, totalOf } from '../../forces/sums.js';
+import { type CountedForce, runValues } from '../../forces/tie-downs.js';
 import type { Article } from '../../plan.js';
 import type { RuleContext } from '../../rule-set.js';
 import { aboutRule, type Coefficients, coefficients, factor, STANDARD, safetyFactor } from './cite.js';
-import type { Held } from './held.js';
-import type { Load } from './load.js';
-import { plus, type Range } from './range.js';
-import { rankOf, settle, shown } from './settle.js';
+import { type Load, tensions } from './lashing.js';
 import { direct, heldByDirect } from './sliding-direct.js';
 import { heldByOverTop } from './sliding-over-top.js';
 
@@ -26,13 +25,14 @@ export function checkSliding(load: Load, heading: Heading, context: RuleContext)
   const { working } = context;
   const { layout, friction } = load;
   const about = aboutRule(working, `sliding-${heading}`, `Sliding ${heading}`, layout.article.id, 'sliding');
-  const best = bestWay(about, load, heading, friction.mu ?? 0, context);
+  const best = bestWay(about, load, heading, friction.least, context);
+  const unknown = friction.missing.length > 0;
   const { check } = best;
   // more friction than none only helps, unless a lashing lifts the load
-  const decided = friction.mu !== undefined || (check.verdict === 'pass' && !lifts(best));
+  const decided = !unknown || (check.verdict === 'pass' && !lifts(best));
   if (working.shown && decided) {
     showWay(best, load, heading, context);
-    if (friction.mu === undefined) working.assumptions.push(note(WITHOUT_FRICTION, { heading }));
+    if (unknown) working.assumptions.push(note(WITHOUT_FRICTION, { heading }));
   }
   if (decided && check.verdict === 'pass') {
     noteFrictionOfDirect(best, heading, working);
@@ -40,7 +40,8 @@ export function checkSliding(load: Load, heading: Heading, context: RuleContext)
   }
   const missing = [...friction.missing, ...(check.verdict === 'undetermined' ? check.missing : [])];
   if (heading === 'forward' && isBlocked(layout.article)) {
-    const force = shown(best.demand - Math.max(0, best.force.least), context.units);
+    const rest = totalOf(best.demand) - Math.max(0, totalOf(best.held.least));
+    const force = amountOf([{ quantity: { value: rest, unit: 'N' } }], forceUnitOf(context.units));
     return undeterminedCheck(about, [note(BLOCK_NOT_STATED, { article: layout.article.id, force }), ...missing]);
   }
   return decided ? check : undeterminedCheck(about, missing);
@@ -49,35 +50,37 @@ export function checkSliding(load: Load, heading: Heading, context: RuleContext)
 /** One way to hold the load in a heading: by over-top lashing alone, or with the direct lashing as well. */
 interface Way {
   readonly check: Check;
-  readonly demand: number;
-  readonly force: Range;
+  readonly demand: Sum;
   readonly mu: number;
+  /** The share of μ that counts once direct lashing does. */
   readonly fmu: number | undefined;
-  readonly overTop: Held;
-  readonly direct: Held | undefined;
+  readonly held: Held;
+  /** The direct lashing that counts. */
+  readonly pulling: readonly CountedForce[];
 }
 
 function bestWay(about: CheckSubject, load: Load, heading: Heading, mu: number, context: RuleContext): Way {
   const { lashings, weight } = load;
   const { working, units } = context;
   const { c, cz } = coefficients(working, 'sliding', heading) as Coefficients;
-  const way = (fmu?: number): Way => {
+  const all = direct(lashings, heading);
+  const way = (pulling: readonly CountedForce[], fmu?: number): Way => {
     const counted = (fmu ?? 1) * mu;
-    const demand = Math.max(0, weight * (c - counted * cz));
-    const overTop = heldByOverTop(lashings, safetyFactor(working, heading), counted);
-    const directly = fmu === undefined ? undefined : heldByDirect(lashings, heading, counted);
-    const force = directly === undefined ? overTop.amount : plus(overTop.amount, directly.amount);
-    const check = settle(about, demand, force, [...overTop.missing, ...(directly?.missing ?? [])], units);
-    return { check, demand, force, mu, fmu, overTop, direct: directly };
+    const demand = c > counted * cz ? [...times(weight, c), ...times(weight, -counted, cz)] : [];
+    const held = together(
+      heldByOverTop(lashings, safetyFactor(working, heading), counted),
+      heldByDirect(pulling, heading, counted),
+    );
+    return { check: judgeHeld(about, demand, held, inForce(units)), demand, mu, fmu, held, pulling };
   };
-  const frictional = way();
-  if (direct(lashings, heading).length === 0) return frictional;
-  const mixed = way(factor(working, 'friction-factor-direct'));
-  return rankOf(frictional.check) < rankOf(mixed.check) ? frictional : mixed;
+  const frictional = way([]);
+  if (all.length === 0) return frictional;
+  const mixed = way(all, factor(working, 'friction-factor-direct'));
+  return rankOf(mixed.check) <= rankOf(frictional.check) ? mixed : frictional;
 }
 
-const lifts = ({ direct: held }: Way): boolean =>
-  held?.shares.some(([{ runs }]) => runs.some((run) => pressingDown(run) < 0)) === true;
+const lifts = ({ pulling }: Way): boolean =>
+  pulling.some(({ layout: { runs } }) => runs.some((run) => pressingDown(run) < 0));
 
 /** A headboard, bulkhead or other cargo stops it, how strongly is not stated. */
 function isBlocked({ blockedForward, headboard }: Article): boolean {
@@ -86,66 +89,40 @@ function isBlocked({ blockedForward, headboard }: Article): boolean {
 }
 
 function showWay(way: Way, load: Load, heading: Heading, { working, units }: RuleContext): void {
-  const { layout, weight } = load;
-  const { demand, force, mu, fmu, overTop, direct } = way;
+  const { layout, weight, lashings } = load;
+  const { demand, mu, fmu, held, pulling } = way;
+  const show = inForce(units);
   const subject = `${layout.article.id}, ${heading}`;
   const { c, cz } = coefficients(working, 'sliding', heading) as Coefficients;
   const friction = fmu === undefined ? 'μ' : 'fμ · μ';
-  const shownIf = ({ least, most }: Range) => (least === most ? shown(least, units) : null);
   working.step(
     subject,
     'F',
     `max(0, m · g · (c − ${friction} · cz))`,
-    { 'm · g': shown(weight, units), c, cz, μ: mu, ...(fmu === undefined ? {} : { fμ: fmu }) },
-    shown(demand, units),
+    { 'm · g': show(weight), c, cz, μ: mu, ...(fmu === undefined ? {} : { fμ: fmu }) },
+    show(demand),
     `${STANDARD}, sliding`,
   );
-  const showHeld = (symbol: string, expression: string, name: 'FT' | 'LC', held: Held, clause: string) => {
-    if (held.shares.length === 0) return;
-    working.step(
-      subject,
-      symbol,
-      expression,
-      held.shares.flatMap(([lashing, share]) => {
-        const { id } = lashing.tieDown;
-        return [
-          [`${id}, ${name}`, shownIf(name === 'FT' ? lashing.tension : lashing.capacity)] as const,
-          ...lashing.runs.flatMap((run) => anglesShown(id, run, heading)),
-          [`${id}, share`, share] as const,
-        ];
-      }),
-      shownIf(held.amount),
-      `${STANDARD}, ${clause}`,
-    );
-  };
-  const fs = safetyFactor(working, heading);
-  showHeld('R over-top', `sum(${friction} · FT · sin α) / ${fs}, both legs`, 'FT', overTop, 'over-top lashing');
-  if (direct === undefined) return;
-  showHeld('R direct', `sum(LC · (cos α · cos β + ${friction} · sin α))`, 'LC', direct, 'direct lashing');
-  if (overTop.shares.length === 0) return;
+  const over = tensions(lashings);
+  const terms: string[] = [];
+  if (over.length > 0) terms.push(`sum(${friction} · FT · sin α) / ${safetyFactor(working, heading)}, both legs`);
+  if (pulling.length > 0) terms.push(`sum(LC · (cos α · cos β + ${friction} · sin α))`);
+  if (terms.length === 0) return;
   working.step(
     subject,
     'R',
-    'R over-top + R direct',
-    { 'R over-top': shownIf(overTop.amount), 'R direct': shownIf(direct.amount) },
-    shownIf(force),
-    `${STANDARD}, over-top with direct lashing`,
+    terms.join(' + '),
+    [...runValues(over, heading, units, { symbol: 'FT' }), ...runValues(pulling, heading, units, { symbol: 'LC' })],
+    ifKnown(held, show),
+    `${STANDARD}, sliding`,
   );
 }
 
-function anglesShown(id: string, run: Run, heading: Heading) {
-  const { alpha, beta } = anglesOf(run, heading);
-  return [
-    [`${id}, α`, { value: alpha, unit: 'deg' }],
-    [`${id}, β`, { value: beta, unit: 'deg' }],
-  ] as const;
-}
-
 /** A leg that runs almost across the heading is hardly stretched by a load that moves: its strength may never come into play. */
-function noteFrictionOfDirect({ fmu = 0, mu, direct }: Way, heading: Heading, working: Working): void {
-  for (const [{ tieDown, runs }] of direct?.shares ?? []) {
-    if (runs.every((run) => holdingBack(run, heading) >= fmu * mu * pressingDown(run))) continue;
-    working.cautions.push(note(MORE_FRICTION_THAN_PULL, { tieDown: tieDown.id, heading }));
+function noteFrictionOfDirect({ fmu = 0, mu, pulling }: Way, heading: Heading, working: Working): void {
+  for (const { layout } of pulling) {
+    if (layout.runs.every((run) => holdingBack(run, heading) >= fmu * mu * pressingDown(run))) continue;
+    working.cautions.push(note(MORE_FRICTION_THAN_PULL, { tieDown: layout.tieDown.id, heading }));
   }
 }
 

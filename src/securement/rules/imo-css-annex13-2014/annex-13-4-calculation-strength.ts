@@ -1,78 +1,56 @@
 import { imoCssAnnex132014Factors as factors } from '../../../tables/generated/imo-css-annex13-2014-factors.js';
-import type { CapacityTable } from '../../../tables/rating-table.js';
 import { note, type Words } from '../../../working/note.js';
-import { type CountedForce, capacitySpan, missingPoints } from '../../counted-force.js';
-import { decimalIn, shownForce } from '../../force-checks.js';
-import type { TieDownLayout } from '../../layout.js';
-import type { TieDownRating } from '../../rate-tie-down.js';
+import { forceUnitOf, inForce } from '../../forces/sums.js';
+import {
+  byCapacity,
+  type CountedForce,
+  countedTieDown,
+  NOTHING,
+  type RatedLayout,
+  runsOver,
+} from '../../forces/tie-downs.js';
 import type { CountedTieDown, RuleContext } from '../../rule-set.js';
 
-/** The annex rates nothing by size: every maximum securing load is a mark, or what the caller states. */
-export const MARKS_ALONE: CapacityTable = {
-  id: 'imo-css-annex13-2014',
-  title: 'CSS Code, Annex 13, maximum securing loads as marked',
-  asOf: '2014',
-  system: 'maximumSecuringLoad',
-  units: 'si',
-  chain: {
-    source: { document: 'CSS Code, Annex 13', clause: 'section 4', provenance: 'read' },
-    rows: {},
-  },
-  unmarkedChain: null,
-};
+/** The divisor of CS = MSL / 1.5, which stands for tie-downs that do not share alike. */
+export const divisorOf = (): number => factors.rows['msl-over-calculation-strength'].value;
 
 /**
- * A tie-down with its MSL in each run, of which CS = MSL / 1.5 counts: the divisor stands for tie-downs that do not
- * share alike. The balances multiply the rest by it, which is exact.
+ * A tie-down with its MSL in each run, of which CS = MSL / 1.5 counts. The balances multiply the rest by the divisor,
+ * which is exact.
  */
-export function calculationStrength(
-  layout: TieDownLayout,
-  rating: TieDownRating,
-  { working, units }: RuleContext,
-): CountedForce {
-  const load = capacitySpan(rating);
-  const id = layout.tieDown.id;
-  const divisor = factors.rows['msl-over-calculation-strength'].value;
+export function calculationStrength(tieDown: RatedLayout, { working, units }: RuleContext): CountedForce {
+  const { layout, rating } = tieDown;
+  const { id } = layout.tieDown;
   if (working.shown && rating.capacity !== null) {
+    const strength = [{ quantity: rating.capacity }];
     working.step(
       `tie-down ${id}`,
       'CS',
-      `MSL / ${divisor}`,
-      { MSL: shownForce(load.least, units) },
-      shownForce(load.least / divisor, units),
+      `MSL / ${divisorOf()}`,
+      { MSL: inForce(units)(strength) },
+      inForce(units, divisorOf())(strength),
       'CSS Code, Annex 13, section 6',
     );
   }
-  const missing = [...rating.missing, ...missingPoints(layout)];
-  if (layout.tieDown.path !== 'over-other-side') return { layout, force: load, missing };
+  const counted = byCapacity(tieDown);
+  if (!runsOver(tieDown)) return counted;
   // What such a tie-down holds is not said: nothing that is certain, and at best as much as at the best angles.
   return {
     layout: { ...layout, runs: [] },
-    force: { least: 0, most: load.most },
-    missing: [...missing, note(OVER_THE_TOP, { tieDown: id })],
+    force: { least: NOTHING, most: counted.force.most },
+    missing: [...counted.missing, note(OVER_THE_TOP, { tieDown: id })],
   };
 }
 
 /** How a tie-down was counted, for the result. */
-export function countedTieDown(
-  { layout: { tieDown }, force }: CountedForce,
-  { capacity, weakest }: TieDownRating,
-  { units }: RuleContext,
-): CountedTieDown {
-  const { id, holds, path } = tieDown;
-  const divisor = factors.rows['msl-over-calculation-strength'].value;
-  const load = capacity === null ? undefined : decimalIn(capacity, 'N');
-  return {
-    id,
-    holds,
-    path,
-    counts: 'maximumSecuringLoad',
-    rating: load === undefined ? null : shownForce(load, units),
-    credit: path === 'over-other-side' ? 0 : 1 / divisor,
-    counted: load === undefined ? null : shownForce(force.least / divisor, units),
-    weakest,
-  };
-}
+export const resultOf = (tieDown: RatedLayout, { units }: RuleContext): CountedTieDown =>
+  countedTieDown(
+    tieDown.rating,
+    'maximumSecuringLoad',
+    tieDown.rating.capacity,
+    runsOver(tieDown) ? 0 : 1 / divisorOf(),
+    forceUnitOf(units),
+  );
 
 const OVER_THE_TOP: Words = [
   'OVER_THE_TOP_NOT_COVERED',

@@ -1,25 +1,28 @@
+import type { QuantityLike } from '../../../quantities/quantity.js';
 import { imoCssAnnex132014Factors as factors } from '../../../tables/generated/imo-css-annex13-2014-factors.js';
 import { type Check, undeterminedCheck } from '../../../working/check.js';
 import { type Note, note, type Words } from '../../../working/note.js';
-import { type CountedForce, directSpan, runValues } from '../../counted-force.js';
-import { ifKnown, judgeSpan, shownForce, TOWARD, together, totalSpan } from '../../force-checks.js';
-import type { Heading } from '../../forces.js';
+import { type Heading, SIDE, toward } from '../../forces/directions.js';
+import type { FrictionFactor } from '../../forces/friction.js';
+import { heldDirectly, ifKnown, judgeHeld, timesSpan, together } from '../../forces/held.js';
+import { inForce, type Sum, times } from '../../forces/sums.js';
+import { type CountedForce, runValues } from '../../forces/tie-downs.js';
 import type { ArticleLayout } from '../../layout.js';
 import type { RuleContext } from '../../rule-set.js';
-import type { FrictionFactor } from '../../surface-friction.js';
+import { divisorOf } from './annex-13-4-calculation-strength.js';
 import { aboutAnnex } from './cite.js';
 
-/** External forces on an article as the caller computed them for the ship, N. */
+/** External forces on an article as the caller computed them for the ship. */
 export interface ExternalForces {
-  readonly longitudinal?: number;
-  readonly transverse?: number;
+  readonly longitudinal?: QuantityLike | undefined;
+  readonly transverse?: QuantityLike | undefined;
 }
 
 /** An article with everything the balances look at. */
 export interface Load {
   readonly layout: ArticleLayout;
-  /** m in kg and the g of the annex. */
-  readonly weight: readonly [m: number, g: number];
+  /** m with the g of the annex. */
+  readonly weight: Sum;
   readonly mu: FrictionFactor;
   readonly external: ExternalForces;
   /** All its tie-downs with their MSL, of which CS is a share. */
@@ -40,28 +43,29 @@ export function checkSliding(load: Load, heading: Heading, { working, units }: R
   const about = aboutAnnex(
     working,
     `sliding-${heading}`,
-    `Sliding ${TOWARD[heading]}`,
+    `Sliding ${toward(heading)}`,
     article.id,
     'section 7',
     'memory',
   );
   const force = externalForce(load, heading);
   if (force === undefined) return undeterminedCheck(about, [forceNotStated(load, heading)]);
-  const divisor = factors.rows['msl-over-calculation-strength'].value;
-  const pressed = {
-    least: across ? [[mu.least, ...weight, divisor]] : [],
-    most: [[mu.most, ...weight, divisor]],
+  const divisor = divisorOf();
+  const show = inForce(units, divisor);
+  const pulled = heldDirectly(counted, heading, mu);
+  const rubbed = timesSpan(times(weight, divisor), mu);
+  const withoutIt = {
+    ...rubbed,
+    least: [],
+    missing: [...rubbed.missing, note(VERTICAL_FORCE_NOT_STATED, { article: article.id })],
   };
-  const pulled = directSpan(counted, heading, mu);
-  const held = together(pressed, pulled);
-  const show = (timesDivisor: number) => shownForce(timesDivisor / divisor, units);
   if (working.shown) {
     working.step(
       `${article.id}, ${heading}`,
       across ? 'Fy held' : 'Fx held',
       `${across ? 'μ · m · g + ' : ''}sum(CS · (cos α · cos β + μ · sin α))`,
       [
-        ['μ', ifKnown(mu, (value) => value)],
+        ['μ', mu.least === mu.most ? mu.least : null],
         ...(across
           ? ([
               ['m', layout.mass],
@@ -70,19 +74,17 @@ export function checkSliding(load: Load, heading: Heading, { working, units }: R
           : []),
         ...runValues(counted, heading, units, { symbol: 'CS', divisor }),
       ],
-      ifKnown(totalSpan(across ? held : pulled), show),
+      ifKnown(across ? together(rubbed, pulled) : pulled, show),
       about.clause,
     );
   }
-  const missing: Note[] = [...mu.missing, ...counted.flatMap(({ missing: facts }) => facts)];
-  if (!across) missing.push(note(VERTICAL_FORCE_NOT_STATED, { article: article.id }));
-  return judgeSpan(about, [[force, divisor]], held, show, missing);
+  return judgeHeld(about, times([{ quantity: force }], divisor), together(across ? rubbed : withoutIt, pulled), show);
 }
 
-const isAcross = (heading: Heading): boolean => heading === 'left' || heading === 'right';
+const isAcross = (heading: Heading): boolean => SIDE[heading] === 'sideways';
 
-/** The external force in a heading, N. */
-export function externalForce({ external }: Load, heading: Heading): number | undefined {
+/** The external force in a heading. */
+export function externalForce({ external }: Load, heading: Heading): QuantityLike | undefined {
   return isAcross(heading) ? external.transverse : external.longitudinal;
 }
 

@@ -1,49 +1,55 @@
 import { mapAt } from '../../../errors.js';
 import { imoCssAnnex132014Factors as factors } from '../../../tables/generated/imo-css-annex13-2014-factors.js';
+import { marksAlone } from '../../../tables/rating-table.js';
 import type { Check } from '../../../working/check.js';
 import { type Note, note } from '../../../working/note.js';
-import { rateTieDowns } from '../../counted-force.js';
-import { decimalIn } from '../../force-checks.js';
-import { HEADINGS } from '../../forces.js';
+import { HEADINGS } from '../../forces/directions.js';
+import { outcomeByForce } from '../../forces/outcome.js';
+import { forceUnitOf, weightUnder } from '../../forces/sums.js';
+import { ratedLayouts, rateTieDowns } from '../../forces/tie-downs.js';
+import { sharingCautions } from '../../forces/unequal-sharing.js';
 import { readLayout } from '../../layout.js';
 import type { Plan, ReadArticle } from '../../plan.js';
-import type { TieDownRating } from '../../rate-tie-down.js';
-import type { Applicability, ArticleOutcome, CountedTieDown, PlanOutcome, RuleContext } from '../../rule-set.js';
-import { sharingCautions } from '../../unequal-sharing.js';
-import { calculationStrength, countedTieDown, MARKS_ALONE } from './annex-13-4-calculation-strength.js';
+import type { Applicability, CountedTieDown, PlanOutcome, RuleContext } from '../../rule-set.js';
+import { calculationStrength, resultOf } from './annex-13-4-calculation-strength.js';
 import { checkRuleOfThumb } from './annex-13-5-rule-of-thumb.js';
 import { frictionCoefficient } from './annex-13-7-friction.js';
 import { checkSliding, type Load } from './annex-13-7-sliding.js';
 import { checkTipping } from './annex-13-7-tipping.js';
-import { EDITION, FORCES_ARE_YOURS, outcomeOf, readShipForces } from './required-of-article.js';
+import { EDITION, FORCES_ARE_YOURS, readShipForces } from './required-of-article.js';
 
 /** Holds a plan against the balances of Annex 13: sliding all four ways, tipping across, and the rule of thumb. */
 export function judgePlan(plan: Plan, _articles: readonly ReadArticle[], context: RuleContext): PlanOutcome {
-  const { working } = context;
+  const { working, units } = context;
   const layouts = readLayout(plan);
-  const all = rateTieDowns(MARKS_ALONE, 'MSL', plan.tieDowns, context);
+  // the annex rates nothing by size: every maximum securing load is a mark, or what the caller states
+  const table = marksAlone('maximumSecuringLoad', 'imo-css-annex13-2014');
+  const ratings = rateTieDowns(
+    table,
+    plan.tieDowns,
+    working,
+    'MSL',
+    forceUnitOf(units),
+    'CSS Code, Annex 13, section 4',
+  );
   const checks: Check[] = [];
-  const articles: ArticleOutcome[] = [];
   const tieDowns = new Map<string, CountedTieDown>();
-  mapAt(layouts, 'articles', (layout) => {
-    const ratings = layout.tieDowns.map(({ tieDown }) => all[plan.tieDowns.indexOf(tieDown)] as TieDownRating);
-    const counted = layout.tieDowns.map((each, index) => {
-      const rating = ratings[index] as TieDownRating;
-      const force = calculationStrength(each, rating, context);
-      tieDowns.set(each.tieDown.id, countedTieDown(force, rating, context));
-      return force;
-    });
-    const weight = [decimalIn(layout.mass, 'kg'), factors.rows.gravity.value] as const;
-    const mu = frictionCoefficient(layout.article, working);
-    const load: Load = { layout, weight, mu, external: readShipForces(layout.article.shipForces), counted };
-    for (const heading of HEADINGS) {
-      checks.push(checkSliding(load, heading, context));
-      working.cautions.push(...sharingCautions(layout, heading));
-    }
+  const articles = mapAt(layouts, 'articles', (layout) => {
+    const rated = ratedLayouts(layout, ratings);
+    const load: Load = {
+      layout,
+      weight: weightUnder(factors.rows.gravity.value, layout.mass),
+      mu: frictionCoefficient(layout.article, working),
+      external: readShipForces(layout.article.shipForces),
+      counted: rated.map((tieDown) => calculationStrength(tieDown, context)),
+    };
+    for (const tieDown of rated) tieDowns.set(tieDown.rating.tieDown.id, resultOf(tieDown, context));
+    for (const heading of HEADINGS) checks.push(checkSliding(load, heading, context));
     for (const side of ['left', 'right'] as const) {
-      checks.push(checkTipping(load, side, context), checkRuleOfThumb({ layout, weight, ratings }, side, context));
+      checks.push(checkTipping(load, side, context), checkRuleOfThumb(load, rated, side, context));
     }
-    articles.push(outcomeOf(layout.article, counted.length));
+    working.cautions.push(...sharingCautions(layout));
+    return outcomeByForce(layout.article, 'Annex 13', rated.length);
   });
   working.cautions.push(EDITION, FORCES_ARE_YOURS, NOT_LOOKED_AT);
   return {

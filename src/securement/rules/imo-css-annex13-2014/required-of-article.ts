@@ -1,24 +1,25 @@
 import { checkObject } from '../../../input-checks.js';
+import type { QuantityLike } from '../../../quantities/quantity.js';
 import { readOptional } from '../../../quantities/read.js';
 import { imoCssAnnex132014Factors as factors } from '../../../tables/generated/imo-css-annex13-2014-factors.js';
 import { type Note, note } from '../../../working/note.js';
-import { decimalIn, shownForce } from '../../force-checks.js';
-import type { Article, ReadArticle, ShipForces } from '../../plan.js';
-import type { ArticleOutcome, ArticleRequirement, DirectionalRequirement, RuleContext } from '../../rule-set.js';
-import { LEAST_FRICTION_COUNTED } from '../../surface-friction.js';
+import { LEAST_FRICTION_COUNTED } from '../../forces/friction.js';
+import { usualCount } from '../../forces/outcome.js';
+import { amountOf, forceUnitOf, inForce, type Sum, times, weightUnder } from '../../forces/sums.js';
+import type { ReadArticle, ShipForces } from '../../plan.js';
+import type { ArticleRequirement, DirectionalRequirement, RuleContext } from '../../rule-set.js';
+import { divisorOf } from './annex-13-4-calculation-strength.js';
 import { frictionCoefficient } from './annex-13-7-friction.js';
 import type { ExternalForces } from './annex-13-7-sliding.js';
 import { aboutAnnex } from './cite.js';
 
-/** The external forces of an article, N. */
+/** The external forces of an article. */
 export function readShipForces(forces: ShipForces | undefined): ExternalForces {
   if (forces === undefined) return {};
   checkObject(forces, 'shipForces', '{ longitudinal, transverse }');
-  const longitudinal = readOptional(forces.longitudinal, 'force', 'shipForces.longitudinal');
-  const transverse = readOptional(forces.transverse, 'force', 'shipForces.transverse');
   return {
-    ...(longitudinal !== undefined && { longitudinal: decimalIn(longitudinal, 'N') }),
-    ...(transverse !== undefined && { transverse: decimalIn(transverse, 'N') }),
+    longitudinal: readOptional(forces.longitudinal, 'force', 'shipForces.longitudinal'),
+    transverse: readOptional(forces.transverse, 'force', 'shipForces.transverse'),
   };
 }
 
@@ -29,44 +30,25 @@ export function readShipForces(forces: ShipForces | undefined): ExternalForces {
 export function requirementOf({ article, mass }: ReadArticle, { working, units }: RuleContext): ArticleRequirement {
   const { longitudinal, transverse } = readShipForces(article.shipForces);
   const mu = frictionCoefficient(article, working);
-  const divisor = factors.rows['msl-over-calculation-strength'].value;
-  const weight = decimalIn(mass, 'kg') * factors.rows.gravity.value;
+  const weight = weightUnder(factors.rows.gravity.value, mass);
   const perDirection: DirectionalRequirement[] = [];
-  const ask = (direction: DirectionalRequirement['direction'], force: number | undefined, friction: number) => {
+  const ask = (direction: DirectionalRequirement['direction'], force: QuantityLike | undefined, friction: Sum) => {
     if (force === undefined) return;
     const { clause } = aboutAnnex(working, direction, direction, article.id, 'section 7', 'memory');
-    const needed = shownForce(divisor * Math.max(0, force - friction), units);
-    working.step(
-      `${article.id}, ${direction}`,
-      'MSL',
-      `${divisor} · max(0, F − friction)`,
-      { F: shownForce(force, units), friction: shownForce(friction, units) },
-      needed,
-      clause,
-    );
+    const asked = [{ quantity: force }];
+    const values = { F: inForce(units)(asked), friction: inForce(units)(friction) };
+    const left = { value: Math.max(0, values.F.value - values.friction.value), unit: forceUnitOf(units) };
+    const needed = amountOf(times([{ quantity: left }], divisorOf()), left.unit);
+    working.step(`${article.id}, ${direction}`, 'MSL', `${divisorOf()} · max(0, F − friction)`, values, needed, clause);
     perDirection.push({ direction, againstMaximumSecuringLoad: needed, clause });
   };
-  ask('forward', longitudinal, 0);
-  ask('rearward', longitudinal, 0);
-  ask('lateral', transverse, mu.least * weight);
-  if (mu.missing.length > 0) working.assumptions.push(...mu.missing, LEAST_FRICTION_COUNTED);
+  ask('forward', longitudinal, []);
+  ask('rearward', longitudinal, []);
+  ask('lateral', transverse, times(weight, mu.least));
+  if (mu.missing.length > 0)
+    working.assumptions.push(...mu.missing, note(LEAST_FRICTION_COUNTED, { article: article.id }));
   working.cautions.push(FORCES_ARE_YOURS, EDITION);
-  const { minimumCount, recommendedCount, options } = outcomeOf(article, 0);
-  return { minimumCount, recommendedCount, requiredAggregate: null, options, perDirection };
-}
-
-/** What is found for an article beside its checks: no number is asked, and nothing is added up whatever its direction. */
-export function outcomeOf({ id, kind }: Article, count: number): ArticleOutcome {
-  return {
-    id,
-    rule: 'Annex 13',
-    count,
-    minimumCount: 0,
-    recommendedCount: kind === 'general' ? 2 : 4, // common practice: so that each way is held by two
-    requiredAggregate: null,
-    aggregate: null,
-    options: [],
-  };
+  return { minimumCount: 0, recommendedCount: usualCount(article), requiredAggregate: null, options: [], perDirection };
 }
 
 export const FORCES_ARE_YOURS: Note = /* @__PURE__ */ note([

@@ -2,56 +2,47 @@ import { imoCtu2014Factors as factors } from '../../../tables/generated/imo-ctu-
 import { imoCtu2014Friction as friction } from '../../../tables/generated/imo-ctu-2014-friction.js';
 import { note, type Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
-import { exactly, ifKnown } from '../../force-checks.js';
-import type { Article, Surfaces } from '../../plan.js';
 import {
   atMost,
-  checkSurfaces,
+  type FrictionCell,
   type FrictionFactor,
   frictionOf,
   frictionOfPair,
+  knownFriction,
   listedPair,
-} from '../../surface-friction.js';
+  nameOf,
+  showFriction,
+} from '../../forces/friction.js';
+import type { Article, Surfaces } from '../../plan.js';
 import { citeTable } from './cite.js';
-
-const CLAUSE = 'CTU Code, Annex 7, Appendix 2';
 
 /**
  * Annex 7, Appendix 2: static friction of the pair of surfaces, or the factor that the caller measured. A pair that is
  * not listed counts 0.3 at most; with frost, ice or snow nothing counts more than 0.2.
  */
 export function staticFriction(article: Article, working: Working): FrictionFactor {
-  const { surfaces } = article;
-  if (surfaces !== undefined) checkSurfaces(surfaces);
-  const factor = frictionOf(article, (pair) => ofSurfaces(pair, article.id, working));
-  const frosty = surfaces?.condition === 'frost';
-  if (frosty) citeTable(working, factors);
-  const counted = frosty ? atMost(factor, factors.rows['friction-cap-frost'].value) : factor;
-  if (working.shown) {
-    working.step(
-      article.id,
-      'μ',
-      frosty ? `min(${factors.rows['friction-cap-frost'].value} for frost, ${factor.basis})` : factor.basis,
-      factor.most === factor.least ? { factor: factor.most } : { least: factor.least, most: factor.most },
-      ifKnown(counted, (value) => value),
-      CLAUSE,
-    );
+  const found = frictionOf(article, (pair) => ofSurfaces(pair, article.id, working));
+  let counted = found;
+  if (article.surfaces?.condition === 'frost') {
+    const cap = factors.rows['friction-cap-frost'].value;
+    citeTable(working, factors);
+    counted = { ...atMost(found, cap), basis: `min(${cap} for frost, ${found.basis})` };
   }
-  return counted;
+  return showFriction(working, article.id, counted, 'CTU Code, Annex 7, Appendix 2');
 }
 
 function ofSurfaces(surfaces: Surfaces, article: string, working: Working): FrictionFactor {
-  const cell = listedPair(friction.rows, surfaces);
-  const pair = `${surfaces.load} on ${surfaces.deck}`;
+  const cell = listedPair<FrictionCell>(friction.rows, surfaces);
+  const pair = nameOf(surfaces);
   if (cell === undefined) {
     const cap = factors.rows['friction-cap-unlisted'].value;
     citeTable(working, factors);
     working.cautions.push(note(PAIR_NOT_LISTED, { article, pair, cap }));
-    return { ...exactly(cap), basis: `${pair}, a pair that is not listed`, missing: [] };
+    return knownFriction(cap, `${pair}, a pair that is not listed`);
   }
   citeTable(working, friction, cell.provenance);
   if (surfaces.condition !== 'frost') return frictionOfPair(cell, surfaces);
-  return { ...exactly(Math.min(cell.mu_dry, cell.mu_wet ?? cell.mu_dry)), basis: `${pair} without frost`, missing: [] };
+  return knownFriction(Math.min(cell.mu_dry, cell.mu_wet ?? cell.mu_dry), `${pair} without frost`);
 }
 
 const PAIR_NOT_LISTED: Words = [

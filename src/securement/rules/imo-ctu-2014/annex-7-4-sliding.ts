@@ -1,24 +1,24 @@
 import { imoCtu2014Factors as factors } from '../../../tables/generated/imo-ctu-2014-factors.js';
 import type { Check } from '../../../working/check.js';
-import { type Note, note, type Words } from '../../../working/note.js';
-import { type CountedForce, directSpan, frictionSpan, runValues } from '../../counted-force.js';
+import { note, type Words } from '../../../working/note.js';
+import { type Heading, toward } from '../../forces/directions.js';
+import type { FrictionFactor } from '../../forces/friction.js';
 import {
+  anything,
   better,
+  heldDirectly,
   ifKnown,
-  judgeSpan,
+  judgeHeld,
+  pressedDown,
   type Span,
-  type SumSpan,
   shareOf,
-  shownForce,
-  TOWARD,
+  timesSpan,
   together,
-  totalOf,
-  totalSpan,
-} from '../../force-checks.js';
-import type { Heading } from '../../forces.js';
+} from '../../forces/held.js';
+import { inForce, type Sum, times } from '../../forces/sums.js';
+import { type CountedForce, runValues } from '../../forces/tie-downs.js';
 import type { ArticleLayout } from '../../layout.js';
 import type { RuleContext } from '../../rule-set.js';
-import type { FrictionFactor } from '../../surface-friction.js';
 import { coefficientsOf, type Mode } from './chapter-5-accelerations.js';
 import { aboutBalance, citeTable } from './cite.js';
 
@@ -26,8 +26,8 @@ import { aboutBalance, citeTable } from './cite.js';
 export interface Load {
   readonly layout: ArticleLayout;
   readonly mode: Mode;
-  /** m in kg and the g of the code. */
-  readonly weight: readonly [m: number, g: number];
+  /** m with the g of the code. */
+  readonly weight: Sum;
   readonly mu: FrictionFactor;
   /** Its tie-downs that hold by their strength. */
   readonly direct: readonly CountedForce[];
@@ -49,19 +49,14 @@ export function checkSliding(load: Load, heading: Heading, context: RuleContext)
   const { c, cz } = coefficientsOf(mode, heading);
   const share = factors.rows['friction-factor-direct'].value;
   const crept = shareOf(share, mu);
-  const byFriction = (factor: Span): SumSpan =>
-    together(
-      { least: [[factor.least, cz, ...weight]], most: [[factor.most, cz, ...weight]] },
-      frictionSpan(overTop, factor),
-    );
+  const byFriction = (factor: Span) => together(timesSpan(times(weight, cz), factor), pressedDown(overTop, factor));
   const still = byFriction(mu);
-  const moved = together(byFriction(crept), directSpan(direct, heading, crept));
-  const held = better(still, moved);
-  const without = held.least === still.least;
-  const blocked = heading === 'forward' && isBlocked(layout);
-  const demand = [[c, ...weight]];
-  const about = aboutBalance(working, `sliding-${heading}`, `Sliding ${TOWARD[heading]}`, article.id);
+  const held = better(still, together(byFriction(crept), heldDirectly(direct, heading, crept)));
+  const demand = times(weight, c);
+  const show = inForce(units);
+  const about = aboutBalance(working, `sliding-${heading}`, `Sliding ${toward(heading)}`, article.id);
   if (working.shown) {
+    const without = held.least === still.least;
     citeTable(working, factors);
     if (!without) citeTable(working, factors, factors.rows['friction-factor-direct'].provenance);
     const factor = without ? 'μ' : `${share} · μ`;
@@ -69,7 +64,7 @@ export function checkSliding(load: Load, heading: Heading, context: RuleContext)
     if (!without) terms.push(`sum(F · (cos α · cos β + ${factor} · sin α))`);
     if (overTop.length > 0) terms.push(`${factor} · sum(F · sin α)`);
     const subject = `${article.id}, ${heading}`;
-    const weightValues = [
+    const ofWeight = [
       ['m', layout.mass],
       ['g', factors.rows.gravity],
     ] as const;
@@ -78,27 +73,19 @@ export function checkSliding(load: Load, heading: Heading, context: RuleContext)
       'F held',
       terms.join(' + '),
       [
-        ['μ', ifKnown(mu, (value) => value)],
+        ['μ', mu.least === mu.most ? mu.least : null],
         ['cz', cz],
-        ...weightValues,
+        ...ofWeight,
         ...runValues(without ? overTop : [...direct, ...overTop], heading, units),
       ],
-      ifKnown(totalSpan(held), (newtons) => shownForce(newtons, units)),
+      ifKnown(held, show),
       about.clause,
     );
-    working.step(
-      subject,
-      'F asked',
-      'c · m · g',
-      [['c', c], ...weightValues],
-      shownForce(totalOf(demand), units),
-      about.clause,
-    );
+    working.step(subject, 'F asked', 'c · m · g', [['c', c], ...ofWeight], show(demand), about.clause);
   }
-  const span = blocked ? { ...held, most: [[Number.POSITIVE_INFINITY]] } : held;
-  const missing: Note[] = [...mu.missing, ...[...direct, ...overTop].flatMap(({ missing: facts }) => facts)];
-  if (blocked) missing.push(note(BLOCKING_NOT_STATED, { article: article.id }));
-  return judgeSpan(about, demand, span, (newtons) => shownForce(newtons, units), missing);
+  const blocked = heading === 'forward' && isBlocked(layout);
+  const block = blocked ? [anything(note(BLOCKING_NOT_STATED, { article: article.id }))] : [];
+  return judgeHeld(about, demand, together(held, ...block), show);
 }
 
 function isBlocked({ article: { blockedForward, headboard } }: ArticleLayout): boolean {

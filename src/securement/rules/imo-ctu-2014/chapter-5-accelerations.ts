@@ -3,7 +3,7 @@ import { imoCtu2014Accelerations as accelerations } from '../../../tables/genera
 import { imoCtu2014SeaAreas as seaAreas } from '../../../tables/generated/imo-ctu-2014-sea-areas.js';
 import { note, type Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
-import type { Heading } from '../../forces.js';
+import { type Heading, SIDE } from '../../forces/directions.js';
 import type { Plan } from '../../plan.js';
 import { citeTable } from './cite.js';
 
@@ -37,7 +37,7 @@ export function modeOf({ seaArea }: Pick<Plan, 'seaArea'>, working: Working): Mo
 
 /** The row of a mode and heading. At sea, the vertical one is below 1 along the ship, which leaves less friction. */
 export function coefficientsOf(mode: Mode, heading: Heading): Coefficients {
-  return accelerations.rows[mode][heading === 'left' || heading === 'right' ? 'sideways' : heading];
+  return accelerations.rows[mode][SIDE[heading]];
 }
 
 const AT_SEA: Words = [

@@ -1,44 +1,50 @@
 import { mapAt } from '../../../errors.js';
 import { imoCtu2014Factors as factors } from '../../../tables/generated/imo-ctu-2014-factors.js';
+import { marksAlone } from '../../../tables/rating-table.js';
 import type { Check } from '../../../working/check.js';
 import { type Note, note } from '../../../working/note.js';
-import { type CountedForce, rateTieDowns } from '../../counted-force.js';
-import { decimalIn } from '../../force-checks.js';
-import { HEADINGS } from '../../forces.js';
-import { type ArticleLayout, readLayout } from '../../layout.js';
+import { HEADINGS } from '../../forces/directions.js';
+import { outcomeByForce } from '../../forces/outcome.js';
+import { forceUnitOf, weightUnder } from '../../forces/sums.js';
+import { ratedLayouts, rateTieDowns, runsOver } from '../../forces/tie-downs.js';
+import { sharingCautions } from '../../forces/unequal-sharing.js';
+import { readLayout } from '../../layout.js';
 import type { Plan, ReadArticle } from '../../plan.js';
-import type { TieDownRating } from '../../rate-tie-down.js';
-import type { Applicability, ArticleOutcome, CountedTieDown, PlanOutcome, RuleContext } from '../../rule-set.js';
-import { sharingCautions } from '../../unequal-sharing.js';
+import type { Applicability, CountedTieDown, PlanOutcome, RuleContext } from '../../rule-set.js';
 import { staticFriction } from './annex-7-2-friction.js';
 import { checkSliding, type Load } from './annex-7-4-sliding.js';
-import { countedTieDown, countForce, MARKS_ALONE } from './annex-7-4-tie-downs.js';
+import { countForce, resultOf } from './annex-7-4-tie-downs.js';
 import { checkTipping } from './annex-7-4-tipping.js';
-import { type Mode, modeOf } from './chapter-5-accelerations.js';
-import { outcomeOf } from './required-of-article.js';
+import { modeOf } from './chapter-5-accelerations.js';
 
 /** Holds a plan against the force balances of the CTU Code: sliding and tipping of every article, all four ways. */
 export function judgePlan(plan: Plan, _articles: readonly ReadArticle[], context: RuleContext): PlanOutcome {
-  const { working } = context;
+  const { working, units } = context;
   const layouts = readLayout(plan);
   const mode = modeOf(plan, working);
-  const ratings = rateTieDowns(MARKS_ALONE, 'MSL', plan.tieDowns, context);
+  // the code rates nothing by size: every maximum securing load is a mark, or what the caller states
+  const table = marksAlone('maximumSecuringLoad', 'imo-ctu-2014');
+  const ratings = rateTieDowns(table, plan.tieDowns, working, 'MSL', forceUnitOf(units), 'CTU Code, Annex 7');
   const checks: Check[] = [];
-  const articles: ArticleOutcome[] = [];
   const counted = new Map<string, CountedTieDown>();
-  mapAt(layouts, 'articles', (layout) => {
-    const forces = layout.tieDowns.map((each) => {
-      const rating = ratings[plan.tieDowns.indexOf(each.tieDown)] as TieDownRating;
-      const force = countForce(each, rating, context);
-      counted.set(each.tieDown.id, countedTieDown(force, rating, context));
+  const articles = mapAt(layouts, 'articles', (layout) => {
+    const forces = ratedLayouts(layout, ratings).map((tieDown) => {
+      const force = countForce(tieDown, context);
+      counted.set(tieDown.layout.tieDown.id, resultOf(tieDown, force, context));
       return force;
     });
-    const load = loadOf(layout, mode, forces, context);
-    for (const heading of HEADINGS) {
+    const load: Load = {
+      layout,
+      mode,
+      weight: weightUnder(factors.rows.gravity.value, layout.mass),
+      mu: staticFriction(layout.article, working),
+      direct: forces.filter((force) => !runsOver(force)),
+      overTop: forces.filter(runsOver),
+    };
+    for (const heading of HEADINGS)
       checks.push(checkSliding(load, heading, context), checkTipping(load, heading, context));
-      working.cautions.push(...sharingCautions(layout, heading));
-    }
-    articles.push(outcomeOf(layout.article, forces.length));
+    working.cautions.push(...sharingCautions(layout));
+    return outcomeByForce(layout.article, 'Annex 7', forces.length);
   });
   working.cautions.push(NOT_LOOKED_AT, TENSION_LEFT);
   return {
@@ -47,18 +53,6 @@ export function judgePlan(plan: Plan, _articles: readonly ReadArticle[], context
     tieDowns: plan.tieDowns.flatMap(({ id }) => counted.get(id) ?? []),
     checks,
     inspections: [],
-  };
-}
-
-function loadOf(layout: ArticleLayout, mode: Mode, forces: readonly CountedForce[], { working }: RuleContext): Load {
-  const overTop = ({ layout: { tieDown } }: CountedForce) => tieDown.path === 'over-other-side';
-  return {
-    layout,
-    mode,
-    weight: [decimalIn(layout.mass, 'kg'), factors.rows.gravity.value],
-    mu: staticFriction(layout.article, working),
-    direct: forces.filter((force) => !overTop(force)),
-    overTop: forces.filter(overTop),
   };
 }
 

@@ -1,10 +1,11 @@
 import { imoCtu2014Factors as factors } from '../../../tables/generated/imo-ctu-2014-factors.js';
 import { type Note, note } from '../../../working/note.js';
-import { decimalIn, shownForce } from '../../force-checks.js';
-import type { Heading } from '../../forces.js';
-import type { Article, ReadArticle } from '../../plan.js';
-import type { ArticleOutcome, ArticleRequirement, DirectionalRequirement, RuleContext } from '../../rule-set.js';
-import { LEAST_FRICTION_COUNTED } from '../../surface-friction.js';
+import type { Heading } from '../../forces/directions.js';
+import { LEAST_FRICTION_COUNTED } from '../../forces/friction.js';
+import { usualCount } from '../../forces/outcome.js';
+import { inForce, times, weightUnder } from '../../forces/sums.js';
+import type { ReadArticle } from '../../plan.js';
+import type { ArticleRequirement, DirectionalRequirement, RuleContext } from '../../rule-set.js';
 import { staticFriction } from './annex-7-2-friction.js';
 import { coefficientsOf, modeOf } from './chapter-5-accelerations.js';
 import { aboutBalance } from './cite.js';
@@ -16,13 +17,14 @@ const WAYS = ['forward', 'rearward', 'left'] as const satisfies readonly Heading
 export function requirementOf({ article, mass }: ReadArticle, { working, units }: RuleContext): ArticleRequirement {
   const mode = modeOf({}, working);
   const mu = staticFriction(article, working);
-  if (mu.missing.length > 0) working.assumptions.push(...mu.missing, LEAST_FRICTION_COUNTED);
-  const weight = decimalIn(mass, 'kg') * factors.rows.gravity.value;
+  if (mu.missing.length > 0)
+    working.assumptions.push(...mu.missing, note(LEAST_FRICTION_COUNTED, { article: article.id }));
+  const weight = weightUnder(factors.rows.gravity.value, mass);
   const share = factors.rows['friction-factor-direct'].value;
   const perDirection = WAYS.map((heading): DirectionalRequirement => {
     const { c, cz } = coefficientsOf(mode, heading);
     const { clause } = aboutBalance(working, heading, heading, article.id);
-    const force = shownForce(Math.max(0, c - share * mu.least * cz) * weight, units);
+    const force = inForce(units)(times(weight, Math.max(0, c - share * mu.least * cz)));
     working.step(
       `${article.id}, ${DIRECTIONS[heading]}`,
       'F',
@@ -34,22 +36,7 @@ export function requirementOf({ article, mass }: ReadArticle, { working, units }
     return { direction: DIRECTIONS[heading], againstMaximumSecuringLoad: force, clause };
   });
   working.cautions.push(NO_NUMBER);
-  const { minimumCount, recommendedCount, options } = outcomeOf(article, 0);
-  return { minimumCount, recommendedCount, requiredAggregate: null, options, perDirection };
-}
-
-/** What is found for an article beside its checks: no number is asked, and nothing is added up whatever its direction. */
-export function outcomeOf({ id, kind }: Article, count: number): ArticleOutcome {
-  return {
-    id,
-    rule: 'Annex 7',
-    count,
-    minimumCount: 0,
-    recommendedCount: kind === 'general' ? 2 : 4, // common practice: so that each way is held by two
-    requiredAggregate: null,
-    aggregate: null,
-    options: [],
-  };
+  return { minimumCount: 0, recommendedCount: usualCount(article), requiredAggregate: null, options: [], perDirection };
 }
 
 const NO_NUMBER: Note = /* @__PURE__ */ note([

@@ -1,7 +1,7 @@
-import { Quantity } from '../../../quantities/quantity.js';
+import { usualCount } from '../../forces/outcome.js';
 import type { ReadArticle } from '../../plan.js';
 import type { ArticleRequirement, RuleContext, RuleSet } from '../../rule-set.js';
-import { judgePlan, recommendedCount } from './judge-plan.js';
+import { judgePlan } from './judge-plan.js';
 import { requiredStrength } from './rigid-loads.js';
 
 /**
@@ -24,11 +24,10 @@ export const nzTlc_2017: RuleSet = {
 
 /** What the code asks of one article: the total rated strength, and no number or force in any direction. */
 function requirementOf(read: ReadArticle, context: RuleContext): ArticleRequirement {
-  const { value, unit } = requiredStrength(read, context);
   return {
     minimumCount: 0, // no number is asked
-    recommendedCount: recommendedCount(read.article.kind),
-    requiredAggregate: new Quantity(value, unit),
+    recommendedCount: usualCount(read.article),
+    requiredAggregate: requiredStrength(read, context),
     options: [],
     perDirection: [],
   };

@@ -1,29 +1,24 @@
-import { newRater } from '../../../assembly/rate-part.js';
-import { newLog, noteAssumptions } from '../../../assembly/show-parts.js';
 import { mapAt } from '../../../errors.js';
-import { ratedLoadIn } from '../../../quantities/rated.js';
 import { massUnitOf } from '../../../quantities/shared-units.js';
 import { nzTlc2017RatedStrength as fractions } from '../../../tables/generated/nz-tlc-2017-rated-strength.js';
-import { statedOnly } from '../../../tables/stated-only.js';
-import { type Check, countCheck } from '../../../working/check.js';
+import { marksAlone } from '../../../tables/rating-table.js';
+import type { Check } from '../../../working/check.js';
 import { type Note, note, type Words } from '../../../working/note.js';
+import { adviseOnCount, outcomeByForce } from '../../forces/outcome.js';
+import { countedTieDown, rateTieDowns } from '../../forces/tie-downs.js';
 import type { Plan, ReadArticle } from '../../plan.js';
-import { rateTieDown, type TieDownRating } from '../../rate-tie-down.js';
-import type { Applicability, ArticleOutcome, CountedTieDown, PlanOutcome, RuleContext } from '../../rule-set.js';
-import { showRating } from '../../show-rating.js';
+import type { TieDownRating } from '../../rate-tie-down.js';
+import type { Applicability, ArticleOutcome, PlanOutcome, RuleContext } from '../../rule-set.js';
 import { CLAUSE, judgeRatedStrength } from './rigid-loads.js';
 
 /** Holds a plan against the rule for rigid loads, article by article. */
 export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context: RuleContext): PlanOutcome {
   const { working, units } = context;
   const unit = massUnitOf(units);
-  const log = working.shown ? newLog() : undefined;
   // the code rates nothing by size: a part counts by the rated strength that is stated for it
-  const rater = newRater(statedOnly('nz-tlc-2017', '2017', 'ratedStrength', fractions.source), log);
-  const ratings = mapAt(plan.tieDowns, 'tieDowns', (tieDown) => rateTieDown(rater, tieDown, working));
-  if (log !== undefined) {
-    for (const rating of ratings) showRating(working, rating, 'rated strength', unit, CLAUSE);
-    noteAssumptions(working, log);
+  const table = marksAlone('ratedStrength', 'nz-tlc-2017');
+  const ratings = rateTieDowns(table, plan.tieDowns, working, 'rated strength', unit, CLAUSE);
+  if (working.shown) {
     working.cite(fractions.source);
     const { chain, webbing } = fractions.rows;
     working.assumptions.push(note(RATED_NOT_BREAKING, { chain: chain.fraction, webbing: webbing.fraction }));
@@ -35,7 +30,11 @@ export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context:
   return {
     applicability: NOT_DECIDED,
     articles: outcomes,
-    tieDowns: ratings.map((rating) => countedTieDown(rating, articles, unit)),
+    // every one counts in full; one that holds an accessory counts for no article
+    tieDowns: ratings.map((rating) => {
+      const credit = articles.some(({ article }) => article.id === rating.tieDown.holds) ? 1 : 0;
+      return countedTieDown(rating, 'ratedStrength', rating.capacity, credit, unit);
+    }),
     checks,
     inspections: [],
   };
@@ -51,46 +50,9 @@ function judgeArticle(
   const held = ratings.filter(({ tieDown }) => tieDown.holds === article.id);
   const sound = held.filter(({ damaged }) => damaged.length === 0);
   const { required, aggregate, check } = judgeRatedStrength(read, held, context);
-  const recommended = recommendedCount(article.kind);
-  checks.push(
-    check,
-    countCheck(
-      {
-        id: `practice/count/${article.id}`,
-        title: 'Number of tie-downs, as haulers do',
-        clause: 'common practice',
-        weight: 'practice',
-        subject: article.id,
-      },
-      recommended,
-      sound.length,
-    ),
-  );
-  return {
-    id: article.id,
-    rule: 'rigid loads',
-    count: sound.length,
-    minimumCount: 0, // no number is asked
-    recommendedCount: recommended,
-    requiredAggregate: required,
-    aggregate,
-    options: [],
-  };
-}
-
-/** Four for machines and vehicles, two for anything else: practice, the code as read asks for none. */
-export const recommendedCount = (kind: ReadArticle['article']['kind']): number => (kind === 'general' ? 2 : 4);
-
-/** Every tie-down counts in full; one that holds an accessory counts for no article. */
-function countedTieDown(
-  { tieDown: { id, holds, path }, capacity, weakest }: TieDownRating,
-  articles: readonly ReadArticle[],
-  unit: 'lb' | 'kg',
-): CountedTieDown {
-  const credit = articles.some(({ article }) => article.id === holds) ? 1 : 0;
-  const rating = capacity === null ? null : ratedLoadIn(capacity, unit);
-  const counted = rating === null ? null : { value: rating.value * credit, unit };
-  return { id, holds, path, counts: 'ratedStrength', rating, credit, counted, weakest };
+  checks.push(check, adviseOnCount(article, sound.length));
+  const outcome = outcomeByForce(article, 'rigid loads', sound.length);
+  return { ...outcome, requiredAggregate: required, aggregate };
 }
 
 const NOT_DECIDED: Applicability = {

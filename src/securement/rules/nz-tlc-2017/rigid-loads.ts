@@ -1,10 +1,11 @@
-import type { ExactTerm } from '../../../quantities/exact.js';
 import type { QuantityLike } from '../../../quantities/quantity.js';
 import { massUnitOf } from '../../../quantities/shared-units.js';
 import { nzTlc2017Multiples as multiples } from '../../../tables/generated/nz-tlc-2017-multiples.js';
 import { type Check, type CheckSubject, undeterminedCheck } from '../../../working/check.js';
 import { note, type Words } from '../../../working/note.js';
-import { amountOf, type Held, judgeHeld } from '../../held.js';
+import { type Held, judgeHeld } from '../../forces/held.js';
+import { amountOf, type Sum, times } from '../../forces/sums.js';
+import { loadOf } from '../../forces/tie-downs.js';
 import type { ReadArticle } from '../../plan.js';
 import type { TieDownRating } from '../../rate-tie-down.js';
 import type { RuleContext } from '../../rule-set.js';
@@ -33,7 +34,13 @@ export function judgeRatedStrength(
   const { working, units } = context;
   const unit = massUnitOf(units);
   const { least, most } = multiplesOf(article);
-  const held = sumOf(tieDowns);
+  const weight: Sum = [{ quantity: mass }];
+  const show = (sum: Sum) => amountOf(sum, unit);
+  const held: Held = {
+    least: tieDowns.map((rating) => ({ quantity: loadOf(rating).least })),
+    most: tieDowns.map((rating) => ({ quantity: loadOf(rating).most })),
+    missing: tieDowns.flatMap(({ capacity, missing }) => (capacity === null ? missing : [])),
+  };
   const about: CheckSubject = {
     id: `rated-strength/${article.id}`,
     title: 'Total rated strength',
@@ -41,19 +48,19 @@ export function judgeRatedStrength(
     weight: 'requirement',
     subject: article.id,
   };
-  const judge = ({ multiple }: Multiple) => judgeHeld(about, times(mass, multiple), held, unit);
+  const judge = ({ multiple }: Multiple) => judgeHeld(about, times(weight, multiple), held, show);
   const [hardest, easiest] = [judge(most), judge(least)];
   // where the two differ, what stands in front of it decides
   const open = hardest.verdict !== 'pass' && hardest.verdict !== easiest.verdict;
   const settled = hardest.verdict === 'pass' ? hardest : easiest;
   const check = open ? undeterminedCheck(about, [note(HEADBOARD_NOT_STATED), ...held.missing]) : settled;
-  const aggregate = held.missing.length === 0 ? amountOf(held.known, unit) : null;
+  const aggregate = held.missing.length === 0 ? show(held.least) : null;
   if (working.shown) {
     working.step(
       article.id,
       'R',
       'sum(rated strength)',
-      held.shares.map(([id, , strength]) => [id, strength] as const),
+      tieDowns.map(({ tieDown, capacity }) => [tieDown.id, capacity] as const),
       aggregate,
       CLAUSE,
     );
@@ -65,7 +72,7 @@ export function judgeRatedStrength(
 export function requiredStrength({ article, mass }: ReadArticle, { working, units }: RuleContext): QuantityLike {
   const { most } = multiplesOf(article);
   const unit = massUnitOf(units);
-  const required = amountOf(times(mass, most.multiple), unit);
+  const required = amountOf(times([{ quantity: mass }], most.multiple), unit);
   if (working.shown) {
     working.cite(multiples.source);
     working.cite({
@@ -87,21 +94,6 @@ export function requiredStrength({ article, mass }: ReadArticle, { working, unit
   }
   return required;
 }
-
-const times = (quantity: QuantityLike, by: number): ExactTerm[] => [{ quantity, times: [by] }];
-
-function sumOf(tieDowns: readonly TieDownRating[]): Held {
-  const limits = tieDowns.map(({ capacity, atMost }) => capacity ?? atMost);
-  return {
-    known: termsOf(tieDowns.map(({ capacity }) => capacity)),
-    most: limits.includes(null) ? null : termsOf(limits),
-    missing: tieDowns.flatMap(({ capacity, missing }) => (capacity === null ? missing : [])),
-    shares: tieDowns.map(({ tieDown, capacity }) => [tieDown.id, 1, capacity] as const),
-  };
-}
-
-const termsOf = (loads: readonly (QuantityLike | null)[]): ExactTerm[] =>
-  loads.flatMap((quantity) => (quantity === null ? [] : [{ quantity }]));
 
 const HEADBOARD_NOT_STATED: Words = [
   'HEADBOARD_NOT_STATED',

@@ -1,27 +1,25 @@
-import type { ExactTerm } from '../../../quantities/exact.js';
-import { formatNumber } from '../../../quantities/format.js';
-import { ratedLoadIn } from '../../../quantities/rated.js';
 import { ukDvsa2024Accelerations as accelerations } from '../../../tables/generated/uk-dvsa-2024-accelerations.js';
 import { type Check, undeterminedCheck } from '../../../working/check.js';
 import { note, type Words } from '../../../working/note.js';
-import type { Working } from '../../../working/step.js';
-import { HEADINGS, type Heading } from '../../forces.js';
-import { amountOf, heldBack, judgeHeld, type RatedLayout, type SumUnit } from '../../held.js';
+import { HEADINGS, SIDE, toward } from '../../forces/directions.js';
+import { directShare, heldDirectly, ifKnown, judgeHeld } from '../../forces/held.js';
+import { inForce, type Sum, times } from '../../forces/sums.js';
+import { byCapacity, namesOf, type RatedLayout, runsOver, shareValues } from '../../forces/tie-downs.js';
 import type { ArticleLayout } from '../../layout.js';
+import type { RuleContext } from '../../rule-set.js';
 import { aboutGuidance, citeGuidance, GUIDANCE } from './cite.js';
 
 /**
  * The forces a load must be held against: all of its weight forward, half of it rearward and to each side.
  *
- * sum(LC · share) ≥ a · W over the direct tie-downs, LC the maker's rating and the share the part of the pull that
- * holds back; friction adds nothing. Both are our reading. The guidance, as far as read, gives no figure for what a
+ * sum(LC · cos α · cos β) ≥ a · W over the direct tie-downs, LC the maker's rating, by the part of the pull that holds
+ * back; friction adds nothing. Both are our reading. The guidance, as far as read, gives no figure for what a
  * tie-down over the load holds, nor does a plan say what blocking does: where one is needed the answer stays open.
  */
 export function judgeForces(
   { article, mass }: ArticleLayout,
   tieDowns: readonly RatedLayout[],
-  unit: SumUnit,
-  working: Working,
+  { working, units }: RuleContext,
 ): Check[] {
   const { id } = article;
   if (working.shown) {
@@ -29,31 +27,22 @@ export function judgeForces(
     citeGuidance(working, 'friction alone', 'memory', 'not to be relied on');
     citeGuidance(working, "the maker's rating", 'interpretation', 'lashing capacity, by its share in each direction');
   }
-  const isOver = ({ layout }: RatedLayout) => layout.tieDown.path === 'over-other-side';
-  const direct = tieDowns.filter((each) => !isOver(each));
-  const over = tieDowns.filter((each) => isOver(each) && each.rating.capacity?.value !== 0);
+  const direct = tieDowns.filter((each) => !runsOver(each)).map(byCapacity);
+  const over = tieDowns.filter((each) => runsOver(each) && each.rating.capacity?.value !== 0);
+  const show = inForce(units);
+  const weight: Sum = [{ quantity: mass }];
   return HEADINGS.map((heading) => {
-    const sideways = heading === 'left' || heading === 'right';
-    const about = aboutGuidance(heading, `Held ${sideways ? `to the ${heading}` : heading}`, id);
-    const a = accelerationOf(heading);
-    const asked: ExactTerm[] = [{ quantity: mass, times: [a] }];
-    const held = heldBack(direct, heading);
+    const about = aboutGuidance(heading, `Held ${toward(heading)}`, id);
+    const a = accelerations.rows[SIDE[heading]].c;
+    const asked = times(weight, a);
+    const held = heldDirectly(direct, heading);
     if (working.shown) {
       const subject = `${id} ${heading}`;
-      working.step(subject, 'F', 'a · W', { a, W: ratedLoadIn(mass, unit) }, amountOf(asked, unit), GUIDANCE);
-      working.step(
-        subject,
-        'R',
-        'sum(LC · share)',
-        held.shares.map(
-          ([name, share, limit]) =>
-            [`${name}, share ${share === null ? 'not known' : formatNumber(share)}`, limit] as const,
-        ),
-        held.missing.length === 0 ? amountOf(held.known, unit) : null,
-        GUIDANCE,
-      );
+      const values = shareValues(direct, 'share', (runs) => directShare(runs, heading, 0));
+      working.step(subject, 'F', 'a · W', { a, W: show(weight) }, show(asked), GUIDANCE);
+      working.step(subject, 'R', 'sum(LC · share)', values, ifKnown(held, show), GUIDANCE);
     }
-    const check = judgeHeld(about, asked, held, unit);
+    const check = judgeHeld(about, asked, held, show);
     const others = [
       ...(heading === 'forward' && article.blockedForward === true ? [note(BLOCKING)] : []),
       ...(over.length === 0 ? [] : [note(OVER_THE_LOAD, { tieDowns: namesOf(over) })]),
@@ -62,13 +51,6 @@ export function judgeForces(
     return settled ? check : undeterminedCheck(about, [...others, ...held.missing]);
   });
 }
-
-/** The share of the weight in a heading. */
-const accelerationOf = (heading: Heading): number =>
-  heading === 'forward' || heading === 'rearward' ? accelerations.rows[heading].c : accelerations.rows.sideways.c;
-
-const namesOf = (tieDowns: readonly RatedLayout[]): string =>
-  tieDowns.map(({ layout }) => layout.tieDown.id).join(', ');
 
 const BLOCKING: Words = [
   'BLOCKING_NOT_RATED',

@@ -1,10 +1,10 @@
-import { ratedLoadIn } from '../../../quantities/rated.js';
 import { ukDvsa2024Accelerations as accelerations } from '../../../tables/generated/uk-dvsa-2024-accelerations.js';
-import { forceUnitOf } from '../../held.js';
+import { usualCount } from '../../forces/outcome.js';
+import { inForce, times } from '../../forces/sums.js';
 import type { ReadArticle } from '../../plan.js';
 import type { ArticleRequirement, DirectionalRequirement, RuleContext, RuleSet } from '../../rule-set.js';
 import { GUIDANCE } from './cite.js';
-import { judgePlan, recommendedCount } from './judge-plan.js';
+import { judgePlan } from './judge-plan.js';
 
 /**
  * Load securing in the United Kingdom: the guidance for goods vehicles as updated in December 2024, as far as it was
@@ -15,7 +15,7 @@ import { judgePlan, recommendedCount } from './judge-plan.js';
  *   rules: ukDvsa_2024,
  *   article: { kind: 'machinery', mass: '1000 kg', length: '3 m' },
  * }).perDirection[0].againstLashingCapacity
- * // => 9806.65 N
+ * // => 9.80665 kN
  */
 export const ukDvsa_2024: RuleSet = {
   id: 'uk-dvsa-2024',
@@ -29,7 +29,8 @@ export const ukDvsa_2024: RuleSet = {
 
 /** What the guidance asks of one article: F = a · W each way, forward from tie-downs and blocking together. */
 function requirementOf({ article, mass }: ReadArticle, { working, units }: RuleContext): ArticleRequirement {
-  const unit = forceUnitOf(units);
+  const weight = [{ quantity: mass }];
+  const show = inForce(units);
   working.cite(accelerations.source);
   const { forward, rearward, sideways } = accelerations.rows;
   const directions: readonly (readonly [DirectionalRequirement['direction'], number])[] = [
@@ -39,12 +40,12 @@ function requirementOf({ article, mass }: ReadArticle, { working, units }: RuleC
   ];
   return {
     minimumCount: 0, // no number is asked
-    recommendedCount: recommendedCount(article),
+    recommendedCount: usualCount(article),
     requiredAggregate: null,
     options: [],
     perDirection: directions.map(([direction, a]) => {
-      const force = ratedLoadIn({ value: mass.value * a, unit: mass.unit }, unit);
-      working.step(`restraint ${direction}`, 'F', 'a · W', { a, W: ratedLoadIn(mass, unit) }, force, GUIDANCE);
+      const force = show(times(weight, a));
+      working.step(`restraint ${direction}`, 'F', 'a · W', { a, W: show(weight) }, force, GUIDANCE);
       return { direction, againstLashingCapacity: force, clause: GUIDANCE };
     }),
   };

@@ -1,20 +1,16 @@
-import { newRater } from '../../../assembly/rate-part.js';
-import { newLog, noteAssumptions } from '../../../assembly/show-parts.js';
 import { mapAt } from '../../../errors.js';
-import { ratedLoadIn } from '../../../quantities/rated.js';
-import { ukDvsa2024Accelerations as accelerations } from '../../../tables/generated/uk-dvsa-2024-accelerations.js';
-import { statedOnly } from '../../../tables/stated-only.js';
-import { type Check, countCheck } from '../../../working/check.js';
+import { marksAlone } from '../../../tables/rating-table.js';
+import type { Check } from '../../../working/check.js';
 import { type Note, note, type Words } from '../../../working/note.js';
-import { HEADINGS } from '../../forces.js';
-import { forceUnitOf, ratedLayouts } from '../../held.js';
+import { adviseOnCount, outcomeByForce } from '../../forces/outcome.js';
+import { forceUnitOf } from '../../forces/sums.js';
+import { countedTieDown, ratedLayouts, rateTieDowns } from '../../forces/tie-downs.js';
+import { sharingCautions } from '../../forces/unequal-sharing.js';
 import { type ArticleLayout, readLayout } from '../../layout.js';
-import type { Article, Plan, ReadArticle } from '../../plan.js';
-import { rateTieDown, type TieDownRating } from '../../rate-tie-down.js';
-import type { Applicability, ArticleOutcome, CountedTieDown, PlanOutcome, RuleContext } from '../../rule-set.js';
-import { showRating } from '../../show-rating.js';
-import { sharingCautions } from '../../unequal-sharing.js';
-import { aboutGuidance, citeGuidance, GUIDANCE } from './cite.js';
+import type { Plan, ReadArticle } from '../../plan.js';
+import type { TieDownRating } from '../../rate-tie-down.js';
+import type { Applicability, ArticleOutcome, PlanOutcome, RuleContext } from '../../rule-set.js';
+import { citeGuidance, GUIDANCE } from './cite.js';
 import { judgeForces } from './forces.js';
 import { judgeAnchorages } from './one-lashing-per-anchorage.js';
 import { adviseOnMixing } from './straps-and-chains.js';
@@ -24,16 +20,11 @@ export function judgePlan(plan: Plan, _articles: readonly ReadArticle[], context
   const { working, units } = context;
   const unit = forceUnitOf(units);
   const layouts = readLayout(plan);
-  const log = working.shown ? newLog() : undefined;
   // the guidance rates nothing by size: the maker's rating counts, which is taken to be the lashing capacity
-  const rater = newRater(statedOnly('uk-dvsa-2024', '2024', 'lashingCapacity', accelerations.source), log);
-  const ratings = mapAt(plan.tieDowns, 'tieDowns', (tieDown) => rateTieDown(rater, tieDown, working));
-  if (log !== undefined) {
-    for (const rating of ratings) showRating(working, rating, 'LC', unit, GUIDANCE);
-    noteAssumptions(working, log);
-  }
+  const table = marksAlone('lashingCapacity', 'uk-dvsa-2024');
+  const ratings = rateTieDowns(table, plan.tieDowns, working, 'LC', unit, GUIDANCE);
   const checks: Check[] = [judgeAnchorages(plan.tieDowns, working)];
-  const outcomes = layouts.map((layout) => judgeArticle(layout, ratings, checks, context));
+  const outcomes = mapAt(layouts, 'articles', (layout) => judgeArticle(layout, ratings, checks, context));
   working.cautions.push(NOT_LOOKED_AT);
   if (layouts.some(({ article }) => article.kind === 'machinery')) {
     citeGuidance(working, 'heavy plant', 'read', 'read in a page quoting it');
@@ -42,7 +33,12 @@ export function judgePlan(plan: Plan, _articles: readonly ReadArticle[], context
   return {
     applicability: NOT_DECIDED,
     articles: outcomes,
-    tieDowns: ratings.map((rating) => countedTieDown(rating, layouts, unit)),
+    // direct ones by their maker's rating; one over the load, or one that holds an accessory, with nothing
+    tieDowns: ratings.map((rating) => {
+      const { holds, path } = rating.tieDown;
+      const counts = path !== 'over-other-side' && layouts.some(({ article }) => article.id === holds);
+      return countedTieDown(rating, 'lashingCapacity', rating.capacity, counts ? 1 : 0, unit);
+    }),
     checks,
     inspections: [],
   };
@@ -52,58 +48,24 @@ function judgeArticle(
   layout: ArticleLayout,
   ratings: readonly TieDownRating[],
   checks: Check[],
-  { working, units }: RuleContext,
+  context: RuleContext,
 ): ArticleOutcome {
+  const { working } = context;
   const { article } = layout;
-  const held = ratedLayouts(layout, ratings);
+  // one that holds an accessory is no restraint of the machine
+  const held = ratedLayouts(layout, ratings).filter(({ rating }) => rating.tieDown.holds === article.id);
   const sound = held.filter(({ rating }) => rating.damaged.length === 0);
-  const recommended = recommendedCount(article);
   if (working.shown && article.blockedForward === undefined) {
     working.assumptions.push(note(TAKEN_AS_NOT_BLOCKED, { article: article.id }));
   }
+  const tieDowns = held.map(({ rating }) => rating.tieDown);
   checks.push(
-    ...judgeForces(layout, held, forceUnitOf(units), working),
-    adviseOnMixing(
-      article.id,
-      held.map(({ rating }) => rating.tieDown),
-      working,
-    ),
-    countCheck(
-      {
-        ...aboutGuidance('count', 'Number of tie-downs, as haulers do', article.id, 'practice'),
-        clause: 'common practice',
-      },
-      recommended,
-      sound.length,
-    ),
+    ...judgeForces(layout, held, context),
+    adviseOnMixing(article.id, tieDowns, working),
+    adviseOnCount(article, sound.length),
   );
-  working.cautions.push(...HEADINGS.flatMap((heading) => sharingCautions(layout, heading)));
-  return {
-    id: article.id,
-    rule: 'forces on the load',
-    count: sound.length,
-    minimumCount: 0, // no number is asked
-    recommendedCount: recommended,
-    requiredAggregate: null,
-    aggregate: null,
-    options: [],
-  };
-}
-
-/** Four for machines and vehicles, two for anything else: practice, the guidance as read asks for none. */
-export const recommendedCount = ({ kind }: Pick<Article, 'kind'>): number => (kind === 'general' ? 2 : 4);
-
-/** Direct ones by their maker's rating; one over the load, or one that holds an accessory, with nothing. */
-function countedTieDown(
-  { tieDown: { id, holds, path }, capacity, weakest }: TieDownRating,
-  articles: readonly ArticleLayout[],
-  unit: 'N' | 'lbf',
-): CountedTieDown {
-  const counts = path !== 'over-other-side' && articles.some(({ article }) => article.id === holds);
-  const credit = counts ? 1 : 0;
-  const rating = capacity === null ? null : ratedLoadIn(capacity, unit);
-  const counted = rating === null ? null : { value: rating.value * credit, unit };
-  return { id, holds, path, counts: 'lashingCapacity', rating, credit, counted, weakest };
+  working.cautions.push(...sharingCautions(layout));
+  return outcomeByForce(article, 'forces on the load', sound.length);
 }
 
 const NOT_DECIDED: Applicability = {

@@ -1,19 +1,37 @@
-import { newRater } from '../../../assembly/rate-part.js';
-import { newLog, noteAssumptions } from '../../../assembly/show-parts.js';
 import { mapAt } from '../../../errors.js';
-import { ratioOf } from '../../../quantities/exact.js';
-import { Quantity } from '../../../quantities/quantity.js';
-import { ratedLoadIn } from '../../../quantities/rated.js';
 import { us49cfr393102Criteria as criteria } from '../../../tables/generated/us-49cfr393-102-criteria.js';
-import { type CapacityTable, marksAlone } from '../../../tables/rating-table.js';
+import { marksAlone } from '../../../tables/rating-table.js';
 import { us49cfr393_108_2024 } from '../../../tables/us-49cfr393-108-2024.js';
-import { type Check, ratioCheck, undeterminedCheck } from '../../../working/check.js';
-import { type Note, note, type Words } from '../../../working/note.js';
-import { type CountedRun, HEADINGS, heldDirectly, pressingDown } from '../../forces.js';
-import { type ArticleLayout, readLayout, type TieDownLayout } from '../../layout.js';
+import type { Check } from '../../../working/check.js';
+import { type Note, note } from '../../../working/note.js';
+import { HEADINGS } from '../../forces/directions.js';
+import {
+  directShare,
+  downShare,
+  exactly,
+  heldDirectly,
+  heldDown,
+  ifKnown,
+  judgeHeld,
+  known,
+  pressedDown,
+  together,
+} from '../../forces/held.js';
+import { outcomeByForce } from '../../forces/outcome.js';
+import { forceUnitOf, inForce, type Sum, times } from '../../forces/sums.js';
+import {
+  byCapacity,
+  byPretension,
+  type RatedLayout,
+  ratedLayouts,
+  rateTieDowns,
+  runsOver,
+  shareValues,
+} from '../../forces/tie-downs.js';
+import { sharingCautions } from '../../forces/unequal-sharing.js';
+import { type ArticleLayout, readLayout } from '../../layout.js';
 import type { Plan } from '../../plan.js';
-import { rateTieDown, type TieDownRating } from '../../rate-tie-down.js';
-import type { ArticleOutcome, PlanOutcome, RuleContext } from '../../rule-set.js';
+import type { PlanOutcome, RuleContext } from '../../rule-set.js';
 import { applicability } from './390-5-applicability.js';
 import { inspections } from './392-9-inspection.js';
 import { aboutRule, cite } from './cite.js';
@@ -40,161 +58,99 @@ const ROW = { forward: 'forward', rearward: 'rearward', left: 'lateral', right: 
  * The sum takes for granted that the tie-downs share the load; a short stiff one reaches its limit first.
  */
 export function checkForces(plan: Plan, context: RuleContext): PlanOutcome {
-  const { working } = context;
+  const { working, units } = context;
   const layouts = readLayout(plan);
   const checks: Check[] = [];
   cite(working, '393.102(a)-(b)');
-  const byLimit = rated(plan, us49cfr393_108_2024, context);
-  const byStrength = rated(plan, marksAlone('breakingStrength'), context);
-  const articles = mapAt(layouts, 'articles', (layout): ArticleOutcome => {
-    checks.push(...checksOf(layout, byLimit, TESTS[0], context), ...checksOf(layout, byStrength, TESTS[1], context));
-    checks.push(checkDownward(layout, byLimit, context));
-    const count = layout.tieDowns.length;
-    const { id } = layout.article;
-    return {
-      id,
-      rule: '393.102',
-      count,
-      minimumCount: 0,
-      recommendedCount: 0,
-      requiredAggregate: null,
-      aggregate: null,
-      options: [],
-    };
+  const unit = forceUnitOf(units);
+  const byLimit = rateTieDowns(us49cfr393_108_2024, plan.tieDowns, working, 'WLL', unit, '393.108');
+  const marked = marksAlone('breakingStrength');
+  const byStrength = rateTieDowns(marked, plan.tieDowns, working, 'breaking strength', unit, '393.102(a)(1)');
+  const articles = mapAt(layouts, 'articles', (layout) => {
+    const [limited, strong] = [ratedLayouts(layout, byLimit), ratedLayouts(layout, byStrength)];
+    checks.push(...checksOf(layout, limited, TESTS[0], context), ...checksOf(layout, strong, TESTS[1], context));
+    checks.push(checkDownward(layout, limited, context));
+    working.cautions.push(...sharingCautions(layout));
+    return { ...outcomeByForce(layout.article, '393.102', limited.length), recommendedCount: 0 };
   });
   if (layouts.some(({ article }) => article.friction === undefined)) working.assumptions.push(NO_FRICTION);
   working.cautions.push(SHARED_EVENLY);
   return {
     applicability: applicability(plan.vehicle, working),
     articles,
-    tieDowns: plan.tieDowns.map(({ id, holds, path }) => {
-      const rating = byLimit.get(id)?.capacity ?? null;
-      return {
-        id,
-        holds,
-        path,
-        counts: 'workingLoadLimit',
-        rating,
-        credit: 1,
-        counted: rating,
-        weakest: byLimit.get(id)?.weakest ?? [],
-      };
-    }),
+    tieDowns: byLimit.map(({ tieDown: { id, holds, path }, capacity, weakest }) => ({
+      id,
+      holds,
+      path,
+      counts: 'workingLoadLimit',
+      rating: capacity,
+      credit: 1,
+      counted: capacity,
+      weakest,
+    })),
     checks,
     inspections: inspections(working),
   };
 }
 
-function rated({ tieDowns }: Plan, table: CapacityTable, { working }: RuleContext): Map<string, TieDownRating> {
-  const log = working.shown ? newLog() : undefined;
-  const rater = newRater(table, log);
-  const all = mapAt(tieDowns, 'tieDowns', (tieDown) => [tieDown.id, rateTieDown(rater, tieDown, working)] as const);
-  if (log !== undefined) {
-    for (const source of log.sources) working.cite(source);
-    noteAssumptions(working, log);
-  }
-  return new Map(all);
-}
-
 /** The four headings under one test. */
 function checksOf(
-  layout: ArticleLayout,
-  ratings: ReadonlyMap<string, TieDownRating>,
+  { article, mass }: ArticleLayout,
+  tieDowns: readonly RatedLayout[],
   { paragraph, column, strength }: Test,
   { working, units }: RuleContext,
 ): Check[] {
-  const { article, weight } = layout;
+  const weight: Sum = [{ quantity: mass }];
   const mu = article.friction ?? 0;
-  const pressed = pretensionDown(layout);
-  const { runs, missing } = countedRuns(layout, ratings);
+  const direct = tieDowns.filter((each) => !runsOver(each)).map(byCapacity);
+  const tight = tieDowns.filter(({ layout }) => layout.pretension !== undefined).map(byPretension);
+  const rubbing = together(known(times(weight, mu)), pressedDown(tight, exactly(mu)));
+  const show = inForce(units);
   return HEADINGS.map((heading): Check => {
-    const row = criteria.rows[ROW[heading]];
-    const about = aboutRule(
-      working,
-      paragraph,
-      `Force ${heading}, against the ${strength}`,
-      `${heading}/${article.id}`,
-      'interpretation',
-    );
-    const demand = row[column] * weight;
-    const held = heldDirectly(runs, heading, 0) + mu * (weight + pressed);
-    const { fits, utilization } = ratioOf(demand, held, () => compare(demand, held));
-    const unit = units === 'si' ? 'N' : 'lbf';
-    const shown = (newtons: number) => ratedLoadIn(new Quantity(newtons, 'N'), unit);
-    working.step(
-      `${article.id}, ${heading}, against the ${strength}`,
-      'R',
-      'sum(T · cos α · cos β) + μ · (W + sum(T0 · sin α))',
-      [
-        ...runs.map(({ force }, index) => [`T${index + 1}`, shown(force)] as const),
-        ['μ', mu],
-        ['W', shown(weight)],
-        ['sum(T0 · sin α)', shown(pressed)],
-      ],
-      shown(held),
-      about.clause,
-    );
-    if (!fits && missing.length > 0) return undeterminedCheck(about, missing);
-    return ratioCheck(about, fits, shown(demand), shown(held), utilization);
+    const title = `Force ${heading}, against the ${strength}`;
+    const about = aboutRule(working, paragraph, title, `${heading}/${article.id}`, 'interpretation');
+    const held = together(heldDirectly(direct, heading), rubbing);
+    if (working.shown) {
+      const values = [
+        ...shareValues(direct, 'cos α · cos β', (runs) => directShare(runs, heading, 0)),
+        ['μ', mu] as const,
+        ['W', show(weight)] as const,
+        ['sum(T0 · sin α)', ifKnown(pressedDown(tight), show)] as const,
+      ];
+      const expression = 'sum(T · cos α · cos β) + μ · (W + sum(T0 · sin α))';
+      const subject = `${article.id}, ${heading}, against the ${strength}`;
+      working.step(subject, 'R', expression, values, ifKnown(held, show), about.clause);
+    }
+    return judgeHeld(about, times(weight, criteria.rows[ROW[heading]][column]), held, show);
   });
 }
 
 /** 393.102(b): a downward force of a fifth of the weight, where the vehicle does not contain the cargo. */
 function checkDownward(
-  layout: ArticleLayout,
-  ratings: ReadonlyMap<string, TieDownRating>,
-  { working, units }: RuleContext,
+  { article, mass }: ArticleLayout,
+  tieDowns: readonly RatedLayout[],
+  context: RuleContext,
 ): Check {
-  const { article, weight } = layout;
-  const { runs, missing } = countedRuns(layout, ratings, true);
-  const about = aboutRule(
-    working,
-    '393.102(b)',
-    'Downward force, against the working load limit',
-    article.id,
-    'interpretation',
-  );
-  const demand = criteria.rows.vertical.g_against_wll * weight;
-  const held = runs.reduce((sum, { run, force }) => sum + force * Math.max(0, pressingDown(run)), 0);
-  const { fits, utilization } = ratioOf(demand, held, () => compare(demand, held));
-  if (!fits && missing.length > 0) return undeterminedCheck(about, missing);
-  const shown = (newtons: number) => ratedLoadIn(new Quantity(newtons, 'N'), units === 'si' ? 'N' : 'lbf');
-  return ratioCheck(about, fits, shown(demand), shown(held), utilization);
-}
-
-/** What the stated pretensions press the load down with. */
-function pretensionDown({ tieDowns }: ArticleLayout): number {
-  return tieDowns.reduce(
-    (sum, { runs, pretension = 0 }) =>
-      runs.reduce((down, run) => down + pretension * Math.max(0, pressingDown(run)), sum),
-    0,
-  );
-}
-
-const compare = (demand: number, held: number): -1 | 0 | 1 => (demand < held ? -1 : demand > held ? 1 : 0);
-
-/** The runs that hold by their strength, and what is missing of the rest. */
-function countedRuns(
-  { tieDowns }: ArticleLayout,
-  ratings: ReadonlyMap<string, TieDownRating>,
-  overToo = false,
-): { readonly runs: readonly CountedRun[]; readonly missing: readonly Note[] } {
-  const runs: CountedRun[] = [];
-  const missing: Note[] = [];
-  for (const { tieDown, runs: its } of tieDowns as readonly TieDownLayout[]) {
-    if (tieDown.path === 'over-other-side' && !overToo) continue;
-    const rating = ratings.get(tieDown.id);
-    if (its.length === 0) missing.push(note(NO_POINTS, { tieDown: tieDown.id }));
-    if (rating === undefined || rating.capacity === null) missing.push(...(rating?.missing ?? []));
-    else {
-      const force = ratedLoadIn(rating.capacity, 'N').value;
-      for (const run of its) runs.push({ run, force });
-    }
+  const { working, units } = context;
+  const title = 'Downward force, against the working load limit';
+  const about = aboutRule(working, '393.102(b)', title, article.id, 'interpretation');
+  const counted = tieDowns.map(byCapacity);
+  const held = heldDown(counted);
+  const show = inForce(units);
+  const demand = times([{ quantity: mass }], criteria.rows.vertical.g_against_wll);
+  if (working.shown) {
+    working.step(
+      `${article.id}, down`,
+      'R',
+      'sum(T · sin α)',
+      shareValues(counted, 'sin α', downShare),
+      ifKnown(held, show),
+      about.clause,
+    );
   }
-  return { runs, missing };
+  return judgeHeld(about, demand, held, show);
 }
 
-const NO_POINTS: Words = ['NO_POINTS', 'Tie-down {tieDown}: the points it runs between.'];
 const NO_FRICTION: Note = /* @__PURE__ */ note(['NO_FRICTION', 'Friction that is not stated counts nothing.']);
 const SHARED_EVENLY: Note = /* @__PURE__ */ note([
   'SHARED_EVENLY',

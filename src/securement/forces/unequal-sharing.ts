@@ -1,17 +1,21 @@
-import { type Note, note, type Words } from '../working/note.js';
-import { type Heading, holdingBack } from './forces.js';
-import type { ArticleLayout, TieDownLayout } from './layout.js';
-import type { TieDown } from './plan.js';
+import { type Note, note, type Words } from '../../working/note.js';
+import type { ArticleLayout, TieDownLayout } from '../layout.js';
+import type { TieDown } from '../plan.js';
+import { HEADINGS, type Heading, holdingBack } from './directions.js';
 
 /** Beyond this ratio of stiffness the stiffer tie-down takes most of the load before the other one helps. */
 const UNEQUAL = 2;
+
+/** What must be said of the tie-downs of an article, heading by heading. */
+export const sharingCautions = (layout: ArticleLayout): readonly Note[] =>
+  HEADINGS.flatMap((heading) => cautionsIn(layout, heading));
 
 /**
  * What must be said of tie-downs that hold the load back in one heading and do not share alike: stiffnesses apart by
  * more than 2 to 1, where they are given, and chain beside webbing. Stiffness along the heading: E·A / L · (X / L) for
  * a run of length L that reaches X along it.
  */
-export function sharingCautions({ article, tieDowns }: ArticleLayout, heading: Heading): readonly Note[] {
+function cautionsIn({ article, tieDowns }: ArticleLayout, heading: Heading): readonly Note[] {
   const holding = tieDowns.filter(
     ({ tieDown, runs }) => tieDown.path !== 'over-other-side' && runs.some((run) => holdingBack(run, heading) > 0),
   );
