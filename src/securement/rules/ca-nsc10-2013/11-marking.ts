@@ -5,7 +5,7 @@ import { caNsc102013Unmarked as unmarkedRules } from '../../../tables/generated/
 import { type Check, failedCheck, metCheck } from '../../../working/check.js';
 import { type Note, note, type Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
-import type { CreditedTieDown } from '../../credited-tie-down.js';
+import type { CreditedTieDown } from '../../counting/credited-tie-down.js';
 import type { TieDown } from '../../plan.js';
 import { rateTieDown } from '../../rate-tie-down.js';
 import type { RuleContext } from '../../rule-set.js';

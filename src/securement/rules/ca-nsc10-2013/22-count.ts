@@ -2,7 +2,7 @@ import { inUnit } from '../../../quantities/convert.js';
 import { caNsc102013Thresholds as thresholds } from '../../../tables/generated/ca-nsc10-2013-thresholds.js';
 import { note, type Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
-import { type CountByLength, countByLength } from '../../count-by-length.js';
+import { type CountByLength, countByLength } from '../../counting/count-by-length.js';
 import type { ReadArticle } from '../../plan.js';
 import { cite, clauseOf } from './cite.js';
 

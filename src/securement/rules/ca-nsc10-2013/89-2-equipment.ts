@@ -1,9 +1,9 @@
 import { type Check, failedCheck, metCheck, undeterminedCheck } from '../../../working/check.js';
 import { type Note, note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
-import { type CreditedTieDown, isRated, ratingNotKnown } from '../../credited-tie-down.js';
+import { type CreditedTieDown, isRated, ratingNotKnown } from '../../counting/credited-tie-down.js';
 import type { Accessory, ReadArticle } from '../../plan.js';
-import { aboutPractice } from '../../practice.js';
+import { aboutPractice } from '../../counting/practice.js';
 import { aboutRule } from './cite.js';
 
 /**

@@ -9,8 +9,8 @@ import {
   requiredAggregate,
   showAggregate,
   showRequired,
-} from '../../aggregate.js';
-import type { CreditedTieDown } from '../../credited-tie-down.js';
+} from '../../counting/aggregate.js';
+import type { CreditedTieDown } from '../../counting/credited-tie-down.js';
 import type { ReadArticle, TieDownPath } from '../../plan.js';
 import type { RuleContext } from '../../rule-set.js';
 import { aboutRule, cite, clauseOf } from './cite.js';

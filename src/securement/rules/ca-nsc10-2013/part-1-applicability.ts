@@ -4,7 +4,7 @@ import { ratedLoadIn } from '../../../quantities/rated.js';
 import { caNsc102013Thresholds as thresholds } from '../../../tables/generated/ca-nsc10-2013-thresholds.js';
 import { type Note, note, type Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
-import { readGrossMass } from '../../gross-mass.js';
+import { readGrossMass } from '../../counting/gross-mass.js';
 import type { Vehicle } from '../../plan.js';
 import type { Applicability } from '../../rule-set.js';
 import { cite, clauseOf } from './cite.js';

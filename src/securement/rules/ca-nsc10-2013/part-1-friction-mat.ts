@@ -2,7 +2,7 @@ import { ratedLoadIn } from '../../../quantities/rated.js';
 import { massUnitOf } from '../../../quantities/shared-units.js';
 import { caNsc102013Unmarked as unmarked } from '../../../tables/generated/ca-nsc10-2013-unmarked.js';
 import { note, type Words } from '../../../working/note.js';
-import { readFrictionMat } from '../../friction-mat.js';
+import { readFrictionMat } from '../../counting/friction-mat.js';
 import type { ReadArticle } from '../../plan.js';
 import type { RuleContext } from '../../rule-set.js';
 

@@ -1,8 +1,8 @@
-import { ratedLoadIn } from '../quantities/rated.js';
-import { type Note, note, type Words } from '../working/note.js';
-import type { ReadArticle } from './plan.js';
-import type { TieDownRating } from './rate-tie-down.js';
-import type { CountedTieDown } from './rule-set.js';
+import { ratedLoadIn } from '../../quantities/rated.js';
+import { type Note, note, type Words } from '../../working/note.js';
+import type { ReadArticle } from '../plan.js';
+import type { TieDownRating } from '../rate-tie-down.js';
+import type { CountedTieDown } from '../rule-set.js';
 
 /** A tie-down as a rule set counts it that adds up working load limits: its rating, and the share of it that counts. */
 export interface CreditedTieDown extends TieDownRating {

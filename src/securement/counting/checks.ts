@@ -6,8 +6,8 @@ import {
   metCheck,
   notApplicableCheck,
   undeterminedCheck,
-} from '../working/check.js';
-import { type Note, note, type Words } from '../working/note.js';
+} from '../../working/check.js';
+import { type Note, note, type Words } from '../../working/note.js';
 import { type CreditedTieDown, isRated, namesOf, ratingNotKnown } from './credited-tie-down.js';
 
 // Checks of rule sets that count tie-downs and add up their ratings; each set says which clause asks and of how many.

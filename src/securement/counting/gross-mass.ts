@@ -1,10 +1,10 @@
-import { mapAt } from '../errors.js';
-import { checkFlag, checkIds, checkList, checkObject, checkOneOf } from '../input-checks.js';
-import { compareExact } from '../quantities/exact.js';
-import type { QuantityLike } from '../quantities/quantity.js';
-import { readOptional } from '../quantities/read.js';
-import type { MassUnit } from '../quantities/units.js';
-import type { Vehicle, VehicleUnit } from './plan.js';
+import { mapAt } from '../../errors.js';
+import { checkFlag, checkIds, checkList, checkObject, checkOneOf } from '../../input-checks.js';
+import { compareExact } from '../../quantities/exact.js';
+import type { QuantityLike } from '../../quantities/quantity.js';
+import { readOptional } from '../../quantities/read.js';
+import type { MassUnit } from '../../quantities/units.js';
+import type { Vehicle, VehicleUnit } from '../plan.js';
 
 /** What a vehicle or combination weighs, or may weigh by its ratings. */
 export interface GrossMass {

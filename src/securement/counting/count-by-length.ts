@@ -1,6 +1,6 @@
-import { compareExact, stepsToCover } from '../quantities/exact.js';
-import type { QuantityLike } from '../quantities/quantity.js';
-import type { ReadArticle } from './plan.js';
+import { compareExact, stepsToCover } from '../../quantities/exact.js';
+import type { QuantityLike } from '../../quantities/quantity.js';
+import type { ReadArticle } from '../plan.js';
 
 /** Where a count by length and mass steps up; each limit itself belongs to the smaller count. */
 export interface CountLimits {

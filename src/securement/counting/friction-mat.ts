@@ -1,8 +1,8 @@
-import { fail } from '../errors.js';
-import { compareExact } from '../quantities/exact.js';
-import type { QuantityLike } from '../quantities/quantity.js';
-import { readOptional, readPositive } from '../quantities/read.js';
-import type { ReadArticle } from './plan.js';
+import { fail } from '../../errors.js';
+import { compareExact } from '../../quantities/exact.js';
+import type { QuantityLike } from '../../quantities/quantity.js';
+import { readOptional, readPositive } from '../../quantities/read.js';
+import type { ReadArticle } from '../plan.js';
 
 /** A friction mat with its quantities read. */
 export interface ReadFrictionMat {

@@ -1,10 +1,10 @@
-import { fail } from '../errors.js';
-import { inUnit } from '../quantities/convert.js';
-import { compareExactSums, type ExactTerm, ratioOf } from '../quantities/exact.js';
-import type { QuantityLike } from '../quantities/quantity.js';
-import { ratedLoadIn } from '../quantities/rated.js';
-import { type Check, type CheckSubject, ratioCheck, undeterminedCheck } from '../working/check.js';
-import type { Working } from '../working/step.js';
+import { fail } from '../../errors.js';
+import { inUnit } from '../../quantities/convert.js';
+import { compareExactSums, type ExactTerm, ratioOf } from '../../quantities/exact.js';
+import type { QuantityLike } from '../../quantities/quantity.js';
+import { ratedLoadIn } from '../../quantities/rated.js';
+import { type Check, type CheckSubject, ratioCheck, undeterminedCheck } from '../../working/check.js';
+import type { Working } from '../../working/step.js';
 import { type CreditedTieDown, ratingNotKnown } from './credited-tie-down.js';
 
 /** What the tie-downs of one article must reach together. */
