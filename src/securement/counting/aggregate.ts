@@ -28,50 +28,6 @@ export function requiredAggregate(mass: QuantityLike, share: number, unit: 'lb' 
   return { mass, share, required: { value: inUnit(mass, unit).value * share, unit } };
 }
 
-/**
- * Whether sum(credit · WLL) ≥ share · W. Equality passes, decided exactly.
- *
- * Where a rating is not known the check is still decided if it can be: it passes when the known ones are
- * enough, and fails when even the most that the others can be is too little.
- */
-export function judgeAggregate(
-  about: CheckSubject,
-  { mass, share, required }: RequiredAggregate,
-  tieDowns: readonly CreditedTieDown[],
-): Aggregate {
-  const { unit } = required;
-  const judge = (limitOf: (tieDown: CreditedTieDown) => QuantityLike | null): Check => {
-    const terms: ExactTerm[] = [];
-    for (const tieDown of tieDowns) {
-      const quantity = limitOf(tieDown);
-      if (quantity !== null) terms.push({ quantity, times: [tieDown.credit] });
-    }
-    const sum = sumOf(terms, unit);
-    const { fits, utilization } = ratioOf(required.value, sum, () =>
-      compareExactSums([{ quantity: mass, times: [share] }], terms),
-    );
-    return ratioCheck(about, fits, required, { value: sum, unit }, utilization);
-  };
-  const check = judge(({ capacity }) => capacity);
-  const known = 'capacity' in check ? (check.capacity as QuantityLike) : null;
-  const unknown = tieDowns.filter(({ capacity }) => capacity === null);
-  if (unknown.length === 0) return { aggregate: known, check };
-  if (check.verdict === 'pass') return { aggregate: null, check };
-  if (unknown.every(({ atMost }) => atMost !== null)) {
-    const highest = judge(({ capacity, atMost }) => capacity ?? atMost);
-    if (highest.verdict === 'fail') return { aggregate: null, check: highest };
-  }
-  return { aggregate: null, check: undeterminedCheck(about, [ratingNotKnown(tieDowns)]) };
-}
-
-function sumOf(terms: readonly ExactTerm[], unit: 'lb' | 'kg'): number {
-  let sum = 0;
-  for (const { quantity, times = [] } of terms) sum += ratedLoadIn(quantity, unit).value * (times[0] ?? 1);
-  if (sum === Number.POSITIVE_INFINITY)
-    fail('NOT_FINITE', '', 'limits of a possible size', sum, 'Check the numbers given.');
-  return sum;
-}
-
 /** The step of {@link requiredAggregate}. */
 export function showRequired(
   working: Working,
@@ -83,20 +39,62 @@ export function showRequired(
   working.step(subject, 'required aggregate', `${share} · W`, [['W', inUnit(mass, required.unit)]], required, clause);
 }
 
-/** The step of {@link judgeAggregate}. */
-export function showAggregate(
-  working: Working,
-  { subject, clause }: CheckSubject,
+/**
+ * Whether sum(credit · WLL) ≥ share · W, shown. Equality passes, decided exactly.
+ *
+ * Where a rating is not known the check is still decided if it can be: it passes when the known ones are
+ * enough, and fails when even the most that the others can be is too little.
+ */
+export function judgeAggregate(
+  about: CheckSubject,
+  { mass, share, required }: RequiredAggregate,
   tieDowns: readonly CreditedTieDown[],
-  aggregate: QuantityLike | null,
-): void {
-  if (!working.shown) return;
-  working.step(
-    subject,
-    'aggregate',
-    'sum(credit · WLL)',
-    tieDowns.map(({ tieDown, credit, capacity }) => [`${tieDown.id}, credit ${credit}`, capacity] as const),
-    aggregate,
-    clause,
-  );
+  working: Working,
+): Aggregate {
+  const { unit } = required;
+  let known = 0;
+  let most = 0;
+  let unknown = 0;
+  for (const { capacity, atMost, credit } of tieDowns) {
+    const limit = capacity ?? atMost;
+    const counted = limit === null ? Number.POSITIVE_INFINITY : ratedLoadIn(limit, unit).value * credit;
+    most += counted;
+    if (capacity === null) unknown++;
+    else known += counted;
+  }
+  if (known === Number.POSITIVE_INFINITY)
+    fail('NOT_FINITE', '', 'loads of a possible size', known, 'Check the numbers.');
+  const judge = (sum: number, limitOf: (tieDown: CreditedTieDown) => QuantityLike | null): Check => {
+    const { fits, utilization } = ratioOf(required.value, sum, () =>
+      compareExactSums([{ quantity: mass, times: [share] }], termsOf(tieDowns, limitOf)),
+    );
+    return ratioCheck(about, fits, required, { value: sum, unit }, utilization);
+  };
+  let check = judge(known, ({ capacity }) => capacity);
+  if (check.verdict === 'fail' && unknown > 0) {
+    const highest = Number.isFinite(most) ? judge(most, ({ capacity, atMost }) => capacity ?? atMost) : undefined;
+    check = highest?.verdict === 'fail' ? highest : undeterminedCheck(about, [ratingNotKnown(tieDowns)]);
+  }
+  const aggregate = unknown === 0 ? { value: known, unit } : null;
+  if (working.shown) {
+    working.step(
+      about.subject,
+      'aggregate',
+      'sum(credit · WLL)',
+      tieDowns.map(({ tieDown, credit, capacity }) => [`${tieDown.id}, credit ${credit}`, capacity] as const),
+      aggregate,
+      about.clause,
+    );
+  }
+  return { aggregate, check };
+}
+
+function termsOf(
+  tieDowns: readonly CreditedTieDown[],
+  limitOf: (tieDown: CreditedTieDown) => QuantityLike | null,
+): ExactTerm[] {
+  return tieDowns.flatMap((tieDown) => {
+    const quantity = limitOf(tieDown);
+    return quantity === null ? [] : [{ quantity, times: [tieDown.credit] }];
+  });
 }

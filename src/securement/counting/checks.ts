@@ -7,7 +7,7 @@ import {
   notApplicableCheck,
   undeterminedCheck,
 } from '../../working/check.js';
-import { type Note, note, type Words } from '../../working/note.js';
+import { type Note, note, plainNote, type Words } from '../../working/note.js';
 import { type CreditedTieDown, isRated, namesOf, ratingNotKnown } from './credited-tie-down.js';
 
 // Checks of rule sets that count tie-downs and add up their ratings; each set says which clause asks and of how many.
@@ -53,10 +53,7 @@ export function checkRated(about: CheckSubject, holding: readonly CreditedTieDow
   );
 }
 
-const ONE_END_ONLY: Note = /* @__PURE__ */ note(['ONE_END_ONLY', 'Not both ends are held.']);
+const ONE_END_ONLY: Note = /* @__PURE__ */ plainNote('ONE_END_ONLY', 'Not both ends are held.');
 const END_NOT_STATED: Words = ['END_NOT_STATED', 'The end that each of {tieDowns} holds.'];
 const DAMAGED: Words = ['DAMAGED_PART', 'Damaged, may not be used, counts zero: {parts}.'];
-const RATING_NOT_NEEDED: Note = /* @__PURE__ */ note([
-  'RATING_NOT_NEEDED',
-  'One is not; the others are enough without it.',
-]);
+const RATING_NOT_NEEDED: Note = /* @__PURE__ */ plainNote('RATING_NOT_NEEDED', 'One is not; the others are enough.');

@@ -1,16 +1,20 @@
+import { inUnit } from '../../quantities/convert.js';
 import { compareExact, stepsToCover } from '../../quantities/exact.js';
 import type { QuantityLike } from '../../quantities/quantity.js';
+import type { LengthUnit, MassUnit } from '../../quantities/units.js';
+import { note, type Words } from '../../working/note.js';
+import type { Working } from '../../working/step.js';
 import type { ReadArticle } from '../plan.js';
 
-/** Where a count by length and mass steps up; each limit itself belongs to the smaller count. */
+/** Where a count by length and mass steps up, as rows of a rule set's table; each limit itself belongs to the smaller count. */
 export interface CountLimits {
   /** One tie-down will do up to this length and this mass. */
-  readonly oneLength: QuantityLike;
-  readonly oneMass: QuantityLike;
+  readonly 'one-tie-down-length': QuantityLike<LengthUnit>;
+  readonly 'one-tie-down-mass': QuantityLike<MassUnit>;
   /** Two will do up to this length. */
-  readonly twoLength: QuantityLike;
+  readonly 'two-tie-down-length': QuantityLike<LengthUnit>;
   /** Every further step of length, or fraction of one, takes one more. */
-  readonly step: QuantityLike;
+  readonly 'length-step': QuantityLike<LengthUnit>;
 }
 
 export interface CountByLength {
@@ -21,17 +25,54 @@ export interface CountByLength {
 /**
  * The least number of tie-downs by length and mass, as North American rules count.
  *
- * Blocked forward: one for each step of length or fraction. Not blocked: one if short and light, two up to
- * `twoLength`, beyond that two and one more for each step or fraction.
+ * Blocked forward: one for each step of length or fraction. Not blocked: one if short and light, two up to the length
+ * for two, beyond that two and one more for each step or fraction.
  */
 export function countByLength({ article, mass, length }: ReadArticle, limits: CountLimits): CountByLength {
-  const { oneLength, oneMass, twoLength, step } = limits;
+  const step = limits['length-step'];
   if (article.blockedForward === true) return { count: stepsToCover(length, step), because: 'blocked forward' };
-  if (compareExact(length, oneLength) <= 0) {
-    const light = compareExact(mass, oneMass) <= 0;
+  if (compareExact(length, limits['one-tie-down-length']) <= 0) {
+    const light = compareExact(mass, limits['one-tie-down-mass']) <= 0;
     return light ? { count: 1, because: 'short and light' } : { count: 2, because: 'short and heavy' };
   }
-  if (compareExact(length, twoLength) <= 0) return { count: 2, because: 'middle' };
+  if (compareExact(length, limits['two-tie-down-length']) <= 0) return { count: 2, because: 'middle' };
   // 2 + ceil((L − step) / step), as the first two steps end at the same length, is one more than ceil(L / step)
   return { count: stepsToCover(length, step) + 1, because: 'long' };
 }
+
+/** The step of {@link countByLength}, in the units of the limits. */
+export function showCountByLength(
+  working: Working,
+  { article, mass, length }: ReadArticle,
+  limits: CountLimits,
+  { count, because }: CountByLength,
+  clause: string,
+): void {
+  const { value: one, unit } = limits['one-tie-down-length'];
+  const { value: light, unit: massUnit } = limits['one-tie-down-mass'];
+  const { value: two } = limits['two-tie-down-length'];
+  const { value: step } = limits['length-step'];
+  const expressions: Record<CountByLength['because'], string> = {
+    'blocked forward': `ceil(L / ${step} ${unit}), blocked forward`,
+    'short and light': `1 for L ≤ ${one} ${unit} and W ≤ ${light} ${massUnit}`,
+    'short and heavy': `2 for L ≤ ${one} ${unit} and W > ${light} ${massUnit}`,
+    middle: `2 for ${one} ${unit} < L ≤ ${two} ${unit}`,
+    long: `2 + ceil((L − ${two} ${unit}) / ${step} ${unit})`,
+  };
+  const short = because.startsWith('short');
+  working.step(
+    article.id,
+    'n by length',
+    expressions[because],
+    { L: inUnit(length, unit), ...(short && { W: inUnit(mass, massUnit) }) },
+    count,
+    clause,
+  );
+}
+
+/** What a count by length takes for granted of an article that says nothing of blocking. */
+export function noteBlocking(working: Working, { id, blockedForward }: ReadArticle['article']): void {
+  if (working.shown && blockedForward === undefined) working.assumptions.push(note(NOT_BLOCKED, { article: id }));
+}
+
+const NOT_BLOCKED: Words = ['NOT_BLOCKED_FORWARD', '{article} is taken as not blocked forward.'];

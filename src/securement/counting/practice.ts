@@ -1,7 +1,7 @@
 import { type Check, type CheckSubject, countCheck, failedCheck, metCheck } from '../../working/check.js';
 import { note, type Words } from '../../working/note.js';
-import { type CreditedTieDown, namesOf } from './credited-tie-down.js';
 import type { ReadArticle } from '../plan.js';
+import { type CreditedTieDown, namesOf } from './credited-tie-down.js';
 
 // What North American haulers do beyond the law. It is no clause of any rule set and decides no verdict.
 

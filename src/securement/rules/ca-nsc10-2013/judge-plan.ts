@@ -1,14 +1,14 @@
-import { newRater } from '../../../assembly/rate-part.js';
-import { newLog, noteAssumptions } from '../../../assembly/show-parts.js';
 import { mapAt } from '../../../errors.js';
 import { massUnitOf } from '../../../quantities/shared-units.js';
 import { caNsc10_chain_2013 } from '../../../tables/ca-nsc10-2013.js';
 import { type Check, countCheck, overallVerdict } from '../../../working/check.js';
 import { type Note, note } from '../../../working/note.js';
+import { NOT_LOOKED_AT } from '../../counting/cautions.js';
 import { checkBothEnds, checkCondition, checkRated } from '../../counting/checks.js';
 import { countedTieDown } from '../../counting/credited-tie-down.js';
-import type { Plan, ReadArticle } from '../../plan.js';
 import { aboutPractice, checkGrade, checkRecommendedCount, recommendedCount } from '../../counting/practice.js';
+import { rateAll } from '../../counting/rate-all.js';
+import type { Plan, ReadArticle } from '../../plan.js';
 import type { ArticleOutcome, PlanOutcome, RuleContext } from '../../rule-set.js';
 import { checkMarked, type MarkedTieDown, mayBeUsed, rateMarked } from './11-marking.js';
 import { checkTieDowns, type RuleOfArticle, ruleOf } from './88-89-vehicles.js';
@@ -23,13 +23,7 @@ import { showFrictionMat } from './part-1-friction-mat.js';
 /** Holds a plan against Part 1 and Division 7 of the standard, article by article. */
 export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context: RuleContext): PlanOutcome {
   const { working, units } = context;
-  const log = working.shown ? newLog() : undefined;
-  const rater = newRater(caNsc10_chain_2013, log);
-  const rated = mapAt(plan.tieDowns, 'tieDowns', (tieDown) => rateMarked(rater, tieDown, context));
-  if (log !== undefined) {
-    for (const source of log.sources) working.cite(source);
-    noteAssumptions(working, log);
-  }
+  const rated = rateAll(plan, caNsc10_chain_2013, working, (rater, tieDown) => rateMarked(rater, tieDown, context));
   const condition = aboutRule(
     working,
     { clause: 'Part 1', part: 'condition' },
@@ -40,7 +34,7 @@ export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context:
   const checks: Check[] = [checkCondition(condition, rated), checkMarked(rated, working)];
   const outcomes = mapAt(articles, 'articles', (read) => judgeArticle(read, rated, checks, context));
   if (rated.some(({ tieDown }) => tieDown.path !== 'over-other-side')) working.cautions.push(FULL_CREDIT);
-  working.cautions.push(DIRECTION_NOT_CHECKED, NOT_LOOKED_AT);
+  working.cautions.push(...NOT_LOOKED_AT);
   return {
     applicability: applicability(plan.vehicle, working),
     articles: outcomes,
@@ -114,12 +108,4 @@ function practiceChecks(
 const FULL_CREDIT: Note = /* @__PURE__ */ note([
   'FULL_CREDIT',
   'A tie-down fixed to the cargo or back on its own side counts in full here, and half in the United States.',
-]);
-const DIRECTION_NOT_CHECKED: Note = /* @__PURE__ */ note([
-  'DIRECTION_NOT_CHECKED',
-  'Directions are not looked at: of four direct chains only two resist forward movement.',
-]);
-const NOT_LOOKED_AT: Note = /* @__PURE__ */ note([
-  'NOT_LOOKED_AT',
-  'Not looked at either: chocks and brakes, edge protection, cargo side by side, the front-end structure, adjustability.',
 ]);

@@ -7,7 +7,6 @@ import {
   judgeAggregate,
   type RequiredAggregate,
   requiredAggregate,
-  showAggregate,
   showRequired,
 } from '../../counting/aggregate.js';
 import type { CreditedTieDown } from '../../counting/credited-tie-down.js';
@@ -43,7 +42,5 @@ export function checkAggregate(
 ): Aggregate {
   const { clause } = thresholds.rows['aggregate-fraction'];
   const about = aboutRule(working, { clause, part: 'aggregate' }, 'Aggregate working load limit', article);
-  const outcome = judgeAggregate(about, required, tieDowns);
-  showAggregate(working, about, tieDowns, outcome.aggregate);
-  return outcome;
+  return judgeAggregate(about, required, tieDowns, working);
 }

@@ -4,7 +4,7 @@ import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us
 import type { Working } from '../../../working/step.js';
 import type { Article, ReadArticle } from '../../plan.js';
 import type { CountOption } from '../../rule-set.js';
-import { countByLength } from './393-110-count.js';
+import { countOf } from './393-110-count.js';
 import { cite } from './cite.js';
 
 /** The rules open for an article: the weight class and each lawful way with its count, the least demanding first. */
@@ -26,7 +26,7 @@ export interface OpenRules {
  */
 export function openRules(read: ReadArticle, working: Working): OpenRules {
   const { article, mass } = read;
-  const byLength = countByLength(read, working);
+  const byLength = countOf(read, working);
   const general: CountOption = { rule: '393.110', minimumCount: byLength };
   if (article.kind === 'general') return choose(article, { heavy: false, byLength, options: [general] });
 
