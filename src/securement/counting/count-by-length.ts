@@ -19,7 +19,7 @@ export interface CountLimits {
 
 export interface CountByLength {
   readonly count: number;
-  readonly because: 'blocked forward' | 'short and light' | 'short and heavy' | 'middle' | 'long';
+  readonly because: 'special methods' | 'blocked forward' | 'short and light' | 'short and heavy' | 'middle' | 'long';
 }
 
 /**
@@ -40,39 +40,32 @@ export function countByLength({ article, mass, length }: ReadArticle, limits: Co
   return { count: stepsToCover(length, step) + 1, because: 'long' };
 }
 
-/** The step of {@link countByLength}, in the units of the limits. */
+/** The step of {@link countByLength}, and what is taken for granted; `special` says what special methods of fastening change. */
 export function showCountByLength(
   working: Working,
   { article, mass, length }: ReadArticle,
   limits: CountLimits,
   { count, because }: CountByLength,
   clause: string,
+  special: Words,
 ): void {
-  const { value: one, unit } = limits['one-tie-down-length'];
-  const { value: light, unit: massUnit } = limits['one-tie-down-mass'];
-  const { value: two } = limits['two-tie-down-length'];
-  const { value: step } = limits['length-step'];
-  const expressions: Record<CountByLength['because'], string> = {
-    'blocked forward': `ceil(L / ${step} ${unit}), blocked forward`,
-    'short and light': `1 for L ≤ ${one} ${unit} and W ≤ ${light} ${massUnit}`,
-    'short and heavy': `2 for L ≤ ${one} ${unit} and W > ${light} ${massUnit}`,
-    middle: `2 for ${one} ${unit} < L ≤ ${two} ${unit}`,
-    long: `2 + ceil((L − ${two} ${unit}) / ${step} ${unit})`,
-  };
-  const short = because.startsWith('short');
-  working.step(
-    article.id,
-    'n by length',
-    expressions[because],
-    { L: inUnit(length, unit), ...(short && { W: inUnit(mass, massUnit) }) },
-    count,
-    clause,
+  const { 'one-tie-down-length': short, 'one-tie-down-mass': light } = limits;
+  const [one, kept, two, step] = [short, light, limits['two-tie-down-length'], limits['length-step']].map(
+    ({ value, unit }) => `${value} ${unit}`,
   );
-}
-
-/** What a count by length takes for granted of an article that says nothing of blocking. */
-export function noteBlocking(working: Working, { id, blockedForward }: ReadArticle['article']): void {
-  if (working.shown && blockedForward === undefined) working.assumptions.push(note(NOT_BLOCKED, { article: id }));
+  const expression = {
+    'special methods': 'no count: fastened by special methods',
+    'blocked forward': `ceil(L / ${step}), blocked forward`,
+    'short and light': `1 for L ≤ ${one} and W ≤ ${kept}`,
+    'short and heavy': `2 for L ≤ ${one} and W > ${kept}`,
+    middle: `2 for ${one} < L ≤ ${two}`,
+    long: `2 + ceil((L − ${two}) / ${step})`,
+  }[because];
+  const L = inUnit(length, short.unit);
+  const values = expression.includes('W') ? { L, W: inUnit(mass, light.unit) } : { L };
+  working.step(article.id, 'n by length', expression, values, count, clause);
+  if (article.blockedForward === undefined) working.assumptions.push(note(NOT_BLOCKED, { article: article.id }));
+  if (article.specialMethods === true) working.assumptions.push(note(special, { article: article.id }));
 }
 
 const NOT_BLOCKED: Words = ['NOT_BLOCKED_FORWARD', '{article} is taken as not blocked forward.'];

@@ -20,10 +20,7 @@ export function ratingNotKnown(tieDowns: readonly CreditedTieDown[]): Note {
   return note(RATING_NOT_KNOWN, { tieDowns: namesOf(tieDowns.filter((each) => !isRated(each))) });
 }
 
-const RATING_NOT_KNOWN: Words = [
-  'RATING_NOT_KNOWN',
-  'The working load limit of {tieDowns}: a part or an anchor point is not rated.',
-];
+const RATING_NOT_KNOWN: Words = ['RATING_NOT_KNOWN', 'The working load limit of {tieDowns}.'];
 
 /** As results show it. One that holds an accessory is shown with its rating and counts in no article's aggregate. */
 export function countedTieDown(

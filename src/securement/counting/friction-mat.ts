@@ -1,55 +1,50 @@
 import { fail } from '../../errors.js';
 import { compareExact } from '../../quantities/exact.js';
-import type { QuantityLike } from '../../quantities/quantity.js';
 import { ratedLoadIn } from '../../quantities/rated.js';
 import { readOptional, readPositive } from '../../quantities/read.js';
 import { massUnitOf } from '../../quantities/shared-units.js';
-import type { Words } from '../../working/note.js';
-import type { ReadArticle } from '../plan.js';
+import { note, type Words } from '../../working/note.js';
+import type { FrictionMat, ReadArticle } from '../plan.js';
 import type { RuleContext } from '../rule-set.js';
 
-/** A friction mat with its quantities read. */
-export interface ReadFrictionMat {
-  readonly massOnMat: QuantityLike;
-  /** Horizontal resistance as marked; undefined where it is not. */
-  readonly ratedResistance: QuantityLike | undefined;
+/** What a rule set makes of a friction mat that is not marked. */
+export interface UnmarkedMat {
+  /** Share of the weight on it that it resists with. */
+  readonly share: number;
+  readonly expression: string;
+  readonly caution: Words;
 }
 
-/** The friction mat under an article, if there is one: it bears no more than the article's mass. */
-export function readFrictionMat({ article, mass }: ReadArticle): ReadFrictionMat | undefined {
-  const mat = article.frictionMat;
-  if (mat === undefined) return undefined;
-  const massOnMat = readPositive(mat.massOnMat, 'mass', 'frictionMat.massOnMat');
-  if (compareExact(massOnMat, mass) > 0) {
+/**
+ * Shows what a friction mat under an article resists: as marked, or else by the share of the weight on it. It bears no
+ * more than the article's mass.
+ */
+export function showFrictionMat(
+  { article, mass }: ReadArticle,
+  mat: FrictionMat,
+  unmarked: UnmarkedMat,
+  { working, units }: RuleContext,
+  clause?: string,
+): void {
+  const onMat = readPositive(mat.massOnMat, 'mass', 'frictionMat.massOnMat');
+  if (compareExact(onMat, mass) > 0) {
     fail(
       'CONFLICTING_FIELDS',
       'frictionMat.massOnMat',
       'at most the mass of the article',
-      `${massOnMat}`,
+      `${onMat}`,
       'Give what rests on the mat.',
     );
   }
-  return {
-    massOnMat,
-    ratedResistance: readOptional(mat.ratedResistance, 'ratedLoad', 'frictionMat.ratedResistance'),
-  };
-}
-
-/** The step of a friction mat: as marked, or without a mark the share of the weight on it that the rule set gives it. */
-export function showResistance(
-  { massOnMat, ratedResistance }: ReadFrictionMat,
-  article: string,
-  unmarked: { readonly share: number; readonly expression: string },
-  { working, units }: RuleContext,
-  clause?: string,
-): void {
-  const weight = ratedLoadIn(massOnMat, massUnitOf(units));
+  const marked = readOptional(mat.ratedResistance, 'ratedLoad', 'frictionMat.ratedResistance');
+  working.cautions.push(note(marked === undefined ? unmarked.caution : MAT_NOT_COUNTED, { article: article.id }));
+  const weight = ratedLoadIn(onMat, massUnitOf(units));
   working.step(
-    article,
+    article.id,
     'mat resistance',
-    ratedResistance === undefined ? unmarked.expression : 'as marked',
+    marked === undefined ? unmarked.expression : 'as marked',
     { 'weight on the mat': weight },
-    ratedResistance ?? { value: weight.value * unmarked.share, unit: weight.unit },
+    marked ?? { value: weight.value * unmarked.share, unit: weight.unit },
     clause,
   );
 }

@@ -1,7 +1,7 @@
 import { caNsc102013Thresholds as thresholds } from '../../../tables/generated/ca-nsc10-2013-thresholds.js';
-import { note, type Words } from '../../../working/note.js';
+import type { Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
-import { countByLength, noteBlocking, showCountByLength } from '../../counting/count-by-length.js';
+import { countByLength, showCountByLength } from '../../counting/count-by-length.js';
 import type { ReadArticle } from '../../plan.js';
 import { cite, clauseOf } from './cite.js';
 
@@ -16,13 +16,10 @@ const CLAUSE = 'section 22';
  */
 export function countOf(read: ReadArticle, working: Working): number {
   const { rows } = thresholds;
-  const { article } = read;
   const counted = countByLength(read, rows);
   if (working.shown) {
     cite(working, CLAUSE, rows['length-step'].provenance);
-    showCountByLength(working, read, rows, counted, clauseOf(CLAUSE));
-    noteBlocking(working, article);
-    if (article.specialMethods === true) working.assumptions.push(note(SPECIAL_METHODS, { article: article.id }));
+    showCountByLength(working, read, rows, counted, clauseOf(CLAUSE), SPECIAL_METHODS);
   }
   return counted.count;
 }

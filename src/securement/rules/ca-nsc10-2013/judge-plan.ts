@@ -18,7 +18,7 @@ import { inspections } from './inspection.js';
 import { checkAggregate, requiredOf } from './part-1-aggregate.js';
 import { applicability } from './part-1-applicability.js';
 import { showBlocking } from './part-1-blocking.js';
-import { showFrictionMat } from './part-1-friction-mat.js';
+import { showMat } from './part-1-friction-mat.js';
 
 /** Holds a plan against Part 1 and Division 7 of the standard, article by article. */
 export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context: RuleContext): PlanOutcome {
@@ -71,7 +71,7 @@ function judgeArticle(
   const articulation = checkArticulation(read, heavy, working);
   if (articulation !== undefined) checks.push(articulation);
   showBlocking(read, context);
-  showFrictionMat(read, context);
+  showMat(read, context);
   const recommended = recommendedCount(read, rule.minimumCount);
   checks.push(checkRecommendedCount(article.id, recommended, counted), ...practiceChecks(read, rule, counted));
   return {

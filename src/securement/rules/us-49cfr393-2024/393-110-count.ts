@@ -1,8 +1,7 @@
-import { inUnit } from '../../../quantities/convert.js';
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
-import { note, type Words } from '../../../working/note.js';
+import type { Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
-import { type CountByLength, countByLength, noteBlocking, showCountByLength } from '../../counting/count-by-length.js';
+import { type CountByLength, countByLength, showCountByLength } from '../../counting/count-by-length.js';
 import type { ReadArticle } from '../../plan.js';
 import { cite } from './cite.js';
 
@@ -17,35 +16,24 @@ import { cite } from './cite.js';
  */
 export function countOf(read: ReadArticle, working: Working): number {
   const { rows } = thresholds;
-  noteBlocking(working, read.article);
-  if (read.article.specialMethods === true) return exempt(read, working);
-  const counted = countByLength(read, rows);
+  const counted = read.article.specialMethods === true ? EXEMPT : countByLength(read, rows);
   if (working.shown) {
-    const paragraph = PARAGRAPHS[counted.because];
-    cite(working, paragraph, counted.because === 'middle' ? 'memory' : 'read');
-    showCountByLength(working, read, rows, counted, `49 CFR ${paragraph}`);
+    const { paragraph, provenance } = PARAGRAPHS[counted.because];
+    cite(working, paragraph, provenance);
+    showCountByLength(working, read, rows, counted, `49 CFR ${paragraph}`, SPECIAL_METHODS);
   }
   return counted.count;
 }
 
-const PARAGRAPHS: Readonly<Record<CountByLength['because'], string>> = {
-  'blocked forward': '393.110(c)',
-  'short and light': '393.110(b)(1)',
-  'short and heavy': '393.110(b)(2)(i)',
-  middle: '393.110(b)(2)(ii)',
-  long: '393.110(b)(3)',
-};
-
-function exempt({ article, length }: ReadArticle, working: Working): 0 {
-  if (working.shown) {
-    const expression = 'no count: fastened by special methods';
-    cite(working, '393.110(d)', 'memory');
-    working.step(article.id, 'n by length', expression, { L: inUnit(length, 'ft') }, 0, '49 CFR 393.110(d)');
-    working.assumptions.push(note(SPECIAL_METHODS, { article: article.id }));
-  }
-  return 0;
-}
-
+const EXEMPT: CountByLength = { count: 0, because: 'special methods' };
+const PARAGRAPHS = {
+  'special methods': { paragraph: '393.110(d)', provenance: 'memory' },
+  'blocked forward': { paragraph: '393.110(c)', provenance: 'read' },
+  'short and light': { paragraph: '393.110(b)(1)', provenance: 'read' },
+  'short and heavy': { paragraph: '393.110(b)(2)(i)', provenance: 'read' },
+  middle: { paragraph: '393.110(b)(2)(ii)', provenance: 'memory' },
+  long: { paragraph: '393.110(b)(3)', provenance: 'read' },
+} as const;
 const SPECIAL_METHODS: Words = [
   'SPECIAL_METHODS',
   '{article} is fastened by special methods: only the count by length does not bind it.',

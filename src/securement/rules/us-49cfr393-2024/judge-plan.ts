@@ -15,7 +15,7 @@ import { inspections } from './392-9-inspection.js';
 import { deemedPerformance } from './393-102-performance.js';
 import { checkNoDamage } from './393-104-condition.js';
 import { checkAggregate, requiredOf } from './393-106-aggregate.js';
-import { showFrictionMat } from './393-108-friction-mat.js';
+import { showMat } from './393-108-friction-mat.js';
 import { checkEveryPart, rateByWeakest } from './393-108-weakest-part.js';
 import { checkAccessory, checkArticulation, checkEnds } from './393-128-130-machines.js';
 import { aboutRule, cite } from './cite.js';
@@ -70,7 +70,7 @@ function judgeArticle(
   if (articulation !== undefined) checks.push(articulation);
   const met = overallVerdict(checks, start) === 'pass' && checks[0]?.verdict === 'pass';
   checks.push(deemedPerformance(article.id, met, working));
-  showFrictionMat(read, context);
+  showMat(read, context);
   const recommended = recommendedCount(read, option.minimumCount);
   addPracticeChecks(checks, read, { heavy, byLength, rule: option.rule, recommended }, counted, working);
   return {
