@@ -5,7 +5,7 @@ import type { QuantityLike } from '../../quantities/quantity.js';
 import { ratedLoadIn } from '../../quantities/rated.js';
 import { type Check, type CheckSubject, ratioCheck, undeterminedCheck } from '../../working/check.js';
 import type { Working } from '../../working/step.js';
-import { type CreditedTieDown, ratingNotKnown } from './credited-tie-down.js';
+import { type CreditedTieDown, isRated, ratingNotKnown } from './credited-tie-down.js';
 
 /** What the tie-downs of one article must reach together. */
 export interface RequiredAggregate {
@@ -52,30 +52,27 @@ export function judgeAggregate(
   working: Working,
 ): Aggregate {
   const { unit } = required;
-  let known = 0;
-  let most = 0;
-  let unknown = 0;
-  for (const { capacity, atMost, credit } of tieDowns) {
-    const limit = capacity ?? atMost;
-    const counted = limit === null ? Number.POSITIVE_INFINITY : ratedLoadIn(limit, unit).value * credit;
-    most += counted;
-    if (capacity === null) unknown++;
-    else known += counted;
-  }
-  if (known === Number.POSITIVE_INFINITY)
-    fail('NOT_FINITE', '', 'loads of a possible size', known, 'Check the numbers.');
-  const judge = (sum: number, limitOf: (tieDown: CreditedTieDown) => QuantityLike | null): Check => {
+  const judge = (limitOf: (tieDown: CreditedTieDown) => QuantityLike | null, unknown: number) => {
+    let sum = 0;
+    for (const tieDown of tieDowns) {
+      const limit = limitOf(tieDown);
+      sum += limit === null ? unknown : ratedLoadIn(limit, unit).value * tieDown.credit;
+    }
+    if (unknown === 0 && sum === Number.POSITIVE_INFINITY)
+      fail('NOT_FINITE', '', 'loads of a possible size', sum, 'Check the numbers.');
     const { fits, utilization } = ratioOf(required.value, sum, () =>
       compareExactSums([{ quantity: mass, times: [share] }], termsOf(tieDowns, limitOf)),
     );
     return ratioCheck(about, fits, required, { value: sum, unit }, utilization);
   };
-  let check = judge(known, ({ capacity }) => capacity);
-  if (check.verdict === 'fail' && unknown > 0) {
-    const highest = Number.isFinite(most) ? judge(most, ({ capacity, atMost }) => capacity ?? atMost) : undefined;
-    check = highest?.verdict === 'fail' ? highest : undeterminedCheck(about, [ratingNotKnown(tieDowns)]);
+  const open = !tieDowns.every(isRated);
+  const known = judge(({ capacity }) => capacity, 0);
+  let check: Check = known;
+  if (open && check.verdict === 'fail') {
+    const most = judge(({ capacity, atMost }) => capacity ?? atMost, Number.POSITIVE_INFINITY);
+    check = most.verdict === 'fail' ? most : undeterminedCheck(about, [ratingNotKnown(tieDowns)]);
   }
-  const aggregate = unknown === 0 ? { value: known, unit } : null;
+  const aggregate = open ? null : (known.capacity as QuantityLike);
   if (working.shown) {
     working.step(
       about.subject,

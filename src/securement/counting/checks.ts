@@ -36,21 +36,22 @@ function holdBothEnds(tieDowns: readonly CreditedTieDown[]): boolean {
 
 /** Whether no part is damaged, as the caller found. */
 export function checkCondition(about: CheckSubject, tieDowns: readonly CreditedTieDown[]): Check {
-  const damaged = tieDowns.flatMap(({ tieDown, damaged: parts }) => parts.map((part) => `${tieDown.id} ${part}`));
+  const damaged: string[] = [];
+  const open: Note[] = [];
+  for (const { tieDown, damaged: parts, missing } of tieDowns) {
+    for (const part of parts) damaged.push(`${tieDown.id} ${part}`);
+    for (const fact of missing) if (fact.code === 'CONDITION_UNDETERMINED') open.push(fact);
+  }
   if (damaged.length > 0) return failedCheck(about, note(DAMAGED, { parts: damaged.join(', ') }));
-  const open = tieDowns.flatMap(({ missing }) => missing.filter(({ code }) => code === 'CONDITION_UNDETERMINED'));
   return open.length > 0 ? undeterminedCheck(about, open) : metCheck(about);
 }
 
 /** Whether every part and anchor point is rated; where the others are enough without one that is not, it need not be. */
 export function checkRated(about: CheckSubject, holding: readonly CreditedTieDown[], enough: boolean): Check {
-  const unrated = holding.filter((each) => !isRated(each));
-  if (unrated.length === 0) return metCheck(about);
+  if (holding.every(isRated)) return metCheck(about);
   if (enough) return notApplicableCheck(about, RATING_NOT_NEEDED);
-  return undeterminedCheck(
-    about,
-    unrated.flatMap(({ missing }) => missing),
-  );
+  const missing = holding.filter((each) => !isRated(each)).flatMap(({ missing: facts }) => facts);
+  return undeterminedCheck(about, missing);
 }
 
 const ONE_END_ONLY: Note = /* @__PURE__ */ plainNote('ONE_END_ONLY', 'Not both ends are held.');

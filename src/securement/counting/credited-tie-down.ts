@@ -11,6 +11,21 @@ export interface CreditedTieDown extends TieDownRating {
 
 export const isRated = ({ capacity }: CreditedTieDown): boolean => capacity !== null;
 
+/** A rating with its credit, written out: a spread would cost the bulk check half of its speed. */
+export function withCredit(
+  { tieDown, capacity, atMost, weakest, missing, damaged, lowestGrade }: TieDownRating,
+  credit: number,
+): CreditedTieDown {
+  return { tieDown, capacity, atMost, weakest, missing, damaged, lowestGrade, credit };
+}
+
+/** None of its parts is damaged. */
+export const isSound = ({ damaged }: CreditedTieDown): boolean => damaged.length === 0;
+
+/** Those that hold an article or an accessory. */
+export const thatHold = <T extends CreditedTieDown>(tieDowns: readonly T[], id: string): T[] =>
+  tieDowns.filter(({ tieDown }) => tieDown.holds === id);
+
 /** The ids of tie-downs, as a sentence names them. */
 export const namesOf = (tieDowns: readonly CreditedTieDown[]): string =>
   tieDowns.map(({ tieDown }) => tieDown.id).join(', ');

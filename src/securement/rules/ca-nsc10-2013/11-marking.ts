@@ -5,7 +5,7 @@ import { caNsc102013Unmarked as unmarkedRules } from '../../../tables/generated/
 import { type Check, failedCheck, metCheck } from '../../../working/check.js';
 import { type Note, note, type Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
-import type { CreditedTieDown } from '../../counting/credited-tie-down.js';
+import { type CreditedTieDown, isSound } from '../../counting/credited-tie-down.js';
 import type { TieDown } from '../../plan.js';
 import { rateTieDown } from '../../rate-tie-down.js';
 import type { RuleContext } from '../../rule-set.js';
@@ -57,8 +57,7 @@ function isUnmarked({ code, params }: Note): boolean {
 }
 
 /** Neither damaged nor unmarked: it may be used, and counts in the number. */
-export const mayBeUsed = ({ damaged, unmarked }: MarkedTieDown): boolean =>
-  damaged.length === 0 && unmarked.length === 0;
+export const mayBeUsed = (tieDown: MarkedTieDown): boolean => isSound(tieDown) && tieDown.unmarked.length === 0;
 
 /** 11(4): since 2010 no tie-down may be used that is not marked. */
 export function checkMarked(tieDowns: readonly MarkedTieDown[], working: Working): Check {

@@ -5,8 +5,8 @@ import { type Check, countCheck, overallVerdict } from '../../../working/check.j
 import { type Note, note } from '../../../working/note.js';
 import { NOT_LOOKED_AT } from '../../counting/cautions.js';
 import { checkBothEnds, checkCondition, checkRated } from '../../counting/checks.js';
-import { countedTieDown } from '../../counting/credited-tie-down.js';
-import { aboutPractice, checkGrade, checkRecommendedCount, recommendedCount } from '../../counting/practice.js';
+import { countedTieDown, thatHold } from '../../counting/credited-tie-down.js';
+import { aboutPractice, checkPractice, recommendedCount } from '../../counting/practice.js';
 import { rateAll } from '../../counting/rate-all.js';
 import type { Plan, ReadArticle } from '../../plan.js';
 import type { ArticleOutcome, PlanOutcome, RuleContext } from '../../rule-set.js';
@@ -55,7 +55,7 @@ function judgeArticle(
   const { article } = read;
   const rule = ruleOf(read, working);
   const heavy = rule.rule === 'section 89';
-  const holding = rated.filter(({ tieDown }) => tieDown.holds === article.id);
+  const holding = thatHold(rated, article.id);
   const counted = holding.filter(mayBeUsed);
   const required = requiredOf(read, context);
   const { aggregate, check: strength } = checkAggregate(article.id, required, holding, working);
@@ -65,7 +65,7 @@ function judgeArticle(
   const about = aboutRule(working, everyPart, 'Every part and anchor point rated', article.id, 'memory');
   checks.push(strength, checkRated(about, holding, enough), ...ofRule);
   for (const accessory of article.accessories ?? []) {
-    const ties = rated.filter((each) => each.tieDown.holds === accessory.id && mayBeUsed(each));
+    const ties = thatHold(rated, accessory.id).filter(mayBeUsed);
     checks.push(checkAccessory(accessory, heavy, ties, working));
   }
   const articulation = checkArticulation(read, heavy, working);
@@ -73,7 +73,7 @@ function judgeArticle(
   showBlocking(read, context);
   showMat(read, context);
   const recommended = recommendedCount(read, rule.minimumCount);
-  checks.push(checkRecommendedCount(article.id, recommended, counted), ...practiceChecks(read, rule, counted));
+  checks.push(...checkPractice(article.id, recommended, counted, practiceChecks(read, rule, counted)));
   return {
     id: article.id,
     rule: rule.rule,
@@ -86,7 +86,7 @@ function judgeArticle(
   };
 }
 
-/** Beyond the standard as far as it was read: grade 70, both ends of a heavy machine, the count by length of a light one. */
+/** Beyond the standard as far as it was read: both ends of a heavy machine, the count by length of a light one. */
 function practiceChecks(
   { article }: ReadArticle,
   { rule, byLength, minimumCount }: RuleOfArticle,
@@ -100,8 +100,6 @@ function practiceChecks(
     const about = aboutPractice('length', 'Count by length, were it no light vehicle', article.id, 'section 22');
     checks.push(countCheck(about, byLength, counted.length));
   }
-  const grade = checkGrade(article.id, counted);
-  if (grade !== undefined) checks.push(grade);
   return checks;
 }
 

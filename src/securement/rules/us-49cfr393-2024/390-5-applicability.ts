@@ -1,4 +1,4 @@
-import { compareExactSums, type ExactTerm } from '../../../quantities/exact.js';
+import { compareExactSums } from '../../../quantities/exact.js';
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
 import { type Note, note, type Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
@@ -20,21 +20,20 @@ const CLAUSE = '49 CFR 390.5';
 export function applicability(vehicle: Vehicle | undefined, working: Working): Applicability {
   cite(working, '390.5');
   if (vehicle === undefined) return answer('undetermined', VEHICLE_NOT_STATED);
-  const { units, known, total, label: onLabel } = readGrossMass(vehicle, 'lb');
-  const label = vehicle.units.some(({ kind }) => kind === 'towed') ? onLabel : undefined;
+  const { units, known, total, label } = readGrossMass(vehicle, 'lb');
+  const onLabel = vehicle.units.some(({ kind }) => kind === 'towed') ? label : undefined;
+  const byLabel = onLabel === undefined ? [] : [{ quantity: onLabel }];
+  const gross = compareExactSums(known, byLabel) < 0 ? byLabel : known;
   const limit = thresholds.rows['commercial-vehicle-mass'];
-  const reaches = (terms: readonly ExactTerm[]) => compareExactSums(terms, [{ quantity: limit }]) >= 0;
-  const heavy = reaches(known) || (label !== undefined && reaches([{ quantity: label }]));
-  if (working.shown) {
-    working.step(
-      'vehicle',
-      'gross',
-      'max(label, sum(max(rating, weight)))',
-      [...units, ['label', label ?? 'none']],
-      label !== undefined && compareExactSums(known, [{ quantity: label }]) < 0 ? label : total,
-      CLAUSE,
-    );
-  }
+  const heavy = compareExactSums(gross, [{ quantity: limit }]) >= 0;
+  working.step(
+    'vehicle',
+    'gross',
+    'max(label, sum(max(rating, weight)))',
+    [...units, ['label', onLabel ?? 'none']],
+    gross === known ? total : (onLabel ?? null),
+    CLAUSE,
+  );
   const { interstateCommerce } = vehicle;
   if (interstateCommerce === false) return answer('does-not-apply', INTRASTATE);
   if (heavy)

@@ -4,7 +4,7 @@ import { massUnitOf } from '../../../quantities/shared-units.js';
 import type { Check } from '../../../working/check.js';
 import type { Working } from '../../../working/step.js';
 import { checkRated } from '../../counting/checks.js';
-import type { CreditedTieDown } from '../../counting/credited-tie-down.js';
+import { type CreditedTieDown, withCredit } from '../../counting/credited-tie-down.js';
 import type { TieDown } from '../../plan.js';
 import { rateTieDown } from '../../rate-tie-down.js';
 import type { RuleContext } from '../../rule-set.js';
@@ -22,7 +22,7 @@ export function rateByWeakest(rater: PartRater, tieDown: TieDown, { working, uni
     const subject = `tie-down ${tieDown.id}`;
     showSeries(working, rating.series, tieDown.parts ?? [], subject, massUnitOf(units), '49 CFR 393.108(a)');
   }
-  return { ...rating, credit: creditOf(tieDown.path) };
+  return withCredit(rating, creditOf(tieDown.path));
 }
 
 /** 393.108(a) for one article: every tie-down rated, or what is missing, unless strength, number and ends are enough without it. */

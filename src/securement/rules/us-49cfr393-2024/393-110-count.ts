@@ -18,8 +18,9 @@ export function countOf(read: ReadArticle, working: Working): number {
   const { rows } = thresholds;
   const counted = read.article.specialMethods === true ? EXEMPT : countByLength(read, rows);
   if (working.shown) {
-    const { paragraph, provenance } = PARAGRAPHS[counted.because];
-    cite(working, paragraph, provenance);
+    const paragraph = PARAGRAPHS[counted.because];
+    const recalled = paragraph === PARAGRAPHS.middle || paragraph === PARAGRAPHS['special methods'];
+    cite(working, paragraph, recalled ? 'memory' : 'read');
     showCountByLength(working, read, rows, counted, `49 CFR ${paragraph}`, SPECIAL_METHODS);
   }
   return counted.count;
@@ -27,12 +28,12 @@ export function countOf(read: ReadArticle, working: Working): number {
 
 const EXEMPT: CountByLength = { count: 0, because: 'special methods' };
 const PARAGRAPHS = {
-  'special methods': { paragraph: '393.110(d)', provenance: 'memory' },
-  'blocked forward': { paragraph: '393.110(c)', provenance: 'read' },
-  'short and light': { paragraph: '393.110(b)(1)', provenance: 'read' },
-  'short and heavy': { paragraph: '393.110(b)(2)(i)', provenance: 'read' },
-  middle: { paragraph: '393.110(b)(2)(ii)', provenance: 'memory' },
-  long: { paragraph: '393.110(b)(3)', provenance: 'read' },
+  'special methods': '393.110(d)',
+  'blocked forward': '393.110(c)',
+  'short and light': '393.110(b)(1)',
+  'short and heavy': '393.110(b)(2)(i)',
+  middle: '393.110(b)(2)(ii)',
+  long: '393.110(b)(3)',
 } as const;
 const SPECIAL_METHODS: Words = [
   'SPECIAL_METHODS',

@@ -3,9 +3,10 @@ import { massUnitOf } from '../../../quantities/shared-units.js';
 import { us49cfr393_108_2024 } from '../../../tables/us-49cfr393-108-2024.js';
 import { type Check, overallVerdict, type Verdict } from '../../../working/check.js';
 import { type Note, plainNote } from '../../../working/note.js';
+import type { Working } from '../../../working/step.js';
 import { NOT_LOOKED_AT } from '../../counting/cautions.js';
 import { checkCount } from '../../counting/checks.js';
-import { type CreditedTieDown, countedTieDown } from '../../counting/credited-tie-down.js';
+import { type CreditedTieDown, countedTieDown, isSound, thatHold } from '../../counting/credited-tie-down.js';
 import { recommendedCount } from '../../counting/practice.js';
 import { rateAll } from '../../counting/rate-all.js';
 import type { Plan, ReadArticle } from '../../plan.js';
@@ -20,7 +21,7 @@ import { checkEveryPart, rateByWeakest } from './393-108-weakest-part.js';
 import { checkAccessory, checkArticulation, checkEnds } from './393-128-130-machines.js';
 import { aboutRule, cite } from './cite.js';
 import { openRules } from './open-rules.js';
-import { addPracticeChecks } from './practice.js';
+import { practiceChecks } from './practice.js';
 
 /** Holds a plan against 49 CFR 390.5, 392.9 and 393.102 to 393.130, article by article. */
 export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context: RuleContext): PlanOutcome {
@@ -52,18 +53,17 @@ function judgeArticle(
   const { working } = context;
   const { article } = read;
   const start = checks.length;
-  const { heavy, byLength, options } = openRules(read, working);
-  const holds = ({ tieDown }: CreditedTieDown) => tieDown.holds === article.id;
-  const holding = rated.filter(holds);
+  const open = openRules(read, working);
+  const holding = thatHold(rated, article.id);
   const counted = holding.filter(isSound);
   const required = requiredOf(read, context);
   const { aggregate, check: strength } = checkAggregate(article.id, required, holding, working);
-  const { option, checks: optionChecks, verdict } = chooseOption(read, options, counted, context);
+  const { option, checks: optionChecks, verdict } = chooseOption(article.id, open.options, counted, working);
   const enough = strength.verdict === 'pass' && verdict === 'pass';
   checks.push(strength, checkEveryPart(article.id, holding, enough, working), ...optionChecks);
   const strict = option.rule === '393.130'; // by weight, or because the caller chose it
   article.accessories?.forEach((accessory) => {
-    const ties = rated.filter(({ tieDown, damaged }) => tieDown.holds === accessory.id && damaged.length === 0);
+    const ties = thatHold(rated, accessory.id).filter(isSound);
     checks.push(checkAccessory(accessory, article.kind, strict, ties, working));
   });
   const articulation = checkArticulation(read, strict, working);
@@ -72,7 +72,7 @@ function judgeArticle(
   checks.push(deemedPerformance(article.id, met, working));
   showMat(read, context);
   const recommended = recommendedCount(read, option.minimumCount);
-  addPracticeChecks(checks, read, { heavy, byLength, rule: option.rule, recommended }, counted, working);
+  checks.push(...practiceChecks(article.id, open, option.rule, recommended, counted, working));
   return {
     id: article.id,
     rule: option.rule,
@@ -81,11 +81,9 @@ function judgeArticle(
     recommendedCount: recommended,
     requiredAggregate: required.required,
     aggregate,
-    options,
+    options: open.options,
   };
 }
-
-const isSound = ({ damaged }: CreditedTieDown): boolean => damaged.length === 0;
 
 interface TriedOption {
   readonly option: CountOption;
@@ -95,14 +93,14 @@ interface TriedOption {
 
 /** The open rule that is met, else one that may be, else the least demanding one; each the first of its sort. */
 function chooseOption(
-  read: ReadArticle,
+  article: string,
   options: readonly CountOption[],
   counted: readonly CreditedTieDown[],
-  context: RuleContext,
+  working: Working,
 ): TriedOption {
   let best: TriedOption | undefined;
   for (const option of options) {
-    const checks = checksOfOption(read, option, counted, context);
+    const checks = checksOfOption(article, option, counted, working);
     const tried = { option, checks, verdict: overallVerdict(checks) };
     if (tried.verdict === 'pass') return tried;
     if (best === undefined || (best.verdict === 'fail' && tried.verdict === 'undetermined')) best = tried;
@@ -111,15 +109,15 @@ function chooseOption(
 }
 
 function checksOfOption(
-  { article }: ReadArticle,
+  article: string,
   { rule, minimumCount }: CountOption,
   counted: readonly CreditedTieDown[],
-  { working }: RuleContext,
+  working: Working,
 ): Check[] {
   const provenance = rule === '393.128' ? 'memory' : 'read';
-  const about = aboutRule(working, rule, 'Number of tie-downs', article.id, provenance);
+  const about = aboutRule(working, rule, 'Number of tie-downs', article, provenance);
   const count = checkCount(about, minimumCount, counted);
-  return rule === '393.110' ? [count] : [count, checkEnds(rule, article.id, counted, working)];
+  return rule === '393.110' ? [count] : [count, checkEnds(rule, article, counted, working)];
 }
 
 const HALF_CREDIT: Note = /* @__PURE__ */ plainNote(

@@ -26,37 +26,29 @@ export interface OpenRules {
  */
 export function openRules(read: ReadArticle, working: Working): OpenRules {
   const { article, mass } = read;
+  const { rows } = thresholds;
   const byLength = countOf(read, working);
   const general: CountOption = { rule: '393.110', minimumCount: byLength };
-  if (article.kind === 'general') return choose(article, { heavy: false, byLength, options: [general] });
+  if (article.kind === 'general') return choose(article, false, byLength, [general]);
 
-  const machine: CountOption = {
-    rule: '393.130',
-    minimumCount: Math.max(thresholds.rows['heavy-machinery-count'].value, byLength),
-  };
-  const vehicle: CountOption = { rule: '393.128', minimumCount: thresholds.rows['light-vehicle-count'].value };
+  const { value: four } = rows['heavy-machinery-count'];
+  const machine: CountOption = { rule: '393.130', minimumCount: Math.max(four, byLength) };
+  const vehicle: CountOption = { rule: '393.128', minimumCount: rows['light-vehicle-count'].value };
   const isMachine = article.kind === 'machinery';
   const heavy = isMachine
-    ? compareExact(mass, thresholds.rows['heavy-machinery-mass']) >= 0
-    : compareExact(mass, thresholds.rows['light-vehicle-mass']) > 0;
+    ? compareExact(mass, rows['heavy-machinery-mass']) >= 0
+    : compareExact(mass, rows['light-vehicle-mass']) > 0;
   cite(working, isMachine || heavy ? '393.130(a)' : '393.128(a)');
-  if (heavy) {
-    if (byLength > thresholds.rows['heavy-machinery-count'].value) {
-      cite(working, '393.130(c) with 393.110: max(4, count by length)', 'interpretation');
-    }
-    return choose(article, { heavy, byLength, options: [machine] });
-  }
-  if (!isMachine) return choose(article, { heavy, byLength, options: [vehicle] });
-  const options = byLength <= vehicle.minimumCount ? [general, vehicle, machine] : [vehicle, general, machine];
-  return choose(article, { heavy, byLength, options });
+  if (heavy && byLength > four) cite(working, '393.130(c) with 393.110: max(4, count by length)', 'interpretation');
+  if (heavy) return choose(article, heavy, byLength, [machine]);
+  if (!isMachine) return choose(article, heavy, byLength, [vehicle]);
+  const light = byLength <= vehicle.minimumCount ? [general, vehicle] : [vehicle, general];
+  return choose(article, heavy, byLength, [...light, machine]);
 }
 
-function choose({ securedUnder }: Article, open: OpenRules): OpenRules {
-  if (securedUnder === undefined) return open;
-  checkOneOf(
-    securedUnder,
-    open.options.map(({ rule }) => rule),
-    'securedUnder',
-  );
-  return { ...open, options: open.options.filter(({ rule }) => rule === securedUnder) };
+function choose({ securedUnder }: Article, heavy: boolean, byLength: number, open: readonly CountOption[]): OpenRules {
+  if (securedUnder === undefined) return { heavy, byLength, options: open };
+  const rules = open.map(({ rule }) => rule);
+  checkOneOf(securedUnder, rules, 'securedUnder');
+  return { heavy, byLength, options: open.filter(({ rule }) => rule === securedUnder) };
 }

@@ -5,45 +5,31 @@ import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us
 import { type Check, countCheck, ratioCheck } from '../../../working/check.js';
 import type { Working } from '../../../working/step.js';
 import type { CreditedTieDown } from '../../counting/credited-tie-down.js';
-import { aboutPractice, checkGrade, checkRecommendedCount } from '../../counting/practice.js';
-import type { ReadArticle } from '../../plan.js';
+import { aboutPractice, checkPractice } from '../../counting/practice.js';
 import { cite } from './cite.js';
-
-/** What the advice depends on. */
-interface Judged {
-  readonly heavy: boolean;
-  readonly byLength: number;
-  readonly rule: string;
-  readonly recommended: number;
-}
+import type { OpenRules } from './open-rules.js';
 
 /**
  * What haulers do beyond the regulation, and what a handbook of the agency asks. None of it is a clause of
  * 49 CFR 393, and none of it decides the verdict.
  */
-export function addPracticeChecks(
-  checks: Check[],
-  { article }: ReadArticle,
-  judged: Judged,
+export function practiceChecks(
+  subject: string,
+  { heavy, byLength }: OpenRules,
+  rule: string,
+  recommended: number,
   counted: readonly CreditedTieDown[],
   working: Working,
-): void {
-  const { heavy, byLength, rule, recommended } = judged;
-  const subject = article.id;
-  checks.push(checkRecommendedCount(subject, recommended, counted));
+): Check[] {
+  const more: Check[] = [];
   if (rule === '393.128' && byLength > 2) {
-    const about = aboutPractice(
-      'length',
-      'Count by length under 393.128, where readings differ',
-      subject,
-      '49 CFR 393.110(b)',
-    );
-    checks.push(countCheck(about, byLength, counted.length));
+    const title = 'Count by length under 393.128, where readings differ';
+    more.push(countCheck(aboutPractice('length', title, subject, '49 CFR 393.110(b)'), byLength, counted.length));
   }
-  const grade = checkGrade(subject, counted);
-  if (grade !== undefined) checks.push(grade);
+  const checks = checkPractice(subject, recommended, counted, more);
   const weakest = heavy ? leastOf(counted) : undefined;
   if (weakest !== undefined) checks.push(checkHandbookFloor(subject, weakest, working));
+  return checks;
 }
 
 /** A handbook of the agency asks at least 5,000 lb of each tie-down on heavy equipment; the regulation does not. */
