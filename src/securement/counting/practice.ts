@@ -15,24 +15,20 @@ export function recommendedCount({ article }: ReadArticle, minimumCount: number)
   return Math.max(article.kind === 'general' ? 2 : 4, minimumCount);
 }
 
-/**
- * What haulers do: as many as recommended, then what the rule set has to add, then chain of grade 70 or higher; lower
- * grades are lawful at their rating. Nothing is said of grades where no chain counts by one.
- */
-export function checkPractice(
-  subject: string,
-  recommended: number,
-  counted: readonly CreditedTieDown[],
-  more: readonly Check[],
-): Check[] {
-  const about = aboutPractice('count', 'Number of tie-downs, as haulers do', subject);
-  const checks = [countCheck(about, recommended, counted.length), ...more];
-  if (counted.some(({ lowestGrade }) => lowestGrade !== Number.POSITIVE_INFINITY)) {
-    const grade = aboutPractice('grade', 'Chain of grade 70 or higher, as haulers do', subject);
-    const low = namesOf(counted.filter(({ lowestGrade }) => lowestGrade < 70));
-    checks.push(low === '' ? metCheck(grade) : failedCheck(grade, note(BELOW_GRADE_70, { tieDowns: low })));
-  }
-  return checks;
+/** Whether there are as many as recommended. */
+export function checkRecommendedCount(subject: string, recommended: number, counted: readonly CreditedTieDown[]): Check {
+  return countCheck(aboutPractice('count', 'Number of tie-downs, as haulers do', subject), recommended, counted.length);
+}
+
+/** Haulers tie down with chain of grade 70 or higher; lower grades are lawful at their rating. Undefined without chain that counts by grade. */
+export function checkGrade(subject: string, counted: readonly CreditedTieDown[]): Check | undefined {
+  let lowest = Number.POSITIVE_INFINITY;
+  for (const { lowestGrade } of counted) lowest = Math.min(lowest, lowestGrade);
+  if (lowest === Number.POSITIVE_INFINITY) return undefined;
+  const about = aboutPractice('grade', 'Chain of grade 70 or higher, as haulers do', subject);
+  if (lowest >= 70) return metCheck(about);
+  const low = counted.filter(({ lowestGrade }) => lowestGrade < 70);
+  return failedCheck(about, note(BELOW_GRADE_70, { tieDowns: namesOf(low) }));
 }
 
 const BELOW_GRADE_70: Words = ['BELOW_GRADE_70', 'Lower or unmarked, lawful at its rating: {tieDowns}.'];

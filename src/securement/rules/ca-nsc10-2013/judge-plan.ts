@@ -6,7 +6,7 @@ import { type Note, note } from '../../../working/note.js';
 import { NOT_LOOKED_AT } from '../../counting/cautions.js';
 import { checkBothEnds, checkCondition, checkRated } from '../../counting/checks.js';
 import { countedTieDown, thatHold } from '../../counting/credited-tie-down.js';
-import { aboutPractice, checkPractice, recommendedCount } from '../../counting/practice.js';
+import { aboutPractice, checkGrade, checkRecommendedCount, recommendedCount } from '../../counting/practice.js';
 import { rateAll } from '../../counting/rate-all.js';
 import type { Plan, ReadArticle } from '../../plan.js';
 import type { ArticleOutcome, PlanOutcome, RuleContext } from '../../rule-set.js';
@@ -73,7 +73,7 @@ function judgeArticle(
   showBlocking(read, context);
   showMat(read, context);
   const recommended = recommendedCount(read, rule.minimumCount);
-  checks.push(...checkPractice(article.id, recommended, counted, practiceChecks(read, rule, counted)));
+  checks.push(checkRecommendedCount(article.id, recommended, counted), ...practiceChecks(read, rule, counted));
   return {
     id: article.id,
     rule: rule.rule,
@@ -86,7 +86,7 @@ function judgeArticle(
   };
 }
 
-/** Beyond the standard as far as it was read: both ends of a heavy machine, the count by length of a light one. */
+/** Beyond the standard as far as it was read: grade 70, both ends of a heavy machine, the count by length of a light one. */
 function practiceChecks(
   { article }: ReadArticle,
   { rule, byLength, minimumCount }: RuleOfArticle,
@@ -100,6 +100,8 @@ function practiceChecks(
     const about = aboutPractice('length', 'Count by length, were it no light vehicle', article.id, 'section 22');
     checks.push(countCheck(about, byLength, counted.length));
   }
+  const grade = checkGrade(article.id, counted);
+  if (grade !== undefined) checks.push(grade);
   return checks;
 }
 

@@ -21,7 +21,7 @@ import { checkEveryPart, rateByWeakest } from './393-108-weakest-part.js';
 import { checkAccessory, checkArticulation, checkEnds } from './393-128-130-machines.js';
 import { aboutRule, cite } from './cite.js';
 import { openRules } from './open-rules.js';
-import { practiceChecks } from './practice.js';
+import { addPracticeChecks } from './practice.js';
 
 /** Holds a plan against 49 CFR 390.5, 392.9 and 393.102 to 393.130, article by article. */
 export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context: RuleContext): PlanOutcome {
@@ -72,7 +72,7 @@ function judgeArticle(
   checks.push(deemedPerformance(article.id, met, working));
   showMat(read, context);
   const recommended = recommendedCount(read, option.minimumCount);
-  checks.push(...practiceChecks(article.id, open, option.rule, recommended, counted, working));
+  addPracticeChecks(checks, article.id, open, { rule: option.rule, recommended }, counted, working);
   return {
     id: article.id,
     rule: option.rule,

@@ -4,8 +4,8 @@ import { ratedLoadIn } from '../../../quantities/rated.js';
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
 import { type Check, countCheck, ratioCheck } from '../../../working/check.js';
 import type { Working } from '../../../working/step.js';
-import type { CreditedTieDown } from '../../counting/credited-tie-down.js';
-import { aboutPractice, checkPractice } from '../../counting/practice.js';
+import { type CreditedTieDown, isRated } from '../../counting/credited-tie-down.js';
+import { aboutPractice, checkGrade, checkRecommendedCount } from '../../counting/practice.js';
 import { cite } from './cite.js';
 import type { OpenRules } from './open-rules.js';
 
@@ -13,40 +13,31 @@ import type { OpenRules } from './open-rules.js';
  * What haulers do beyond the regulation, and what a handbook of the agency asks. None of it is a clause of
  * 49 CFR 393, and none of it decides the verdict.
  */
-export function practiceChecks(
+export function addPracticeChecks(
+  checks: Check[],
   subject: string,
   { heavy, byLength }: OpenRules,
-  rule: string,
-  recommended: number,
+  { rule, recommended }: { readonly rule: string; readonly recommended: number },
   counted: readonly CreditedTieDown[],
   working: Working,
-): Check[] {
-  const more: Check[] = [];
+): void {
+  checks.push(checkRecommendedCount(subject, recommended, counted));
   if (rule === '393.128' && byLength > 2) {
     const title = 'Count by length under 393.128, where readings differ';
-    more.push(countCheck(aboutPractice('length', title, subject, '49 CFR 393.110(b)'), byLength, counted.length));
+    checks.push(countCheck(aboutPractice('length', title, subject, '49 CFR 393.110(b)'), byLength, counted.length));
   }
-  const checks = checkPractice(subject, recommended, counted, more);
-  const weakest = heavy ? leastOf(counted) : undefined;
-  if (weakest !== undefined) checks.push(checkHandbookFloor(subject, weakest, working));
-  return checks;
+  const grade = checkGrade(subject, counted);
+  if (grade !== undefined) checks.push(grade);
+  if (heavy && counted.length > 0 && counted.every(isRated)) checks.push(checkHandbookFloor(subject, counted, working));
 }
 
 /** A handbook of the agency asks at least 5,000 lb of each tie-down on heavy equipment; the regulation does not. */
-function checkHandbookFloor(subject: string, weakest: QuantityLike, working: Working): Check {
+function checkHandbookFloor(subject: string, counted: readonly CreditedTieDown[], working: Working): Check {
   const { value, unit, clause } = thresholds.rows['handbook-tie-down-wll'];
   const floor = { value, unit };
+  const [weakest = floor] = counted.map(({ capacity }) => capacity as QuantityLike).sort(compareExact);
   cite(working, clause, 'read', "FMCSA Driver's Handbook on Cargo Securement, no part of the regulation");
   const { fits, utilization } = ratioOf(value, ratedLoadIn(weakest, unit).value, () => compareExact(floor, weakest));
   const about = aboutPractice('handbook', 'Least tie-down, by the handbook', subject, clause);
   return ratioCheck(about, fits, floor, weakest, utilization);
-}
-
-function leastOf(tieDowns: readonly CreditedTieDown[]): QuantityLike | undefined {
-  let least: QuantityLike | undefined;
-  for (const { capacity } of tieDowns) {
-    if (capacity === null) return undefined;
-    if (least === undefined || compareExact(capacity, least) < 0) least = capacity;
-  }
-  return least;
 }
