@@ -5,7 +5,8 @@ import type { QuantityLike } from '../../quantities/quantity.js';
 import { ratedLoadIn } from '../../quantities/rated.js';
 import { type Check, type CheckSubject, ratioCheck, undeterminedCheck } from '../../working/check.js';
 import type { Working } from '../../working/step.js';
-import { type CreditedTieDown, isRated, ratingNotKnown } from './credited-tie-down.js';
+import type { TieDownRating } from '../rate-tie-down.js';
+import { type Credit, isRated, ratingNotKnown } from './rated-tie-down.js';
 
 /** What the tie-downs of one article must reach together. */
 export interface RequiredAggregate {
@@ -39,6 +40,8 @@ export function showRequired(
   working.step(subject, 'required aggregate', `${share} · W`, [['W', inUnit(mass, required.unit)]], required, clause);
 }
 
+type Limit = (tieDown: TieDownRating) => QuantityLike | null;
+
 /**
  * Whether sum(credit · WLL) ≥ share · W, shown. Equality passes, decided exactly.
  *
@@ -48,20 +51,26 @@ export function showRequired(
 export function judgeAggregate(
   about: CheckSubject,
   { mass, share, required }: RequiredAggregate,
-  tieDowns: readonly CreditedTieDown[],
+  tieDowns: readonly TieDownRating[],
+  creditOf: Credit,
   working: Working,
 ): Aggregate {
   const { unit } = required;
-  const judge = (limitOf: (tieDown: CreditedTieDown) => QuantityLike | null, unknown: number) => {
+  const terms = (limitOf: Limit): ExactTerm[] =>
+    tieDowns.flatMap((each) => {
+      const quantity = limitOf(each);
+      return quantity === null ? [] : [{ quantity, times: [creditOf(each.tieDown.path)] }];
+    });
+  const judge = (limitOf: Limit, unknown: number) => {
     let sum = 0;
-    for (const tieDown of tieDowns) {
-      const limit = limitOf(tieDown);
-      sum += limit === null ? unknown : ratedLoadIn(limit, unit).value * tieDown.credit;
+    for (const each of tieDowns) {
+      const limit = limitOf(each);
+      sum += limit === null ? unknown : ratedLoadIn(limit, unit).value * creditOf(each.tieDown.path);
     }
     if (unknown === 0 && sum === Number.POSITIVE_INFINITY)
       fail('NOT_FINITE', '', 'loads of a possible size', sum, 'Check the numbers.');
     const { fits, utilization } = ratioOf(required.value, sum, () =>
-      compareExactSums([{ quantity: mass, times: [share] }], termsOf(tieDowns, limitOf)),
+      compareExactSums([{ quantity: mass, times: [share] }], terms(limitOf)),
     );
     return ratioCheck(about, fits, required, { value: sum, unit }, utilization);
   };
@@ -78,20 +87,10 @@ export function judgeAggregate(
       about.subject,
       'aggregate',
       'sum(credit · WLL)',
-      tieDowns.map(({ tieDown, credit, capacity }) => [`${tieDown.id}, credit ${credit}`, capacity] as const),
+      tieDowns.map(({ tieDown, capacity }) => [`${tieDown.id}, credit ${creditOf(tieDown.path)}`, capacity] as const),
       aggregate,
       about.clause,
     );
   }
   return { aggregate, check };
-}
-
-function termsOf(
-  tieDowns: readonly CreditedTieDown[],
-  limitOf: (tieDown: CreditedTieDown) => QuantityLike | null,
-): ExactTerm[] {
-  return tieDowns.flatMap((tieDown) => {
-    const quantity = limitOf(tieDown);
-    return quantity === null ? [] : [{ quantity, times: [tieDown.credit] }];
-  });
 }

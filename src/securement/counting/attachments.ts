@@ -1,7 +1,8 @@
 import { type Check, type CheckSubject, failedCheck, metCheck, undeterminedCheck } from '../../working/check.js';
 import { type Note, plainNote } from '../../working/note.js';
 import type { Accessory } from '../plan.js';
-import { type CreditedTieDown, isRated, ratingNotKnown } from './credited-tie-down.js';
+import type { TieDownRating } from '../rate-tie-down.js';
+import { isRated, ratingNotKnown } from './rated-tie-down.js';
 
 // What is mounted on an article and could move by itself. Each set says which clause asks and what it leaves open.
 
@@ -9,7 +10,7 @@ import { type CreditedTieDown, isRated, ratingNotKnown } from './credited-tie-do
 export function checkEquipmentHeld(
   about: CheckSubject,
   { lowered, locked }: Accessory,
-  ties: readonly CreditedTieDown[],
+  ties: readonly TieDownRating[],
 ): Check {
   if (locked === true || ties.some(isRated)) return metCheck(about);
   if (ties.length > 0) return undeterminedCheck(about, [ratingNotKnown(ties)]);
@@ -21,7 +22,7 @@ export function checkEquipmentHeld(
 export function checkLoweredAndTied(
   about: CheckSubject,
   { lowered }: Accessory,
-  ties: readonly CreditedTieDown[],
+  ties: readonly TieDownRating[],
   otherwise: (tied: boolean) => Check,
 ): Check {
   const tied = ties.some(isRated);

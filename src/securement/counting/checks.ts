@@ -8,19 +8,20 @@ import {
   undeterminedCheck,
 } from '../../working/check.js';
 import { type Note, note, plainNote, type Words } from '../../working/note.js';
-import { type CreditedTieDown, isRated, namesOf, ratingNotKnown } from './credited-tie-down.js';
+import type { TieDownRating } from '../rate-tie-down.js';
+import { isRated, namesOf, ratingNotKnown } from './rated-tie-down.js';
 
 // Checks of rule sets that count tie-downs and add up their ratings; each set says which clause asks and of how many.
 // A tie-down whose rating is not known may be no tie-down at all: what rests on it is not decided.
 
 /** Whether there are enough of them. */
-export function checkCount(about: CheckSubject, minimumCount: number, counted: readonly CreditedTieDown[]): Check {
+export function checkCount(about: CheckSubject, minimumCount: number, counted: readonly TieDownRating[]): Check {
   const open = counted.filter(isRated).length < minimumCount && minimumCount <= counted.length;
   return open ? undeterminedCheck(about, [ratingNotKnown(counted)]) : countCheck(about, minimumCount, counted.length);
 }
 
 /** Whether they hold both ends of the cargo; the end each one holds is the caller's to state. */
-export function checkBothEnds(about: CheckSubject, counted: readonly CreditedTieDown[]): Check {
+export function checkBothEnds(about: CheckSubject, counted: readonly TieDownRating[]): Check {
   if (holdBothEnds(counted.filter(isRated))) return metCheck(about);
   if (holdBothEnds(counted)) return undeterminedCheck(about, [ratingNotKnown(counted)]);
   const unstated = counted.filter(({ tieDown }) => tieDown.end === undefined);
@@ -28,14 +29,14 @@ export function checkBothEnds(about: CheckSubject, counted: readonly CreditedTie
   return undeterminedCheck(about, [note(END_NOT_STATED, { tieDowns: namesOf(unstated) })]);
 }
 
-function holdBothEnds(tieDowns: readonly CreditedTieDown[]): boolean {
+function holdBothEnds(tieDowns: readonly TieDownRating[]): boolean {
   return (
     tieDowns.some(({ tieDown }) => tieDown.end === 'front') && tieDowns.some(({ tieDown }) => tieDown.end === 'rear')
   );
 }
 
 /** Whether no part is damaged, as the caller found. */
-export function checkCondition(about: CheckSubject, tieDowns: readonly CreditedTieDown[]): Check {
+export function checkCondition(about: CheckSubject, tieDowns: readonly TieDownRating[]): Check {
   const damaged: string[] = [];
   const open: Note[] = [];
   for (const { tieDown, damaged: parts, missing } of tieDowns) {
@@ -47,7 +48,7 @@ export function checkCondition(about: CheckSubject, tieDowns: readonly CreditedT
 }
 
 /** Whether every part and anchor point is rated; where the others are enough without one that is not, it need not be. */
-export function checkRated(about: CheckSubject, holding: readonly CreditedTieDown[], enough: boolean): Check {
+export function checkRated(about: CheckSubject, holding: readonly TieDownRating[], enough: boolean): Check {
   if (holding.every(isRated)) return metCheck(about);
   if (enough) return notApplicableCheck(about, RATING_NOT_NEEDED);
   const missing = holding.filter((each) => !isRated(each)).flatMap(({ missing: facts }) => facts);

@@ -1,7 +1,8 @@
 import { type Check, type CheckSubject, countCheck, failedCheck, metCheck } from '../../working/check.js';
 import { note, type Words } from '../../working/note.js';
 import type { ReadArticle } from '../plan.js';
-import { type CreditedTieDown, namesOf } from './credited-tie-down.js';
+import type { TieDownRating } from '../rate-tie-down.js';
+import { namesOf } from './rated-tie-down.js';
 
 // What North American haulers do beyond the law. It is no clause of any rule set and decides no verdict.
 
@@ -16,12 +17,12 @@ export function recommendedCount({ article }: ReadArticle, minimumCount: number)
 }
 
 /** Whether there are as many as recommended. */
-export function checkRecommendedCount(subject: string, recommended: number, counted: readonly CreditedTieDown[]): Check {
+export function checkRecommendedCount(subject: string, recommended: number, counted: readonly TieDownRating[]): Check {
   return countCheck(aboutPractice('count', 'Number of tie-downs, as haulers do', subject), recommended, counted.length);
 }
 
 /** Haulers tie down with chain of grade 70 or higher; lower grades are lawful at their rating. Undefined without chain that counts by grade. */
-export function checkGrade(subject: string, counted: readonly CreditedTieDown[]): Check | undefined {
+export function checkGrade(subject: string, counted: readonly TieDownRating[]): Check | undefined {
   let lowest = Number.POSITIVE_INFINITY;
   for (const { lowestGrade } of counted) lowest = Math.min(lowest, lowestGrade);
   if (lowest === Number.POSITIVE_INFINITY) return undefined;

@@ -8,9 +8,9 @@ import {
   LOWERED_NOT_STATED,
   NOT_HELD,
 } from '../../counting/attachments.js';
-import type { CreditedTieDown } from '../../counting/credited-tie-down.js';
 import { aboutPractice } from '../../counting/practice.js';
 import type { Accessory, ReadArticle } from '../../plan.js';
+import type { TieDownRating } from '../../rate-tie-down.js';
 import { aboutRule } from './cite.js';
 
 /**
@@ -21,7 +21,7 @@ import { aboutRule } from './cite.js';
 export function checkAccessory(
   accessory: Accessory,
   heavy: boolean,
-  ties: readonly CreditedTieDown[],
+  ties: readonly TieDownRating[],
   working: Working,
 ): Check {
   const about = aboutRule(

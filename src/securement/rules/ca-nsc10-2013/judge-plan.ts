@@ -5,9 +5,9 @@ import { type Check, countCheck, overallVerdict } from '../../../working/check.j
 import { type Note, note } from '../../../working/note.js';
 import { NOT_LOOKED_AT } from '../../counting/cautions.js';
 import { checkBothEnds, checkCondition, checkRated } from '../../counting/checks.js';
-import { countedTieDown, thatHold } from '../../counting/credited-tie-down.js';
 import { aboutPractice, checkGrade, checkRecommendedCount, recommendedCount } from '../../counting/practice.js';
 import { rateAll } from '../../counting/rate-all.js';
+import { countedTieDown, thatHold } from '../../counting/rated-tie-down.js';
 import type { Plan, ReadArticle } from '../../plan.js';
 import type { ArticleOutcome, PlanOutcome, RuleContext } from '../../rule-set.js';
 import { checkMarked, type MarkedTieDown, mayBeUsed, rateMarked } from './11-marking.js';
@@ -15,7 +15,7 @@ import { checkTieDowns, type RuleOfArticle, ruleOf } from './88-89-vehicles.js';
 import { checkAccessory, checkArticulation } from './89-2-equipment.js';
 import { aboutRule } from './cite.js';
 import { inspections } from './inspection.js';
-import { checkAggregate, requiredOf } from './part-1-aggregate.js';
+import { checkAggregate, creditOf, requiredOf } from './part-1-aggregate.js';
 import { applicability } from './part-1-applicability.js';
 import { showBlocking } from './part-1-blocking.js';
 import { showMat } from './part-1-friction-mat.js';
@@ -38,7 +38,7 @@ export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context:
   return {
     applicability: applicability(plan.vehicle, working),
     articles: outcomes,
-    tieDowns: rated.map((each) => countedTieDown(each, articles, massUnitOf(units))),
+    tieDowns: rated.map((each) => countedTieDown(each, creditOf, articles, massUnitOf(units))),
     checks,
     inspections: inspections(working),
   };

@@ -1,7 +1,7 @@
 import type { Check } from '../../../working/check.js';
 import type { Working } from '../../../working/step.js';
 import { checkCondition } from '../../counting/checks.js';
-import type { CreditedTieDown } from '../../counting/credited-tie-down.js';
+import type { TieDownRating } from '../../rate-tie-down.js';
 import { aboutRule } from './cite.js';
 
 /**
@@ -9,6 +9,6 @@ import { aboutRule } from './cite.js';
  * percentage of wear for chain; whether a part is damaged is the caller's finding. A damaged part also counts
  * zero in the aggregate and its tie-down does not count in the number.
  */
-export function checkNoDamage(tieDowns: readonly CreditedTieDown[], working: Working): Check {
+export function checkNoDamage(tieDowns: readonly TieDownRating[], working: Working): Check {
   return checkCondition(aboutRule(working, '393.104(b)', 'No damaged part', 'tie-downs'), tieDowns);
 }

@@ -8,9 +8,10 @@ import {
   requiredAggregate,
   showRequired,
 } from '../../counting/aggregate.js';
-import type { CreditedTieDown } from '../../counting/credited-tie-down.js';
 import type { ReadArticle } from '../../plan.js';
+import type { TieDownRating } from '../../rate-tie-down.js';
 import type { RuleContext } from '../../rule-set.js';
+import { creditOf } from './393-106-credit.js';
 import { aboutRule } from './cite.js';
 
 /** 393.106(d): half of the weight, 0.5 · W. */
@@ -25,11 +26,11 @@ export function requiredOf({ mass }: ReadArticle, { units }: RuleContext): Requi
 export function checkAggregate(
   article: string,
   required: RequiredAggregate,
-  tieDowns: readonly CreditedTieDown[],
+  tieDowns: readonly TieDownRating[],
   working: Working,
 ): Aggregate {
   const about = aboutRule(working, '393.106(d)', 'Aggregate working load limit', article);
-  const outcome = judgeAggregate(about, required, tieDowns, working);
+  const outcome = judgeAggregate(about, required, tieDowns, creditOf, working);
   showRequired(working, article, required, about.clause);
   return outcome;
 }

@@ -4,11 +4,9 @@ import { massUnitOf } from '../../../quantities/shared-units.js';
 import type { Check } from '../../../working/check.js';
 import type { Working } from '../../../working/step.js';
 import { checkRated } from '../../counting/checks.js';
-import { type CreditedTieDown, withCredit } from '../../counting/credited-tie-down.js';
 import type { TieDown } from '../../plan.js';
-import { rateTieDown } from '../../rate-tie-down.js';
+import { rateTieDown, type TieDownRating } from '../../rate-tie-down.js';
 import type { RuleContext } from '../../rule-set.js';
-import { creditOf } from './393-106-credit.js';
 import { aboutRule } from './cite.js';
 
 /**
@@ -16,19 +14,19 @@ import { aboutRule } from './cite.js';
  * the anchor points it is fixed to. (b)-(g): the maker's mark governs; without one the tables do, and an
  * unmarked chain counts as grade 30.
  */
-export function rateByWeakest(rater: PartRater, tieDown: TieDown, { working, units }: RuleContext): CreditedTieDown {
+export function rateByWeakest(rater: PartRater, tieDown: TieDown, { working, units }: RuleContext): TieDownRating {
   const rating = rateTieDown(rater, tieDown, working);
   if (working.shown && rating.series !== undefined) {
     const subject = `tie-down ${tieDown.id}`;
     showSeries(working, rating.series, tieDown.parts ?? [], subject, massUnitOf(units), '49 CFR 393.108(a)');
   }
-  return withCredit(rating, creditOf(tieDown.path));
+  return rating;
 }
 
 /** 393.108(a) for one article: every tie-down rated, or what is missing, unless strength, number and ends are enough without it. */
 export function checkEveryPart(
   article: string,
-  holding: readonly CreditedTieDown[],
+  holding: readonly TieDownRating[],
   enough: boolean,
   working: Working,
 ): Check {

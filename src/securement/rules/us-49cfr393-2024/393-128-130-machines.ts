@@ -10,8 +10,8 @@ import {
   NOT_HELD,
 } from '../../counting/attachments.js';
 import { checkBothEnds } from '../../counting/checks.js';
-import type { CreditedTieDown } from '../../counting/credited-tie-down.js';
 import type { Accessory, ArticleKind, ReadArticle } from '../../plan.js';
+import type { TieDownRating } from '../../rate-tie-down.js';
 import { aboutRule } from './cite.js';
 
 /**
@@ -19,7 +19,7 @@ import { aboutRule } from './cite.js';
  * the caller's to state. Under 393.130(c)(2) mounting points made for the purpose will do in place of the ends,
  * so tie-downs at one end only are not yet a violation there.
  */
-export function checkEnds(rule: string, article: string, counted: readonly CreditedTieDown[], working: Working): Check {
+export function checkEnds(rule: string, article: string, counted: readonly TieDownRating[], working: Working): Check {
   const title = 'Restraint at front and rear';
   if (rule === '393.128') return checkBothEnds(aboutRule(working, '393.128(b)', title, article, 'memory'), counted);
   const about = aboutRule(working, '393.130(c)', title, article);
@@ -40,7 +40,7 @@ export function checkAccessory(
   accessory: Accessory,
   kind: ArticleKind,
   strict: boolean,
-  ties: readonly CreditedTieDown[],
+  ties: readonly TieDownRating[],
   working: Working,
 ): Check {
   const guidance = !strict && kind === 'machinery';

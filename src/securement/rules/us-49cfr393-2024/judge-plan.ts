@@ -6,16 +6,18 @@ import { type Note, plainNote } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import { NOT_LOOKED_AT } from '../../counting/cautions.js';
 import { checkCount } from '../../counting/checks.js';
-import { type CreditedTieDown, countedTieDown, isSound, thatHold } from '../../counting/credited-tie-down.js';
 import { recommendedCount } from '../../counting/practice.js';
 import { rateAll } from '../../counting/rate-all.js';
+import { countedTieDown, isSound, thatHold } from '../../counting/rated-tie-down.js';
 import type { Plan, ReadArticle } from '../../plan.js';
+import type { TieDownRating } from '../../rate-tie-down.js';
 import type { ArticleOutcome, CountOption, PlanOutcome, RuleContext } from '../../rule-set.js';
 import { applicability } from './390-5-applicability.js';
 import { inspections } from './392-9-inspection.js';
 import { deemedPerformance } from './393-102-performance.js';
 import { checkNoDamage } from './393-104-condition.js';
 import { checkAggregate, requiredOf } from './393-106-aggregate.js';
+import { creditOf } from './393-106-credit.js';
 import { showMat } from './393-108-friction-mat.js';
 import { checkEveryPart, rateByWeakest } from './393-108-weakest-part.js';
 import { checkAccessory, checkArticulation, checkEnds } from './393-128-130-machines.js';
@@ -31,7 +33,7 @@ export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context:
   const checks: Check[] = [checkNoDamage(rated, working)];
   const outcomes = mapAt(articles, 'articles', (read) => judgeArticle(read, rated, checks, context));
   const unit = massUnitOf(units);
-  const tieDowns = rated.map((each) => countedTieDown(each, articles, unit));
+  const tieDowns = rated.map((each) => countedTieDown(each, creditOf, articles, unit));
   if (rated.some(({ tieDown }) => tieDown.path === 'vehicle-to-cargo')) working.cautions.push(HALF_CREDIT);
   working.cautions.push(...NOT_LOOKED_AT);
   return {
@@ -46,7 +48,7 @@ export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context:
 /** Judges one article and adds its checks to the list, whose first is the condition of all parts. */
 function judgeArticle(
   read: ReadArticle,
-  rated: readonly CreditedTieDown[],
+  rated: readonly TieDownRating[],
   checks: Check[],
   context: RuleContext,
 ): ArticleOutcome {
@@ -95,7 +97,7 @@ interface TriedOption {
 function chooseOption(
   article: string,
   options: readonly CountOption[],
-  counted: readonly CreditedTieDown[],
+  counted: readonly TieDownRating[],
   working: Working,
 ): TriedOption {
   let best: TriedOption | undefined;
@@ -111,7 +113,7 @@ function chooseOption(
 function checksOfOption(
   article: string,
   { rule, minimumCount }: CountOption,
-  counted: readonly CreditedTieDown[],
+  counted: readonly TieDownRating[],
   working: Working,
 ): Check[] {
   const provenance = rule === '393.128' ? 'memory' : 'read';

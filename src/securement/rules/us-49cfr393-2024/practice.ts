@@ -4,8 +4,9 @@ import { ratedLoadIn } from '../../../quantities/rated.js';
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
 import { type Check, countCheck, ratioCheck } from '../../../working/check.js';
 import type { Working } from '../../../working/step.js';
-import { type CreditedTieDown, isRated } from '../../counting/credited-tie-down.js';
 import { aboutPractice, checkGrade, checkRecommendedCount } from '../../counting/practice.js';
+import { isRated } from '../../counting/rated-tie-down.js';
+import type { TieDownRating } from '../../rate-tie-down.js';
 import { cite } from './cite.js';
 import type { OpenRules } from './open-rules.js';
 
@@ -18,7 +19,7 @@ export function addPracticeChecks(
   subject: string,
   { heavy, byLength }: OpenRules,
   { rule, recommended }: { readonly rule: string; readonly recommended: number },
-  counted: readonly CreditedTieDown[],
+  counted: readonly TieDownRating[],
   working: Working,
 ): void {
   checks.push(checkRecommendedCount(subject, recommended, counted));
@@ -32,7 +33,7 @@ export function addPracticeChecks(
 }
 
 /** A handbook of the agency asks at least 5,000 lb of each tie-down on heavy equipment; the regulation does not. */
-function checkHandbookFloor(subject: string, counted: readonly CreditedTieDown[], working: Working): Check {
+function checkHandbookFloor(subject: string, counted: readonly TieDownRating[], working: Working): Check {
   const { value, unit, clause } = thresholds.rows['handbook-tie-down-wll'];
   const floor = { value, unit };
   const [weakest = floor] = counted.map(({ capacity }) => capacity as QuantityLike).sort(compareExact);
