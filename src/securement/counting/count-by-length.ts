@@ -17,9 +17,24 @@ export interface CountLimits {
   readonly 'length-step': QuantityLike<LengthUnit>;
 }
 
+/** What a rule set says of each case of its count: the paragraph and the formula. */
+export interface CountCase {
+  readonly paragraph: string;
+  readonly formula: string;
+}
+
+export interface CountCases {
+  readonly blocked: CountCase;
+  readonly shortAndLight: CountCase;
+  readonly shortAndHeavy: CountCase;
+  readonly middle: CountCase;
+  readonly long: CountCase;
+}
+
+/** A count with the case that it falls under. */
 export interface CountByLength {
   readonly count: number;
-  readonly because: 'special methods' | 'blocked forward' | 'short and light' | 'short and heavy' | 'middle' | 'long';
+  readonly as: CountCase;
 }
 
 /**
@@ -28,16 +43,20 @@ export interface CountByLength {
  * Blocked forward: one for each step of length or fraction. Not blocked: one if short and light, two up to the length
  * for two, beyond that two and one more for each step or fraction.
  */
-export function countByLength({ article, mass, length }: ReadArticle, limits: CountLimits): CountByLength {
+export function countByLength(
+  { article, mass, length }: ReadArticle,
+  limits: CountLimits,
+  { blocked, shortAndLight, shortAndHeavy, middle, long }: CountCases,
+): CountByLength {
   const step = limits['length-step'];
-  if (article.blockedForward === true) return { count: stepsToCover(length, step), because: 'blocked forward' };
+  if (article.blockedForward === true) return { count: stepsToCover(length, step), as: blocked };
   if (compareExact(length, limits['one-tie-down-length']) <= 0) {
     const light = compareExact(mass, limits['one-tie-down-mass']) <= 0;
-    return light ? { count: 1, because: 'short and light' } : { count: 2, because: 'short and heavy' };
+    return light ? { count: 1, as: shortAndLight } : { count: 2, as: shortAndHeavy };
   }
-  if (compareExact(length, limits['two-tie-down-length']) <= 0) return { count: 2, because: 'middle' };
+  if (compareExact(length, limits['two-tie-down-length']) <= 0) return { count: 2, as: middle };
   // 2 + ceil((L − step) / step), as the first two steps end at the same length, is one more than ceil(L / step)
-  return { count: stepsToCover(length, step) + 1, because: 'long' };
+  return { count: stepsToCover(length, step) + 1, as: long };
 }
 
 /** The step of {@link countByLength}, and what is taken for granted; `special` says what special methods of fastening change. */
@@ -45,25 +64,13 @@ export function showCountByLength(
   working: Working,
   { article, mass, length }: ReadArticle,
   limits: CountLimits,
-  { count, because }: CountByLength,
+  { count, as: { formula } }: CountByLength,
   clause: string,
   special: Words,
 ): void {
-  const { 'one-tie-down-length': short, 'one-tie-down-mass': light } = limits;
-  const [one, kept, two, step] = [short, light, limits['two-tie-down-length'], limits['length-step']].map(
-    ({ value, unit }) => `${value} ${unit}`,
-  );
-  const expression = {
-    'special methods': 'no count: fastened by special methods',
-    'blocked forward': `ceil(L / ${step}), blocked forward`,
-    'short and light': `1 for L ≤ ${one} and W ≤ ${kept}`,
-    'short and heavy': `2 for L ≤ ${one} and W > ${kept}`,
-    middle: `2 for ${one} < L ≤ ${two}`,
-    long: `2 + ceil((L − ${two}) / ${step})`,
-  }[because];
-  const L = inUnit(length, short.unit);
-  const values = expression.includes('W') ? { L, W: inUnit(mass, light.unit) } : { L };
-  working.step(article.id, 'n by length', expression, values, count, clause);
+  const L = inUnit(length, limits['length-step'].unit);
+  const values = formula.includes('W') ? { L, W: inUnit(mass, limits['one-tie-down-mass'].unit) } : { L };
+  working.step(article.id, 'n by length', formula, values, count, clause);
   if (article.blockedForward === undefined) working.assumptions.push(note(NOT_BLOCKED, { article: article.id }));
   if (article.specialMethods === true) working.assumptions.push(note(special, { article: article.id }));
 }

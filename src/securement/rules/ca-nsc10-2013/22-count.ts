@@ -1,11 +1,9 @@
 import { caNsc102013Thresholds as thresholds } from '../../../tables/generated/ca-nsc10-2013-thresholds.js';
 import type { Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
-import { countByLength, showCountByLength } from '../../counting/count-by-length.js';
+import { type CountCases, countByLength, showCountByLength } from '../../counting/count-by-length.js';
 import type { ReadArticle } from '../../plan.js';
 import { cite, clauseOf } from './cite.js';
-
-const CLAUSE = 'section 22';
 
 /**
  * Section 22: the least number of tie-downs by length and mass.
@@ -16,14 +14,22 @@ const CLAUSE = 'section 22';
  */
 export function countOf(read: ReadArticle, working: Working): number {
   const { rows } = thresholds;
-  const counted = countByLength(read, rows);
+  const counted = countByLength(read, rows, CASES);
   if (working.shown) {
-    cite(working, CLAUSE, rows['length-step'].provenance);
-    showCountByLength(working, read, rows, counted, clauseOf(CLAUSE), SPECIAL_METHODS);
+    const { paragraph } = counted.as;
+    cite(working, paragraph, rows['length-step'].provenance);
+    showCountByLength(working, read, rows, counted, clauseOf(paragraph), SPECIAL_METHODS);
   }
   return counted.count;
 }
 
+const CASES: CountCases = {
+  blocked: { paragraph: 'section 22', formula: 'ceil(L / 3.04 m), blocked forward' },
+  shortAndLight: { paragraph: 'section 22', formula: '1 for L ≤ 1.52 m and W ≤ 500 kg' },
+  shortAndHeavy: { paragraph: 'section 22', formula: '2 for L ≤ 1.52 m and W > 500 kg' },
+  middle: { paragraph: 'section 22', formula: '2 for 1.52 m < L ≤ 3.04 m' },
+  long: { paragraph: 'section 22', formula: '2 + ceil((L − 3.04 m) / 3.04 m)' },
+};
 const SPECIAL_METHODS: Words = [
   'SPECIAL_METHODS_NOT_READ',
   '{article} is stated as fastened by special methods; no exception for that was read here, so the count binds.',

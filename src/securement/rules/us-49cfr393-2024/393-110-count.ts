@@ -1,7 +1,12 @@
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
 import type { Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
-import { type CountByLength, countByLength, showCountByLength } from '../../counting/count-by-length.js';
+import {
+  type CountByLength,
+  type CountCases,
+  countByLength,
+  showCountByLength,
+} from '../../counting/count-by-length.js';
 import type { ReadArticle } from '../../plan.js';
 import { cite } from './cite.js';
 
@@ -16,25 +21,26 @@ import { cite } from './cite.js';
  */
 export function countOf(read: ReadArticle, working: Working): number {
   const { rows } = thresholds;
-  const counted = read.article.specialMethods === true ? EXEMPT : countByLength(read, rows);
+  const counted = read.article.specialMethods === true ? EXEMPT : countByLength(read, rows, CASES);
   if (working.shown) {
-    const paragraph = PARAGRAPHS[counted.because];
-    const recalled = paragraph === PARAGRAPHS.middle || paragraph === PARAGRAPHS['special methods'];
-    cite(working, paragraph, recalled ? 'memory' : 'read');
+    const { paragraph } = counted.as;
+    cite(working, paragraph, counted === EXEMPT || counted.as === CASES.middle ? 'memory' : 'read');
     showCountByLength(working, read, rows, counted, `49 CFR ${paragraph}`, SPECIAL_METHODS);
   }
   return counted.count;
 }
 
-const EXEMPT: CountByLength = { count: 0, because: 'special methods' };
-const PARAGRAPHS = {
-  'special methods': '393.110(d)',
-  'blocked forward': '393.110(c)',
-  'short and light': '393.110(b)(1)',
-  'short and heavy': '393.110(b)(2)(i)',
-  middle: '393.110(b)(2)(ii)',
-  long: '393.110(b)(3)',
-} as const;
+const CASES: CountCases = {
+  blocked: { paragraph: '393.110(c)', formula: 'ceil(L / 10 ft), blocked forward' },
+  shortAndLight: { paragraph: '393.110(b)(1)', formula: '1 for L ≤ 5 ft and W ≤ 1100 lb' },
+  shortAndHeavy: { paragraph: '393.110(b)(2)(i)', formula: '2 for L ≤ 5 ft and W > 1100 lb' },
+  middle: { paragraph: '393.110(b)(2)(ii)', formula: '2 for 5 ft < L ≤ 10 ft' },
+  long: { paragraph: '393.110(b)(3)', formula: '2 + ceil((L − 10 ft) / 10 ft)' },
+};
+const EXEMPT: CountByLength = {
+  count: 0,
+  as: { paragraph: '393.110(d)', formula: 'no count: fastened by special methods' },
+};
 const SPECIAL_METHODS: Words = [
   'SPECIAL_METHODS',
   '{article} is fastened by special methods: only the count by length does not bind it.',

@@ -2,7 +2,7 @@ import { checkOneOf } from '../../../input-checks.js';
 import { compareExact } from '../../../quantities/exact.js';
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
 import type { Working } from '../../../working/step.js';
-import type { Article, ReadArticle } from '../../plan.js';
+import type { ReadArticle } from '../../plan.js';
 import type { CountOption } from '../../rule-set.js';
 import { countOf } from './393-110-count.js';
 import { cite } from './cite.js';
@@ -29,26 +29,27 @@ export function openRules(read: ReadArticle, working: Working): OpenRules {
   const { rows } = thresholds;
   const byLength = countOf(read, working);
   const general: CountOption = { rule: '393.110', minimumCount: byLength };
-  if (article.kind === 'general') return choose(article, false, byLength, [general]);
-
-  const { value: four } = rows['heavy-machinery-count'];
-  const machine: CountOption = { rule: '393.130', minimumCount: Math.max(four, byLength) };
-  const vehicle: CountOption = { rule: '393.128', minimumCount: rows['light-vehicle-count'].value };
-  const isMachine = article.kind === 'machinery';
-  const heavy = isMachine
-    ? compareExact(mass, rows['heavy-machinery-mass']) >= 0
-    : compareExact(mass, rows['light-vehicle-mass']) > 0;
-  cite(working, isMachine || heavy ? '393.130(a)' : '393.128(a)');
-  if (heavy && byLength > four) cite(working, '393.130(c) with 393.110: max(4, count by length)', 'interpretation');
-  if (heavy) return choose(article, heavy, byLength, [machine]);
-  if (!isMachine) return choose(article, heavy, byLength, [vehicle]);
-  const light = byLength <= vehicle.minimumCount ? [general, vehicle] : [vehicle, general];
-  return choose(article, heavy, byLength, [...light, machine]);
-}
-
-function choose({ securedUnder }: Article, heavy: boolean, byLength: number, open: readonly CountOption[]): OpenRules {
-  if (securedUnder === undefined) return { heavy, byLength, options: open };
-  const rules = open.map(({ rule }) => rule);
-  checkOneOf(securedUnder, rules, 'securedUnder');
-  return { heavy, byLength, options: open.filter(({ rule }) => rule === securedUnder) };
+  let heavy = false;
+  let options: readonly CountOption[] = [general];
+  if (article.kind !== 'general') {
+    const { value: four } = rows['heavy-machinery-count'];
+    const machine: CountOption = { rule: '393.130', minimumCount: Math.max(four, byLength) };
+    const vehicle: CountOption = { rule: '393.128', minimumCount: rows['light-vehicle-count'].value };
+    const isMachine = article.kind === 'machinery';
+    heavy = isMachine
+      ? compareExact(mass, rows['heavy-machinery-mass']) >= 0
+      : compareExact(mass, rows['light-vehicle-mass']) > 0;
+    cite(working, isMachine || heavy ? '393.130(a)' : '393.128(a)');
+    if (heavy && byLength > four) cite(working, '393.130(c) with 393.110: max(4, count by length)', 'interpretation');
+    if (heavy) options = [machine];
+    else if (!isMachine) options = [vehicle];
+    else options = byLength <= vehicle.minimumCount ? [general, vehicle, machine] : [vehicle, general, machine];
+  }
+  const { securedUnder } = article;
+  if (securedUnder !== undefined) {
+    const rules = options.map(({ rule }) => rule);
+    checkOneOf(securedUnder, rules, 'securedUnder');
+    options = options.filter(({ rule }) => rule === securedUnder);
+  }
+  return { heavy, byLength, options };
 }
