@@ -18,7 +18,7 @@ export interface CountLimits {
 }
 
 /** What a rule set says of each case of its count: the paragraph and the formula. */
-export interface CountCase {
+interface CountCase {
   readonly paragraph: string;
   readonly formula: string;
 }
