@@ -5,15 +5,15 @@ import { caNsc102013Unmarked as unmarkedRules } from '../../../tables/generated/
 import { type Check, failedCheck, metCheck } from '../../../working/check.js';
 import { type Note, note, type Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
-import type { CreditedTieDown } from '../../credited-tie-down.js';
+import { isSound } from '../../counting/rated-tie-down.js';
 import type { TieDown } from '../../plan.js';
-import { rateTieDown } from '../../rate-tie-down.js';
+import { rateTieDown, type TieDownRating } from '../../rate-tie-down.js';
 import type { RuleContext } from '../../rule-set.js';
 import { aboutRule, clauseOf } from './cite.js';
-import { creditOf } from './part-1-aggregate.js';
+import { citeCredit } from './part-1-aggregate.js';
 
-/** A tie-down with its rating and credit under the standard. */
-export interface MarkedTieDown extends CreditedTieDown {
+/** A tie-down with its rating under the standard. */
+export interface MarkedTieDown extends TieDownRating {
   /** Ids of its parts that carry no mark: with one of them it counts as nothing. */
   readonly unmarked: readonly string[];
 }
@@ -31,14 +31,14 @@ const TIE_DOWN_KINDS = ['chain', 'webbing', 'wire-rope', 'fiber-rope', 'strappin
 export function rateMarked(rater: PartRater, tieDown: TieDown, { working, units }: RuleContext): MarkedTieDown {
   const rating = rateTieDown(rater, tieDown, working);
   const { series } = rating;
-  const credit = creditOf(tieDown.path, working);
+  citeCredit(tieDown.path, working);
   const unit = massUnitOf(units);
   const subject = `tie-down ${tieDown.id}`;
   if (working.shown && series !== undefined) {
     showSeries(working, series, tieDown.parts ?? [], subject, unit, clauseOf('Part 1'));
   }
   const unmarked = rating.missing.filter(isUnmarked).map(({ params }) => String(params.part));
-  if (unmarked.length === 0) return { ...rating, credit, unmarked };
+  if (unmarked.length === 0) return { ...rating, unmarked };
   const nothing = { value: 0, unit };
   working.step(
     subject,
@@ -49,7 +49,7 @@ export function rateMarked(rater: PartRater, tieDown: TieDown, { working, units 
     clauseOf(CLAUSE),
   );
   const missing = rating.missing.filter((fact) => !isUnmarked(fact));
-  return { ...rating, capacity: nothing, weakest: unmarked, missing, credit, unmarked };
+  return { ...rating, capacity: nothing, weakest: unmarked, missing, unmarked };
 }
 
 function isUnmarked({ code, params }: Note): boolean {
@@ -57,8 +57,7 @@ function isUnmarked({ code, params }: Note): boolean {
 }
 
 /** Neither damaged nor unmarked: it may be used, and counts in the number. */
-export const mayBeUsed = ({ damaged, unmarked }: MarkedTieDown): boolean =>
-  damaged.length === 0 && unmarked.length === 0;
+export const mayBeUsed = (tieDown: MarkedTieDown): boolean => isSound(tieDown) && tieDown.unmarked.length === 0;
 
 /** 11(4): since 2010 no tie-down may be used that is not marked. */
 export function checkMarked(tieDowns: readonly MarkedTieDown[], working: Working): Check {

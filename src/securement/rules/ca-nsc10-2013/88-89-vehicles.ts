@@ -2,9 +2,10 @@ import { compareExact } from '../../../quantities/exact.js';
 import { caNsc102013Thresholds as thresholds } from '../../../tables/generated/ca-nsc10-2013-thresholds.js';
 import { type Check, countCheck, undeterminedCheck } from '../../../working/check.js';
 import type { Working } from '../../../working/step.js';
-import { checkBothEnds, checkCount } from '../../counting-checks.js';
-import { type CreditedTieDown, ratingNotKnown } from '../../credited-tie-down.js';
+import { checkBothEnds, checkCount } from '../../counting/checks.js';
+import { ratingNotKnown } from '../../counting/rated-tie-down.js';
 import type { ReadArticle } from '../../plan.js';
+import type { TieDownRating } from '../../rate-tie-down.js';
 import type { CountOption } from '../../rule-set.js';
 import { countOf } from './22-count.js';
 import { aboutRule, cite, clauseOf } from './cite.js';
@@ -44,7 +45,7 @@ export function ruleOf(read: ReadArticle, working: Working): RuleOfArticle {
 export function checkTieDowns(
   { rule, minimumCount }: RuleOfArticle,
   article: string,
-  counted: readonly CreditedTieDown[],
+  counted: readonly TieDownRating[],
   working: Working,
 ): Check[] {
   const title = 'Number of tie-downs';
@@ -67,7 +68,7 @@ export function checkTieDowns(
 }
 
 /** Division 7: four of them have a working load limit of 2,268 kg or more each, whatever they add up to. */
-function checkStrong(article: string, counted: readonly CreditedTieDown[], working: Working): Check {
+function checkStrong(article: string, counted: readonly TieDownRating[], working: Working): Check {
   const { value: least } = thresholds.rows['heavy-vehicle-count'];
   const { value, unit, clause, provenance } = thresholds.rows['heavy-vehicle-tie-down-wll'];
   const about = aboutRule(
@@ -78,7 +79,7 @@ function checkStrong(article: string, counted: readonly CreditedTieDown[], worki
     provenance,
   );
   const floor = { value, unit };
-  const reach = (limitOf: (tieDown: CreditedTieDown) => CreditedTieDown['capacity']) =>
+  const reach = (limitOf: (tieDown: TieDownRating) => TieDownRating['capacity']) =>
     counted.filter((each) => {
       const limit = limitOf(each);
       return limit !== null && compareExact(limit, floor) >= 0;

@@ -1,35 +1,29 @@
-import { newRater } from '../../../assembly/rate-part.js';
-import { newLog, noteAssumptions } from '../../../assembly/show-parts.js';
 import { mapAt } from '../../../errors.js';
 import { massUnitOf } from '../../../quantities/shared-units.js';
 import { caNsc10_chain_2013 } from '../../../tables/ca-nsc10-2013.js';
 import { type Check, countCheck, overallVerdict } from '../../../working/check.js';
 import { type Note, note } from '../../../working/note.js';
-import { checkBothEnds, checkCondition, checkRated } from '../../counting-checks.js';
-import { countedTieDown } from '../../credited-tie-down.js';
+import { NOT_LOOKED_AT } from '../../counting/cautions.js';
+import { checkBothEnds, checkCondition, checkRated } from '../../counting/checks.js';
+import { aboutPractice, checkGrade, checkRecommendedCount, recommendedCount } from '../../counting/practice.js';
+import { rateAll } from '../../counting/rate-all.js';
+import { countedTieDown, thatHold } from '../../counting/rated-tie-down.js';
 import type { Plan, ReadArticle } from '../../plan.js';
-import { aboutPractice, checkGrade, checkRecommendedCount, recommendedCount } from '../../practice.js';
 import type { ArticleOutcome, PlanOutcome, RuleContext } from '../../rule-set.js';
 import { checkMarked, type MarkedTieDown, mayBeUsed, rateMarked } from './11-marking.js';
 import { checkTieDowns, type RuleOfArticle, ruleOf } from './88-89-vehicles.js';
 import { checkAccessory, checkArticulation } from './89-2-equipment.js';
 import { aboutRule } from './cite.js';
 import { inspections } from './inspection.js';
-import { checkAggregate, requiredOf } from './part-1-aggregate.js';
+import { checkAggregate, creditOf, requiredOf } from './part-1-aggregate.js';
 import { applicability } from './part-1-applicability.js';
 import { showBlocking } from './part-1-blocking.js';
-import { showFrictionMat } from './part-1-friction-mat.js';
+import { showMat } from './part-1-friction-mat.js';
 
 /** Holds a plan against Part 1 and Division 7 of the standard, article by article. */
 export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context: RuleContext): PlanOutcome {
   const { working, units } = context;
-  const log = working.shown ? newLog() : undefined;
-  const rater = newRater(caNsc10_chain_2013, log);
-  const rated = mapAt(plan.tieDowns, 'tieDowns', (tieDown) => rateMarked(rater, tieDown, context));
-  if (log !== undefined) {
-    for (const source of log.sources) working.cite(source);
-    noteAssumptions(working, log);
-  }
+  const rated = rateAll(plan, caNsc10_chain_2013, working, (rater, tieDown) => rateMarked(rater, tieDown, context));
   const condition = aboutRule(
     working,
     { clause: 'Part 1', part: 'condition' },
@@ -40,11 +34,11 @@ export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context:
   const checks: Check[] = [checkCondition(condition, rated), checkMarked(rated, working)];
   const outcomes = mapAt(articles, 'articles', (read) => judgeArticle(read, rated, checks, context));
   if (rated.some(({ tieDown }) => tieDown.path !== 'over-other-side')) working.cautions.push(FULL_CREDIT);
-  working.cautions.push(DIRECTION_NOT_CHECKED, NOT_LOOKED_AT);
+  working.cautions.push(...NOT_LOOKED_AT);
   return {
     applicability: applicability(plan.vehicle, working),
     articles: outcomes,
-    tieDowns: rated.map((each) => countedTieDown(each, articles, massUnitOf(units))),
+    tieDowns: rated.map((each) => countedTieDown(each, creditOf, articles, massUnitOf(units))),
     checks,
     inspections: inspections(working),
   };
@@ -61,7 +55,7 @@ function judgeArticle(
   const { article } = read;
   const rule = ruleOf(read, working);
   const heavy = rule.rule === 'section 89';
-  const holding = rated.filter(({ tieDown }) => tieDown.holds === article.id);
+  const holding = thatHold(rated, article.id);
   const counted = holding.filter(mayBeUsed);
   const required = requiredOf(read, context);
   const { aggregate, check: strength } = checkAggregate(article.id, required, holding, working);
@@ -71,13 +65,13 @@ function judgeArticle(
   const about = aboutRule(working, everyPart, 'Every part and anchor point rated', article.id, 'memory');
   checks.push(strength, checkRated(about, holding, enough), ...ofRule);
   for (const accessory of article.accessories ?? []) {
-    const ties = rated.filter((each) => each.tieDown.holds === accessory.id && mayBeUsed(each));
+    const ties = thatHold(rated, accessory.id).filter(mayBeUsed);
     checks.push(checkAccessory(accessory, heavy, ties, working));
   }
   const articulation = checkArticulation(read, heavy, working);
   if (articulation !== undefined) checks.push(articulation);
   showBlocking(read, context);
-  showFrictionMat(read, context);
+  showMat(read, context);
   const recommended = recommendedCount(read, rule.minimumCount);
   checks.push(checkRecommendedCount(article.id, recommended, counted), ...practiceChecks(read, rule, counted));
   return {
@@ -114,12 +108,4 @@ function practiceChecks(
 const FULL_CREDIT: Note = /* @__PURE__ */ note([
   'FULL_CREDIT',
   'A tie-down fixed to the cargo or back on its own side counts in full here, and half in the United States.',
-]);
-const DIRECTION_NOT_CHECKED: Note = /* @__PURE__ */ note([
-  'DIRECTION_NOT_CHECKED',
-  'Directions are not looked at: of four direct chains only two resist forward movement.',
-]);
-const NOT_LOOKED_AT: Note = /* @__PURE__ */ note([
-  'NOT_LOOKED_AT',
-  'Not looked at either: chocks and brakes, edge protection, cargo side by side, the front-end structure, adjustability.',
 ]);

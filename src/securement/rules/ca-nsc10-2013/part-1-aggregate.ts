@@ -7,11 +7,10 @@ import {
   judgeAggregate,
   type RequiredAggregate,
   requiredAggregate,
-  showAggregate,
   showRequired,
-} from '../../aggregate.js';
-import type { CreditedTieDown } from '../../credited-tie-down.js';
+} from '../../counting/aggregate.js';
 import type { ReadArticle, TieDownPath } from '../../plan.js';
+import type { TieDownRating } from '../../rate-tie-down.js';
 import type { RuleContext } from '../../rule-set.js';
 import { aboutRule, cite, clauseOf } from './cite.js';
 
@@ -19,10 +18,14 @@ import { aboutRule, cite, clauseOf } from './cite.js';
  * The share of a tie-down's limit that counts, by the way it runs: all of it. The standard counts one half for each
  * end section that is fastened to an anchor point, and an anchor point may be on the cargo.
  */
-export function creditOf(path: TieDownPath, working: Working): number {
+export function creditOf(path: TieDownPath): number {
+  return credits.rows[path].credit;
+}
+
+/** Cites what {@link creditOf} says of a path. */
+export function citeCredit(path: TieDownPath, working: Working): void {
   const row = credits.rows[path];
   cite(working, credits.source.clause, 'provenance' in row ? row.provenance : credits.source.provenance);
-  return row.credit;
 }
 
 /** 0.5 · W, shown. */
@@ -38,12 +41,10 @@ export function requiredOf({ article, mass }: ReadArticle, { working, units }: R
 export function checkAggregate(
   article: string,
   required: RequiredAggregate,
-  tieDowns: readonly CreditedTieDown[],
+  tieDowns: readonly TieDownRating[],
   working: Working,
 ): Aggregate {
   const { clause } = thresholds.rows['aggregate-fraction'];
   const about = aboutRule(working, { clause, part: 'aggregate' }, 'Aggregate working load limit', article);
-  const outcome = judgeAggregate(about, required, tieDowns);
-  showAggregate(working, about, tieDowns, outcome.aggregate);
-  return outcome;
+  return judgeAggregate(about, required, tieDowns, creditOf, working);
 }

@@ -1,10 +1,8 @@
 import { compareExactSums } from '../../../quantities/exact.js';
-import { Quantity } from '../../../quantities/quantity.js';
-import { ratedLoadIn } from '../../../quantities/rated.js';
 import { caNsc102013Thresholds as thresholds } from '../../../tables/generated/ca-nsc10-2013-thresholds.js';
 import { type Note, note, type Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
-import { readGrossMass } from '../../gross-mass.js';
+import { readGrossMass, UNIT_MASS_NOT_STATED, VEHICLE_NOT_STATED } from '../../counting/gross-mass.js';
 import type { Vehicle } from '../../plan.js';
 import type { Applicability } from '../../rule-set.js';
 import { cite, clauseOf } from './cite.js';
@@ -19,28 +17,10 @@ export function applicability(vehicle: Vehicle | undefined, working: Working): A
   const { value, unit, clause } = thresholds.rows['commercial-vehicle-mass'];
   cite(working, `${clause}, scope`);
   if (vehicle === undefined) return answer('undetermined', VEHICLE_NOT_STATED);
-  const { units } = readGrossMass(vehicle);
-  const known = units.filter((mass) => mass !== undefined);
+  const { units, known, total } = readGrossMass(vehicle, 'kg');
   const limit = { value, unit };
-  const total = new Quantity(
-    known.reduce((kilograms, mass) => kilograms + ratedLoadIn(mass, 'kg').value, 0),
-    'kg',
-  );
-  if (working.shown) {
-    working.step(
-      'vehicle',
-      'gross',
-      'sum(max(rating, weight))',
-      vehicle.units.map(({ id }, index) => [id, units[index] ?? null] as const),
-      total,
-      clauseOf(clause),
-    );
-  }
-  const heavy =
-    compareExactSums(
-      known.map((quantity) => ({ quantity })),
-      [{ quantity: limit }],
-    ) > 0;
+  working.step('vehicle', 'gross', 'sum(max(rating, weight))', units, total, clauseOf(clause));
+  const heavy = compareExactSums(known, [{ quantity: limit }]) > 0;
   if (heavy) return answer('applies', OVER_THE_LIMIT, { limit });
   return known.length < units.length
     ? answer('undetermined', UNIT_MASS_NOT_STATED)
@@ -51,14 +31,6 @@ function answer(verdict: Applicability['verdict'], words: Words, params?: Note['
   return { verdict, because: note(words, params), clause: clauseOf(thresholds.rows['commercial-vehicle-mass'].clause) };
 }
 
-const VEHICLE_NOT_STATED: Words = [
-  'VEHICLE_NOT_STATED',
-  'The vehicle is not stated; the plan is checked as if the standard reached it.',
-];
-const UNIT_MASS_NOT_STATED: Words = [
-  'UNIT_MASS_NOT_STATED',
-  'A unit has neither rating nor weight; the others are not over the limit.',
-];
 const NOT_OVER_THE_LIMIT: Words = [
   'NOT_OVER_WEIGHT_LIMIT',
   '{total} is not over {limit}. Registered for more, it would be; Ontario reaches lighter commercial vehicles too.',

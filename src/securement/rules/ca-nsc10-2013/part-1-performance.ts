@@ -1,8 +1,8 @@
 import type { QuantityLike } from '../../../quantities/quantity.js';
-import { ratedLoadIn } from '../../../quantities/rated.js';
 import type { MassUnit, UnitSystem } from '../../../quantities/units.js';
 import { caNsc102013Criteria as criteria } from '../../../tables/generated/ca-nsc10-2013-criteria.js';
 import type { Working } from '../../../working/step.js';
+import { forceAgainstLimit, weightOf } from '../../counting/performance.js';
 import type { DirectionalRequirement } from '../../rule-set.js';
 import { clauseOf } from './cite.js';
 
@@ -16,21 +16,10 @@ export function performance(
   working: Working,
 ): readonly DirectionalRequirement[] {
   if (working.shown) working.cite(criteria.source);
-  const weight = ratedLoadIn(mass, units === 'si' ? 'N' : 'lbf');
+  const weight = weightOf(mass, units);
   const clause = clauseOf(criteria.source.clause);
   return Object.entries(criteria.rows).map(([name, { g_against_wll: a }]) => {
     const direction = name === 'sideways' ? 'lateral' : (name as 'forward' | 'rearward');
-    const force = { value: weight.value * a, unit: weight.unit };
-    if (working.shown) {
-      working.step(
-        `restraint ${direction}`,
-        'F',
-        'a · W, against the working load limit',
-        { a, W: weight },
-        force,
-        clause,
-      );
-    }
-    return { direction, againstWorkingLoadLimit: force, clause };
+    return { direction, againstWorkingLoadLimit: forceAgainstLimit(direction, a, weight, clause, working), clause };
   });
 }

@@ -1,13 +1,9 @@
-import { mapAt } from '../../../errors.js';
-import { checkFlag, checkIds, checkList, checkObject, checkOneOf } from '../../../input-checks.js';
-import { compareExact, compareExactSums, type ExactTerm } from '../../../quantities/exact.js';
-import { Quantity, type QuantityLike } from '../../../quantities/quantity.js';
-import { ratedLoadIn } from '../../../quantities/rated.js';
-import { readOptional } from '../../../quantities/read.js';
+import { compareExactSums } from '../../../quantities/exact.js';
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
 import { type Note, note, type Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
-import type { Vehicle, VehicleUnit } from '../../plan.js';
+import { readGrossMass, UNIT_MASS_NOT_STATED, VEHICLE_NOT_STATED } from '../../counting/gross-mass.js';
+import type { Vehicle } from '../../plan.js';
 import type { Applicability } from '../../rule-set.js';
 import { cite } from './cite.js';
 
@@ -24,33 +20,21 @@ const CLAUSE = '49 CFR 390.5';
 export function applicability(vehicle: Vehicle | undefined, working: Working): Applicability {
   cite(working, '390.5');
   if (vehicle === undefined) return answer('undetermined', VEHICLE_NOT_STATED);
-  checkObject(vehicle, 'vehicle', '{ units }');
-  const { units, interstateCommerce } = vehicle;
-  checkList(units, 'vehicle.units');
-  checkIds(units, 'vehicle.units');
-  checkFlag(interstateCommerce, 'vehicle.interstateCommerce');
-  const read = mapAt(units, 'vehicle.units', heaviest);
-  const known = read.filter((mass) => mass !== undefined);
-  const onLabel = readOptional(vehicle.combinationRatingOnLabel, 'mass', 'vehicle.combinationRatingOnLabel');
-  const label = units.some(({ kind }) => kind === 'towed') ? onLabel : undefined;
+  const { units, known, total, label } = readGrossMass(vehicle, 'lb');
+  const onLabel = vehicle.units.some(({ kind }) => kind === 'towed') ? label : undefined;
+  const byLabel = onLabel === undefined ? [] : [{ quantity: onLabel }];
+  const gross = compareExactSums(known, byLabel) < 0 ? byLabel : known;
   const limit = thresholds.rows['commercial-vehicle-mass'];
-  const sum: ExactTerm[] = known.map((quantity) => ({ quantity }));
-  const reaches = (terms: readonly ExactTerm[]) => compareExactSums(terms, [{ quantity: limit }]) >= 0;
-  const heavy = reaches(sum) || (label !== undefined && reaches([{ quantity: label }]));
-  const total = new Quantity(
-    known.reduce((pounds, mass) => pounds + ratedLoadIn(mass, 'lb').value, 0),
-    'lb',
+  const heavy = compareExactSums(gross, [{ quantity: limit }]) >= 0;
+  working.step(
+    'vehicle',
+    'gross',
+    'max(label, sum(max(rating, weight)))',
+    [...units, ['label', onLabel ?? 'none']],
+    gross === known ? total : (onLabel ?? null),
+    CLAUSE,
   );
-  if (working.shown) {
-    working.step(
-      'vehicle',
-      'gross',
-      'max(label, sum(max(rating, weight)))',
-      [...units.map(({ id }, index) => [id, read[index] ?? null] as const), ['label', label ?? 'none']],
-      label !== undefined && compareExactSums(sum, [{ quantity: label }]) < 0 ? label : total,
-      CLAUSE,
-    );
-  }
+  const { interstateCommerce } = vehicle;
   if (interstateCommerce === false) return answer('does-not-apply', INTRASTATE);
   if (heavy)
     return interstateCommerce ? answer('applies', APPLIES, { limit }) : answer('undetermined', COMMERCE_NOT_STATED);
@@ -59,26 +43,10 @@ export function applicability(vehicle: Vehicle | undefined, working: Working): A
     : answer('does-not-apply', BELOW_THRESHOLD, { total, limit });
 }
 
-function heaviest(unit: VehicleUnit): QuantityLike | undefined {
-  checkOneOf(unit.kind, ['power', 'towed'], 'kind');
-  const rating = readOptional(unit.grossWeightRating, 'mass', 'grossWeightRating');
-  const weight = readOptional(unit.grossWeight, 'mass', 'grossWeight');
-  if (rating === undefined || weight === undefined) return rating ?? weight;
-  return compareExact(rating, weight) >= 0 ? rating : weight;
-}
-
 function answer(verdict: Applicability['verdict'], words: Words, params?: Note['params']): Applicability {
   return { verdict, because: note(words, params), clause: CLAUSE };
 }
 
-const VEHICLE_NOT_STATED: Words = [
-  'VEHICLE_NOT_STATED',
-  'The vehicle is not stated: checked as if the rule reached it.',
-];
-const UNIT_MASS_NOT_STATED: Words = [
-  'UNIT_MASS_NOT_STATED',
-  'A unit has neither rating nor weight; the others are below the threshold.',
-];
 const COMMERCE_NOT_STATED: Words = ['COMMERCE_NOT_STATED', 'Heavy enough; interstate commerce is not stated.'];
 const BELOW_THRESHOLD: Words = [
   'BELOW_WEIGHT_THRESHOLD',

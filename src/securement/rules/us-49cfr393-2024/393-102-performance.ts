@@ -1,10 +1,10 @@
 import type { QuantityLike } from '../../../quantities/quantity.js';
-import { ratedLoadIn } from '../../../quantities/rated.js';
 import type { MassUnit, UnitSystem } from '../../../quantities/units.js';
 import { us49cfr393102Criteria } from '../../../tables/generated/us-49cfr393-102-criteria.js';
 import { type Check, metCheck, notApplicableCheck } from '../../../working/check.js';
 import { type Note, plainNote } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
+import { forceAgainstLimit, weightOf } from '../../counting/performance.js';
 import type { DirectionalRequirement } from '../../rule-set.js';
 import { aboutRule, cite } from './cite.js';
 
@@ -21,29 +21,16 @@ export function performance(
   working: Working,
 ): readonly DirectionalRequirement[] {
   cite(working, '393.102(a)-(b)');
-  const weight = ratedLoadIn(mass, units === 'si' ? 'N' : 'lbf');
+  const weight = weightOf(mass, units);
   return Object.entries(us49cfr393102Criteria.rows).map(([name, row]) => {
     const direction = name === 'vertical' ? 'down' : (name as 'forward' | 'rearward' | 'lateral');
-    const requirement = {
+    const clause = `49 CFR ${row.clause}`;
+    return {
       direction,
-      againstWorkingLoadLimit: { value: weight.value * row.g_against_wll, unit: weight.unit },
+      againstWorkingLoadLimit: forceAgainstLimit(direction, row.g_against_wll, weight, clause, working),
       againstBreakingStrength: { value: weight.value * row.g_against_breaking_strength, unit: weight.unit },
-      clause: `49 CFR ${row.clause}`,
-    } as const;
-    if (working.shown) {
-      working.step(
-        `restraint ${direction}`,
-        'F',
-        'a · W, against the working load limit',
-        [
-          ['a', row.g_against_wll],
-          ['W', weight],
-        ],
-        requirement.againstWorkingLoadLimit,
-        requirement.clause,
-      );
-    }
-    return requirement;
+      clause,
+    };
   });
 }
 

@@ -1,8 +1,12 @@
-import { inUnit } from '../../../quantities/convert.js';
-import { compareExact, stepsToCover } from '../../../quantities/exact.js';
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
-import { note, type Words } from '../../../working/note.js';
+import type { Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
+import {
+  type CountByLength,
+  type CountCases,
+  countByLength,
+  showCountByLength,
+} from '../../counting/count-by-length.js';
 import type { ReadArticle } from '../../plan.js';
 import { cite } from './cite.js';
 
@@ -15,53 +19,28 @@ import { cite } from './cite.js';
  * not equal to them: feet and pounds decide. (d): the count does not bind cargo that must be fastened by
  * special methods; only the caller can say so.
  */
-export function countByLength({ article, mass, length }: ReadArticle, working: Working): number {
-  const step = thresholds.rows['length-step'];
-  const tens = stepsToCover(length, step);
-  let count: number;
-  let expression: string;
-  let paragraph: string;
-  if (article.specialMethods === true) {
-    count = 0;
-    expression = 'no count: fastened by special methods';
-    paragraph = '393.110(d)';
-  } else if (article.blockedForward === true) {
-    count = tens;
-    expression = 'ceil(L / 10 ft), blocked forward';
-    paragraph = '393.110(c)';
-  } else if (compareExact(length, thresholds.rows['one-tie-down-length']) <= 0) {
-    const light = compareExact(mass, thresholds.rows['one-tie-down-mass']) <= 0;
-    count = light ? 1 : 2;
-    expression = light ? '1 for L ≤ 5 ft and W ≤ 1100 lb' : '2 for L ≤ 5 ft and W > 1100 lb';
-    paragraph = light ? '393.110(b)(1)' : '393.110(b)(2)(i)';
-  } else if (compareExact(length, thresholds.rows['two-tie-down-length']) <= 0) {
-    count = 2;
-    expression = '2 for 5 ft < L ≤ 10 ft';
-    paragraph = '393.110(b)(2)(ii)';
-  } else {
-    count = tens + 1; // 2 + ceil((L - 10) / 10) is one more than ceil(L / 10)
-    expression = '2 + ceil((L − 10 ft) / 10 ft)';
-    paragraph = '393.110(b)(3)';
-  }
+export function countOf(read: ReadArticle, working: Working): number {
+  const { rows } = thresholds;
+  const counted = read.article.specialMethods === true ? EXEMPT : countByLength(read, rows, CASES);
   if (working.shown) {
-    const memory = paragraph === '393.110(d)' || paragraph === '393.110(b)(2)(ii)';
-    cite(working, paragraph, memory ? 'memory' : 'read');
-    const lengthValue = [['L', inUnit(length, 'ft')] as const];
-    working.step(
-      article.id,
-      'n by length',
-      expression,
-      expression.includes('W') ? [...lengthValue, ['W', inUnit(mass, 'lb')]] : lengthValue,
-      count,
-      `49 CFR ${paragraph}`,
-    );
-    if (article.blockedForward === undefined) working.assumptions.push(note(NOT_BLOCKED, { article: article.id }));
-    if (article.specialMethods === true) working.assumptions.push(note(SPECIAL_METHODS, { article: article.id }));
+    const { paragraph } = counted.as;
+    cite(working, paragraph, counted === EXEMPT || counted.as === CASES.middle ? 'memory' : 'read');
+    showCountByLength(working, read, rows, counted, `49 CFR ${paragraph}`, SPECIAL_METHODS);
   }
-  return count;
+  return counted.count;
 }
 
-const NOT_BLOCKED: Words = ['NOT_BLOCKED_FORWARD', '{article} is taken as not blocked forward.'];
+const CASES: CountCases = {
+  blocked: { paragraph: '393.110(c)', formula: 'ceil(L / 10 ft), blocked forward' },
+  shortAndLight: { paragraph: '393.110(b)(1)', formula: '1 for L ≤ 5 ft and W ≤ 1100 lb' },
+  shortAndHeavy: { paragraph: '393.110(b)(2)(i)', formula: '2 for L ≤ 5 ft and W > 1100 lb' },
+  middle: { paragraph: '393.110(b)(2)(ii)', formula: '2 for 5 ft < L ≤ 10 ft' },
+  long: { paragraph: '393.110(b)(3)', formula: '2 + ceil((L − 10 ft) / 10 ft)' },
+};
+const EXEMPT: CountByLength = {
+  count: 0,
+  as: { paragraph: '393.110(d)', formula: 'no count: fastened by special methods' },
+};
 const SPECIAL_METHODS: Words = [
   'SPECIAL_METHODS',
   '{article} is fastened by special methods: only the count by length does not bind it.',

@@ -26,8 +26,3 @@ export function aboutRule(
   cite(working, paragraph, provenance, document);
   return { id: `${paragraph}/${subject}`, title, clause: `${document} ${paragraph}`, weight: 'requirement', subject };
 }
-
-/** What a piece of advice is about. */
-export function aboutPractice(about: string, title: string, subject: string, clause = 'common practice'): CheckSubject {
-  return { id: `practice/${about}/${subject}`, title, clause, weight: 'practice', subject };
-}

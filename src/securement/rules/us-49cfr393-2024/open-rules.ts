@@ -2,9 +2,9 @@ import { checkOneOf } from '../../../input-checks.js';
 import { compareExact } from '../../../quantities/exact.js';
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
 import type { Working } from '../../../working/step.js';
-import type { Article, ReadArticle } from '../../plan.js';
+import type { ReadArticle } from '../../plan.js';
 import type { CountOption } from '../../rule-set.js';
-import { countByLength } from './393-110-count.js';
+import { countOf } from './393-110-count.js';
 import { cite } from './cite.js';
 
 /** The rules open for an article: the weight class and each lawful way with its count, the least demanding first. */
@@ -26,37 +26,30 @@ export interface OpenRules {
  */
 export function openRules(read: ReadArticle, working: Working): OpenRules {
   const { article, mass } = read;
-  const byLength = countByLength(read, working);
+  const { rows } = thresholds;
+  const byLength = countOf(read, working);
   const general: CountOption = { rule: '393.110', minimumCount: byLength };
-  if (article.kind === 'general') return choose(article, { heavy: false, byLength, options: [general] });
-
-  const machine: CountOption = {
-    rule: '393.130',
-    minimumCount: Math.max(thresholds.rows['heavy-machinery-count'].value, byLength),
-  };
-  const vehicle: CountOption = { rule: '393.128', minimumCount: thresholds.rows['light-vehicle-count'].value };
-  const isMachine = article.kind === 'machinery';
-  const heavy = isMachine
-    ? compareExact(mass, thresholds.rows['heavy-machinery-mass']) >= 0
-    : compareExact(mass, thresholds.rows['light-vehicle-mass']) > 0;
-  cite(working, isMachine || heavy ? '393.130(a)' : '393.128(a)');
-  if (heavy) {
-    if (byLength > thresholds.rows['heavy-machinery-count'].value) {
-      cite(working, '393.130(c) with 393.110: max(4, count by length)', 'interpretation');
-    }
-    return choose(article, { heavy, byLength, options: [machine] });
+  let heavy = false;
+  let options: readonly CountOption[] = [general];
+  if (article.kind !== 'general') {
+    const { value: four } = rows['heavy-machinery-count'];
+    const machine: CountOption = { rule: '393.130', minimumCount: Math.max(four, byLength) };
+    const vehicle: CountOption = { rule: '393.128', minimumCount: rows['light-vehicle-count'].value };
+    const isMachine = article.kind === 'machinery';
+    heavy = isMachine
+      ? compareExact(mass, rows['heavy-machinery-mass']) >= 0
+      : compareExact(mass, rows['light-vehicle-mass']) > 0;
+    cite(working, isMachine || heavy ? '393.130(a)' : '393.128(a)');
+    if (heavy && byLength > four) cite(working, '393.130(c) with 393.110: max(4, count by length)', 'interpretation');
+    if (heavy) options = [machine];
+    else if (!isMachine) options = [vehicle];
+    else options = byLength <= vehicle.minimumCount ? [general, vehicle, machine] : [vehicle, general, machine];
   }
-  if (!isMachine) return choose(article, { heavy, byLength, options: [vehicle] });
-  const options = byLength <= vehicle.minimumCount ? [general, vehicle, machine] : [vehicle, general, machine];
-  return choose(article, { heavy, byLength, options });
-}
-
-function choose({ securedUnder }: Article, open: OpenRules): OpenRules {
-  if (securedUnder === undefined) return open;
-  checkOneOf(
-    securedUnder,
-    open.options.map(({ rule }) => rule),
-    'securedUnder',
-  );
-  return { ...open, options: open.options.filter(({ rule }) => rule === securedUnder) };
+  const { securedUnder } = article;
+  if (securedUnder !== undefined) {
+    const rules = options.map(({ rule }) => rule);
+    checkOneOf(securedUnder, rules, 'securedUnder');
+    options = options.filter(({ rule }) => rule === securedUnder);
+  }
+  return { heavy, byLength, options };
 }

@@ -1,7 +1,8 @@
-import { type Check, type CheckSubject, countCheck, failedCheck, metCheck } from '../working/check.js';
-import { note, type Words } from '../working/note.js';
-import { type CreditedTieDown, namesOf } from './credited-tie-down.js';
-import type { ReadArticle } from './plan.js';
+import { type Check, type CheckSubject, countCheck, failedCheck, metCheck } from '../../working/check.js';
+import { note, type Words } from '../../working/note.js';
+import type { ReadArticle } from '../plan.js';
+import type { TieDownRating } from '../rate-tie-down.js';
+import { namesOf } from './rated-tie-down.js';
 
 // What North American haulers do beyond the law. It is no clause of any rule set and decides no verdict.
 
@@ -16,20 +17,19 @@ export function recommendedCount({ article }: ReadArticle, minimumCount: number)
 }
 
 /** Whether there are as many as recommended. */
-export function checkRecommendedCount(
-  subject: string,
-  recommended: number,
-  counted: readonly CreditedTieDown[],
-): Check {
+export function checkRecommendedCount(subject: string, recommended: number, counted: readonly TieDownRating[]): Check {
   return countCheck(aboutPractice('count', 'Number of tie-downs, as haulers do', subject), recommended, counted.length);
 }
 
 /** Haulers tie down with chain of grade 70 or higher; lower grades are lawful at their rating. Undefined without chain that counts by grade. */
-export function checkGrade(subject: string, counted: readonly CreditedTieDown[]): Check | undefined {
-  if (counted.every(({ lowestGrade }) => lowestGrade === Number.POSITIVE_INFINITY)) return undefined;
+export function checkGrade(subject: string, counted: readonly TieDownRating[]): Check | undefined {
+  let lowest = Number.POSITIVE_INFINITY;
+  for (const { lowestGrade } of counted) lowest = Math.min(lowest, lowestGrade);
+  if (lowest === Number.POSITIVE_INFINITY) return undefined;
   const about = aboutPractice('grade', 'Chain of grade 70 or higher, as haulers do', subject);
+  if (lowest >= 70) return metCheck(about);
   const low = counted.filter(({ lowestGrade }) => lowestGrade < 70);
-  return low.length === 0 ? metCheck(about) : failedCheck(about, note(BELOW_GRADE_70, { tieDowns: namesOf(low) }));
+  return failedCheck(about, note(BELOW_GRADE_70, { tieDowns: namesOf(low) }));
 }
 
-const BELOW_GRADE_70: Words = ['BELOW_GRADE_70', 'Below it or unmarked, and lawful at its rating: {tieDowns}.'];
+const BELOW_GRADE_70: Words = ['BELOW_GRADE_70', 'Lower or unmarked, lawful at its rating: {tieDowns}.'];
