@@ -48,7 +48,7 @@ describe.each(['none', 'sticking'] as const)('with friction %s', (friction) => {
           compared++;
         }
       }),
-      { numRuns: 1000, endOnFailure: true },
+      { numRuns: 1000, endOnFailure: true, seed: 1000 },
     );
     expect(compared).toBeGreaterThan(250);
     // about one layout in a thousand, with members that hardly resist, ends without an answer, and says so
