@@ -63,6 +63,17 @@ describe('the force check of 393.102', () => {
     expect(check(8000).assumptions.map(({ code }) => code)).toContain('NO_FRICTION');
   });
 
+  it('takes off the deck what a chain that runs upward lifts', () => {
+    // to a rail above the load: back 2/3, lift 2/3; with μ 0.1: 2 · 3000 · (2/3 − 0.1 · 2/3) = 3600 lbf, and 0.1 W:
+    // 3600 / (0.435 − 0.1) = 10,746.3 lb, where as many level ones would hold 11,940 lb
+    const upward = four.map((each) => {
+      const [x, y] = each.anchor as Point;
+      return { ...each, anchor: [x, y, { value: 4, unit: 'ft' }] } as TieDown;
+    });
+    expect(found(check(10_746, { friction: 0.1 }, upward), '393.102(a)(2)/forward')).toMatchObject({ verdict: 'pass' });
+    expect(found(check(10_747, { friction: 0.1 }, upward), '393.102(a)(2)/forward')).toMatchObject({ verdict: 'fail' });
+  });
+
   it('asks for what it does not know, where that could decide', () => {
     const plain = four.map((each) => ({ ...each, capacities: { workingLoadLimit: '3000 lb' } }) as TieDown);
     const result = check(4680, {}, plain);

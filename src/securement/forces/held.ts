@@ -67,6 +67,19 @@ export const directShare = (runs: readonly Run[], heading: Heading, mu: number):
   sumOf(runs, (run) => (holdingBack(run, heading) > 0 ? holdingBack(run, heading) + mu * pressingDown(run) : 0));
 
 /**
+ * What direct tie-downs hold back from a heading where the rule counts no friction of theirs: sum(F · (cos α · cos β − μ ·
+ * lift)) over the runs that hold back. One that runs upward from the load lifts it by F · lift as it holds, and what the
+ * deck no longer bears rubs no more.
+ */
+export const heldLessLift = (direct: readonly CountedForce[], heading: Heading, mu: Span): Held =>
+  heldBy(direct, (runs, at) => shareLessLift(runs, heading, mu[at]), 1);
+
+export const shareLessLift = (runs: readonly Run[], heading: Heading, mu: number): number =>
+  sumOf(runs, (run) =>
+    holdingBack(run, heading) > 0 ? holdingBack(run, heading) + mu * Math.min(0, pressingDown(run)) : 0,
+  );
+
+/**
  * What tensions press the load down with, whichever the heading: sum(F · sin α), times `by`, such as a friction factor.
  * A run that lifts takes away from it.
  */

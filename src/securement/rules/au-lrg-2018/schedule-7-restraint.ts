@@ -9,6 +9,7 @@ import {
   type Held,
   heldDirectly,
   heldDown,
+  heldLessLift,
   ifKnown,
   judgeHeld,
   pressedDown,
@@ -119,7 +120,9 @@ function judgeHeading(
       working.step(subject, 'friction of the clamp', 'μ · sum(T · AE)', values, ifKnown(clamp, show), GUIDE);
     }
   }
-  return { strength, check: judgeHeld(about, rest, together(back, clamp), show), byFriction };
+  // friction is relied on from here: what a direct tie-down lifts as it holds does not rub
+  const backLessLift = heldLessLift(direct, heading, friction);
+  return { strength, check: judgeHeld(about, rest, together(backLessLift, clamp), show), byFriction };
 }
 
 /**

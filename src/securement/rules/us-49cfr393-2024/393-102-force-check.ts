@@ -6,15 +6,15 @@ import type { Check } from '../../../working/check.js';
 import { type Note, note } from '../../../working/note.js';
 import { HEADINGS } from '../../forces/directions.js';
 import {
-  directShare,
   downShare,
   exactly,
-  heldDirectly,
   heldDown,
+  heldLessLift,
   ifKnown,
   judgeHeld,
   known,
   pressedDown,
+  shareLessLift,
   together,
 } from '../../forces/held.js';
 import { outcomeByForce } from '../../forces/outcome.js';
@@ -49,7 +49,8 @@ const ROW = { forward: 'forward', rearward: 'rearward', left: 'lateral', right: 
 /**
  * The force check of 393.102, an engineering look at the directions that the counting rules do not take:
  *
- *     sum(T · cos α · cos β) + μ · (W + sum(T0 · sin α)) ≥ a · W, the first sum over those that pull against the movement
+ *     sum(T · (cos α · cos β − μ · lift)) + μ · (W + sum(T0 · sin α)) ≥ a · W, the first sum over those that pull against
+ *     the movement; lift is sin α of one that runs upward from the load and so takes weight off the deck
  *
  * with T0 the pretension where it is stated, T the working load limit and a of (a)(2), and again with T the breaking strength and a of (a)(1); for (b)
  * sum(T · sin α) ≥ 0.2 · W with the working load limit, which is the cautious reading. μ is 0 unless the article states it. A
@@ -109,15 +110,15 @@ function checksOf(
   return HEADINGS.map((heading): Check => {
     const title = `Force ${heading}, against the ${strength}`;
     const about = aboutRule(working, paragraph, title, `${heading}/${article.id}`, 'interpretation');
-    const held = together(heldDirectly(direct, heading), rubbing);
+    const held = together(heldLessLift(direct, heading, exactly(mu)), rubbing);
     if (working.shown) {
       const values = [
-        ...shareValues(direct, 'cos α · cos β', (runs) => directShare(runs, heading, 0)),
+        ...shareValues(direct, 'cos α · cos β − μ · lift', (runs) => shareLessLift(runs, heading, mu)),
         ['μ', mu] as const,
         ['W', show(weight)] as const,
         ['sum(T0 · sin α)', ifKnown(pressedDown(tight), show)] as const,
       ];
-      const expression = 'sum(T · cos α · cos β) + μ · (W + sum(T0 · sin α))';
+      const expression = 'sum(T · (cos α · cos β − μ · lift)) + μ · (W + sum(T0 · sin α))';
       const subject = `${article.id}, ${heading}, against the ${strength}`;
       working.step(subject, 'R', expression, values, ifKnown(held, show), about.clause);
     }
