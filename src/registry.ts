@@ -8,8 +8,10 @@ import { imoCtu_2014 } from './securement/rules/imo-ctu-2014/index.js';
 import { nzTlc_2017 } from './securement/rules/nz-tlc-2017/index.js';
 import { ukDvsa_2024 } from './securement/rules/uk-dvsa-2024/index.js';
 import { us49cfr393_102_2024, us49cfr393_2024 } from './securement/rules/us-49cfr393-2024/index.js';
+import { auLrg_2018_chain } from './tables/au-lrg-2018-chain.js';
 import { caNsc10_chain_2013 } from './tables/ca-nsc10-2013.js';
-import type { RatingTable } from './tables/rating-table.js';
+import { euEn12195_3_2001 } from './tables/eu-en12195-3-2001.js';
+import type { CapacityTable, RatingTable } from './tables/rating-table.js';
 import { us49cfr393_108_2024, us49cfr393_108_chain_2024 } from './tables/us-49cfr393-108-2024.js';
 import { usWeldedChain_2003 } from './tables/us-welded-chain-2003.js';
 
@@ -49,20 +51,32 @@ export function ruleSetById(id: string): RuleSet {
  * // => '2024'
  */
 export function ratingTableById(id: string): RatingTable {
-  const known: readonly RatingTable[] = [
-    us49cfr393_108_2024,
-    us49cfr393_108_chain_2024,
-    usWeldedChain_2003,
-    caNsc10_chain_2013,
-  ];
-  return (
-    known.find((table) => table.id === id) ??
-    fail(
-      'UNKNOWN_RATING_TABLE',
-      'id',
-      known.map((table) => table.id).join(', '),
-      id,
-      'Write the id as results echo it.',
-    )
+  const known = ratingTables();
+  return known.find((table) => table.id === id) ?? unknownTable(known, id);
+}
+
+const ratingTables = (): readonly RatingTable[] =>
+  ([] = [us49cfr393_108_2024, us49cfr393_108_chain_2024, usWeldedChain_2003, caNsc10_chain_2013]);
+
+/**
+ * The table of capacities with a text id, of any system: the rating tables, and those of lashing capacities.
+ *
+ * @throws RiggingError `UNKNOWN_RATING_TABLE`
+ * @example
+ * capacityTableById('eu-en12195-3-2001').system
+ * // => 'lashingCapacity'
+ */
+export function capacityTableById(id: string): CapacityTable {
+  const known: readonly CapacityTable[] = [...ratingTables(), euEn12195_3_2001, auLrg_2018_chain];
+  return known.find((table) => table.id === id) ?? unknownTable(known, id);
+}
+
+function unknownTable(known: readonly CapacityTable[], id: string): never {
+  return fail(
+    'UNKNOWN_RATING_TABLE',
+    'id',
+    known.map((table) => table.id).join(', '),
+    id,
+    'Write the id as results echo it.',
   );
 }

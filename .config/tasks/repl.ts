@@ -3,7 +3,8 @@
  *
  *   npm run repl
  */
-import { start } from 'node:repl';
+import { Recoverable, start } from 'node:repl';
+import { transformSync } from 'esbuild';
 import * as main from '../../src/index.js';
 import * as registry from '../../src/registry.js';
 import * as schemas from '../../src/schemas/index.js';
@@ -18,6 +19,22 @@ console.log(
   `Every export of chain-rigging is in scope. Three things to try:\n\n${TRY.map((line) => `  ${line}\n`).join('')}`,
 );
 const repl = start('> ');
+
+// The examples of the guides are TypeScript: what they import is in scope, and their types are left out.
+const plain = repl.eval;
+const evaluate: typeof plain = (code, context, file, done) => {
+  let script: string;
+  try {
+    const given = code.replace(/^import\s[^;]*?from 'chain-rigging(?:\/\w+)?';$/gm, '');
+    script = transformSync(given, { loader: 'ts', target: 'node20' }).code;
+  } catch (error) {
+    const unfinished = /end of file|Unterminated/.test((error as Error).message);
+    return done(unfinished ? new Recoverable(error as SyntaxError) : (error as Error), undefined);
+  }
+  return plain.call(repl, script, context, file, done);
+};
+Object.assign(repl, { eval: evaluate });
+
 for (const [name, value] of Object.entries({ ...main, ...registry, ...schemas })) {
   Object.defineProperty(repl.context, name, { value, enumerable: true, writable: true, configurable: true });
 }

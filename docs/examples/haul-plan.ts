@@ -182,6 +182,8 @@ for (const { direction, acceleration, verdict, limit, elastic, withoutOne } of r
   );
 }
 
+console.log(`  With one chain gone, in the worst case: ${restraint.withOneGone}.`);
+
 const drawing = 'haul-plan.svg';
 writeFileSync(drawing, drawSecurement(plan, restraint));
 console.log(`\n  The drawing is in ${drawing}.`);

@@ -38,6 +38,7 @@ const WITHOUT_FACTOR = {
 interface Solved extends Pick<Restraint, 'verdict' | 'article' | 'governing'> {
   readonly directions: readonly SolvedDirection[];
   readonly missing?: readonly Note[];
+  readonly withOneGone?: Restraint['withOneGone'];
 }
 
 interface SolvedDirection {
@@ -92,6 +93,7 @@ export function outcomeOfRestraint(result: Solved, ids: PlanIds): Outcome {
     because: [
       `Decides: ${governing}, ${isFactor ? `${found.slice(FACTOR.length)} times ${at}${next}` : found}.`,
       ...others,
+      ...(verdict === 'pass' && result.withOneGone === 'fail' ? ['With one tie-down gone it does not hold.'] : []),
       ...missing,
       ...(shares.size === 0 ? [] : [means]),
     ],

@@ -27,6 +27,7 @@ const LISTS = ['steps', 'assumptions', 'cautions', 'sources'];
 const OWN_SECTION = ['result', 'verdict', 'inputs', 'checks', 'steps', 'assumptions', 'cautions', 'sources'];
 const MOST_COLUMNS = 8;
 const LONGEST_LINE = 80;
+const LONGEST_CELL = 160;
 const MOST_DEPTH = 12;
 
 /** The sheet of any result, told from its data alone; `path` is where it stands, for messages. */
@@ -109,6 +110,7 @@ function tableOf(items: readonly unknown[]): Block | undefined {
   if (rows.length === 0 || rows.length < items.length) return undefined;
   const columns = [...new Set(rows.flatMap((row) => Object.keys(row)))];
   if (columns.length === 0 || columns.length > MOST_COLUMNS) return undefined;
+  if (rows.some((row) => Object.entries(row).some(([key, value]) => isTooMuch(key, value)))) return undefined;
   return {
     kind: 'table',
     head: columns.map((column) => capital(nameOf(column))),
@@ -116,6 +118,12 @@ function tableOf(items: readonly unknown[]): Block | undefined {
       columns.map((column) => (Object.hasOwn(row, column) ? tell(column, row[column], FOUND) : '')),
     ),
   };
+}
+
+/** More than a cell holds: an object, or a list of them, that fills lines. */
+function isTooMuch(key: string, value: unknown): boolean {
+  const items = Array.isArray(value) ? value : [value];
+  return items.some((item) => isNested(item) && !isNote(item)) && tell(key, value, FOUND).length > LONGEST_CELL;
 }
 
 function fieldsOf(value: unknown, wording: Wording, depth = 0): Field[] {

@@ -25,6 +25,15 @@ export const RATING_TABLE_IDS = [
   'ca-nsc10-chain-2013',
 ] as const;
 
+export const CAPACITY_TABLE_IDS = [
+  'us-49cfr393-108-2024',
+  'us-49cfr393-108-chain-2024',
+  'us-welded-chain-2003',
+  'ca-nsc10-chain-2013',
+  'eu-en12195-3-2001',
+  'au-lrg-2018-chain',
+] as const;
+
 const rules = /* @__PURE__ */ build(() => word(RULE_SET_IDS, 'UNKNOWN_RULE_SET'));
 const ratings = /* @__PURE__ */ build(() => word(RATING_TABLE_IDS, 'UNKNOWN_RATING_TABLE'));
 const options = /* @__PURE__ */ build(() => ({ units: optional(word(['us', 'si'])), working: optional(flag()) }));
@@ -147,7 +156,7 @@ export const solveRestraintRequestSchema = /* @__PURE__ */ build(() => {
         up: acceleration,
       }),
       capacity: word(CAPACITY_SYSTEMS),
-      ratings: optional(ratings),
+      ratings: optional(word(CAPACITY_TABLE_IDS, 'UNKNOWN_RATING_TABLE')),
       friction: frictionShare,
       deckSlope: optional(fields('the slope of the deck', { noseUp: slope, leftUp: slope })),
       tolerances: optional(

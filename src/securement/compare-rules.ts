@@ -1,5 +1,6 @@
 import { fail } from '../errors.js';
 import { checkList, checkObject } from '../input-checks.js';
+import { formatNumber } from '../quantities/format.js';
 import type { UnitSystem } from '../quantities/units.js';
 import { FOLLOW_THE_MARK } from '../working/cautions.js';
 import type { Check, Verdict } from '../working/check.js';
@@ -108,7 +109,7 @@ function differencesOf(results: readonly SecurementCheck[]): Note[] {
   const rules = results.map((result) => result.rules);
   return [
     ...differences(COUNTS, rules, tieDowns, ({ counts }) => counts),
-    ...differences(CREDIT, rules, tieDowns, ({ credit }) => `${credit}`),
+    ...differences(CREDIT, rules, tieDowns, ({ credit }) => formatNumber(credit, 4)),
     ...differences(RATED, rules, tieDowns, ({ rating }) => (rating === null ? 'not known' : 'known')),
     ...differences(COUNT, rules, articles, ({ minimumCount }) => `${minimumCount}`),
   ];

@@ -3,7 +3,7 @@ import { describe, expect, it, test } from 'vitest';
 import { assemblyRating } from '../../src/assembly/assembly-rating.js';
 import { chainRating } from '../../src/chain/chain-rating.js';
 import type { RiggingErrorCode, RiggingIssue } from '../../src/errors.js';
-import { ratingTableById, ruleSetById } from '../../src/registry.js';
+import { capacityTableById, ratingTableById, ruleSetById } from '../../src/registry.js';
 import {
   assemblyRatingRequestSchema,
   chainRatingRequestSchema,
@@ -11,7 +11,7 @@ import {
   checkSecurementRequestSchema,
   tieDownsRequiredRequestSchema,
 } from '../../src/schemas/index.js';
-import { RATING_TABLE_IDS, RULE_SET_IDS } from '../../src/schemas/requests.js';
+import { CAPACITY_TABLE_IDS, RATING_TABLE_IDS, RULE_SET_IDS } from '../../src/schemas/requests.js';
 import { checkSecurement } from '../../src/securement/check-securement.js';
 import { tieDownsRequired } from '../../src/securement/tie-downs-required.js';
 import { issueOf } from '../quantities/issue-of.js';
@@ -533,6 +533,7 @@ describe('a bad body', () => {
 describe('ids of rule sets and rating tables', () => {
   it('are those that the registry knows', () => {
     expect(issueOf(() => ruleSetById('x')).expected).toBe(RULE_SET_IDS.join(', '));
+    expect(issueOf(() => capacityTableById('x')).expected).toBe(CAPACITY_TABLE_IDS.join(', '));
     expect(issueOf(() => ratingTableById('x')).expected).toBe(RATING_TABLE_IDS.join(', '));
   });
 

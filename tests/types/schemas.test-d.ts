@@ -8,7 +8,7 @@ import type { Part, PartKind } from '../../src/assembly/part.js';
 import { chainRating } from '../../src/chain/chain-rating.js';
 import type { QuantityInput } from '../../src/quantities/quantity.js';
 import type { Kind } from '../../src/quantities/units.js';
-import { ratingTableById, ruleSetById } from '../../src/registry.js';
+import { capacityTableById, ratingTableById, ruleSetById } from '../../src/registry.js';
 import {
   type articleSchema,
   assemblyRatingRequestSchema,
@@ -119,7 +119,7 @@ void (() => {
   if (check.ok) checkSecurement({ ...check.value, rules: ruleSetById(check.value.rules) });
   else check.issues[0].code satisfies string;
   const { ratings, ...solved } = readJson(solveRestraintRequestSchema, body);
-  solveRestraint({ ...solved, ...(ratings && { ratings: ratingTableById(ratings) }) });
+  solveRestraint({ ...solved, ...(ratings && { ratings: capacityTableById(ratings) }) });
   const compared = readJson(compareRulesRequestSchema, body);
   compareRules({ ...compared, rules: compared.rules.map(ruleSetById) });
   tieDownLength(readJson(tieDownLengthRequestSchema, body));

@@ -77,6 +77,8 @@ export interface DirectionAnswer {
 
 export interface Restraint extends ResultBase<'solveRestraint'> {
   readonly verdict: Verdict;
+  /** The worst verdict of the limit with one tie-down gone, in any direction. It does not decide `verdict`. */
+  readonly withOneGone: Verdict;
   /** The article that was looked at. */
   readonly article: string;
   /** The direction that decides; null where nothing is asked. */

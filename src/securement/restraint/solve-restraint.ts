@@ -121,6 +121,8 @@ export function solveRestraint(input: SolveRestraintInput): Restraint {
   const layout = layouts[index] as ArticleLayout;
   const units = sharedUnits(input.units, [layout.mass]);
 
+  checkSize(layout, index);
+
   const held = rateAll(layout, capacity, ratings, units, working);
   const unknown = missingFacts(held);
   const load = within(`articles[${index}]`, () => {
@@ -176,6 +178,7 @@ export function solveRestraint(input: SolveRestraintInput): Restraint {
     'solveRestraint',
     {
       verdict: worseOf(...directions.map(({ verdict }) => verdict)),
+      withOneGone: worseOf(...directions.flatMap(({ withoutOne }) => withoutOne.map(({ verdict }) => verdict))),
       article: layout.article.id,
       governing: governingOf(directions),
       directions,
@@ -184,6 +187,22 @@ export function solveRestraint(input: SolveRestraintInput): Restraint {
     input,
     working,
   );
+}
+
+/** More than this is no machine on a deck, and would take seconds. */
+const MOST_POINTS = 64;
+const LIGHTEST = 0.01; // N
+const HEAVIEST = 1e9;
+
+function checkSize({ tieDowns, contacts, weight }: ArticleLayout, index: number): void {
+  const most = `at most ${MOST_POINTS}`;
+  if (tieDowns.length > MOST_POINTS) fail('TOO_LARGE', 'tieDowns', most, tieDowns.length, 'Look at fewer at a time.');
+  if (contacts.length > MOST_POINTS) {
+    fail('TOO_LARGE', `articles[${index}].contacts`, most, contacts.length, 'Give tires, or the corners of tracks.');
+  }
+  if (!(weight > LIGHTEST && weight < HEAVIEST)) {
+    fail('NOT_FINITE', `articles[${index}].mass`, 'a mass from 1 g to 100,000 t', weight, 'Check the mass.');
+  }
 }
 
 const GREATEST_FACTOR = 'greatest f at which forces within capacities balance W · (gravity + f · a)';

@@ -60,6 +60,7 @@ describe('the limit answer', () => {
     expect(forward?.limit.tensions[0]?.utilization).toBeCloseTo(1, 9);
     expect(forward?.limit.residual).toBeLessThan(1e-9);
     expect([governing, verdict]).toEqual(['forward', 'pass']);
+    expect(solve().withOneGone).toBe('fail'); // friction alone holds 0.4
   });
 
   it('counts no friction, or a share of it, where asked', () => {
@@ -188,6 +189,24 @@ describe('figures that may be off', () => {
     // a center aside of the chain's line turns the load round: it gives way earlier, by less than its lever asks
     expect(off.get('center of gravity')).toBeLessThan(0.4 + 10_000 / W);
     expect(off.get('center of gravity')).toBeGreaterThan(0.4 + (10_000 / W) * (1 - 0.1));
+  });
+});
+
+describe('too much of it', () => {
+  it('is refused: more than 64 tie-downs or contacts, a mass of nothing', () => {
+    const chains = (count: number) =>
+      Array.from({ length: count }, (_, index) => ({ ...level, id: `${index}` }) as TieDown);
+    expect(issueOf(() => solve({ tieDowns: chains(65) }))).toMatchObject({ code: 'TOO_LARGE', path: 'tieDowns' });
+    expect(solve({ tieDowns: chains(64), friction: 'none' }).directions[0]?.limit.factor).toBeCloseTo(640_000 / W, 6);
+    const contacts = Array.from({ length: 65 }, () => ({ at: m(-4, 0, 0) }));
+    expect(issueOf(() => solve({ articles: [{ ...block, contacts }] }))).toMatchObject({
+      code: 'TOO_LARGE',
+      path: 'articles[0].contacts',
+    });
+    expect(issueOf(() => solve({ articles: [{ ...block, mass: { value: 1e-30, unit: 'kg' } }] }))).toMatchObject({
+      code: 'NOT_FINITE',
+      path: 'articles[0].mass',
+    });
   });
 });
 

@@ -73,6 +73,24 @@ describe('direct tie-downs without friction: sum(LC · AE) ≥ a · W', () => {
     expect([judged('1000 kg'), judged('999.99 kg'), judged('1000.01 kg')]).toEqual(['pass', 'fail', 'pass']);
   });
 
+  it('takes off the deck what one that runs upward lifts, once friction is relied on', () => {
+    // back 0.8, lift 0.6, μ 0.3: LC · (0.8 − 0.3 · 0.6) ≥ (0.8 − 0.3) · 1000 kg, LC ≥ 500 / 0.62 = 806.45 kg
+    const m = (value: number) => ({ value, unit: 'm' }) as const;
+    const judged = (limit: Load) =>
+      verdictOf(
+        check(
+          { friction: 0.3 },
+          with4({
+            ...flat('forward', LC(limit)),
+            attachment: [m(-4), m(0), m(1)],
+            anchor: [m(-8), m(0), m(4)],
+          } as TieDown),
+        ),
+        'forward',
+      );
+    expect([judged('806.4 kg'), judged('806.5 kg')]).toEqual(['fail', 'pass']);
+  });
+
   it('never rounds AE to a row: 0.845 is neither 0.85 nor 0.7', () => {
     // 1.69 m · 1.69 m = 2.8561 m²; length 2 m: sqrt(4 − 2.8561) = 1.06953 m upward; AE = 1.69 / 2 = 0.845.
     // 800 kgf / 0.845 = 946.746 kg; by 0.85 it would be 941.18 kg
