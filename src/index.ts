@@ -108,6 +108,15 @@ export type {
   VehicleUnit,
 } from './securement/plan.js';
 export type {
+  Direction,
+  DirectionAnswer,
+  ElasticAnswer,
+  LimitAnswer,
+  Mode,
+  Restraint,
+  Tension,
+} from './securement/restraint/answer.js';
+export type {
   Accelerations,
   DeckSlope,
   Tolerances,
@@ -119,15 +128,6 @@ export {
   type ProposedTieDowns,
   proposeTieDowns,
 } from './securement/restraint/propose-tie-downs.js';
-export type {
-  Direction,
-  DirectionAnswer,
-  ElasticAnswer,
-  LimitAnswer,
-  Mode,
-  Restraint,
-  Tension,
-} from './securement/restraint/restraint.js';
 export { type SolveRestraintInput, solveRestraint } from './securement/restraint/solve-restraint.js';
 export type {
   Applicability,

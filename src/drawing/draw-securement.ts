@@ -3,7 +3,7 @@ import { checkObject, checkOneOf } from '../input-checks.js';
 import type { UnitSystem } from '../quantities/units.js';
 import type { SecurementCheck } from '../securement/check-securement.js';
 import type { Plan } from '../securement/plan.js';
-import type { Restraint } from '../securement/restraint/restraint.js';
+import type { Restraint } from '../securement/restraint/answer.js';
 import { drawPage } from './draw-page.js';
 import { type Outcome, VERDICTS } from './outcome.js';
 import { outcomeOfCheck } from './outcome-of-check.js';

@@ -2,7 +2,7 @@ import { fail, mapAt, within } from '../errors.js';
 import { checkObject, checkOneOf } from '../input-checks.js';
 import { formatNumber, formatQuantity } from '../quantities/format.js';
 import { readQuantity } from '../quantities/read.js';
-import type { Direction, Restraint } from '../securement/restraint/restraint.js';
+import type { Direction, Restraint } from '../securement/restraint/answer.js';
 import type { Note } from '../working/note.js';
 import {
   checkKnown,

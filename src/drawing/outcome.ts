@@ -1,6 +1,6 @@
 import { describe, fail, mapAt } from '../errors.js';
 import { checkObject } from '../input-checks.js';
-import type { Direction } from '../securement/restraint/restraint.js';
+import type { Direction } from '../securement/restraint/answer.js';
 import type { Verdict } from '../working/check.js';
 import type { Note } from '../working/note.js';
 import { lineOf } from './svg.js';

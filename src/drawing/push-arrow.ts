@@ -1,4 +1,4 @@
-import type { Direction } from '../securement/restraint/restraint.js';
+import type { Direction } from '../securement/restraint/answer.js';
 import type { Vec3 } from '../statics/vector.js';
 import type { Push } from './outcome.js';
 import { PAGE } from './paper.js';

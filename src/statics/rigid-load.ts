@@ -33,6 +33,9 @@ export interface Member {
   readonly stiffness?: number;
 }
 
+/** Equations of equilibrium of a rigid body: three of force, three of moment. */
+export const ROWS = 6;
+
 /** A force that is there whatever the load does, such as the clamping of a strap laid over it. */
 interface Push {
   readonly at: Vec3;

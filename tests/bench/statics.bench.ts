@@ -2,9 +2,9 @@
 // and each again with one member gone. Models are built beforehand; every answer is compared before anything is timed.
 import { Bench } from 'tinybench';
 import { solve, type Model as TableauModel } from 'yalps';
-import type { ElasticLoad } from '../../src/statics/elastic-model.js';
-import { elasticResponses } from '../../src/statics/elastic-response.js';
-import { type LimitOutcome, limitFactorsOneOut } from '../../src/statics/limit-factor.js';
+import type { ElasticLoad } from '../../src/statics/elastic/elastic-model.js';
+import { elasticResponses } from '../../src/statics/elastic/elastic-response.js';
+import { type LimitOutcome, limitFactorsOneOut } from '../../src/statics/limit/limit-factor.js';
 import type { Loading } from '../../src/statics/rigid-load.js';
 import { limitModel, makeModel } from '../statics/highs.js';
 import { around, block, member } from '../statics/layouts.js';

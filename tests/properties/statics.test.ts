@@ -1,7 +1,12 @@
 // What must hold of the statics whatever the layout.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type LimitOutcome, limitFactor, limitFactors, limitFactorsOneOut } from '../../src/statics/limit-factor.js';
+import {
+  type LimitOutcome,
+  limitFactor,
+  limitFactors,
+  limitFactorsOneOut,
+} from '../../src/statics/limit/limit-factor.js';
 import type { Coulomb, Loading, RigidLoad } from '../../src/statics/rigid-load.js';
 import type { Vec3 } from '../../src/statics/vector.js';
 import { anyFriction, anyLoad, anyLoading, around } from '../statics/layouts.js';

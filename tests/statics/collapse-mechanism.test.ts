@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { collapseMechanism } from '../../src/statics/collapse-mechanism.js';
-import { limitFactor } from '../../src/statics/limit-factor.js';
+import { collapseMechanism } from '../../src/statics/limit/collapse-mechanism.js';
+import { limitFactor } from '../../src/statics/limit/limit-factor.js';
 import { modeOf, motionOf, type Twist } from '../../src/statics/mechanism.js';
 import type { Loading, RigidLoad } from '../../src/statics/rigid-load.js';
 import { dot, lengthOf, subtract } from '../../src/statics/vector.js';

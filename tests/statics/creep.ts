@@ -1,7 +1,7 @@
 // The load with dry friction as a thing that creeps: each small step of the load is taken up by viscous dampers, and the
 // load creeps until it is still. Springs, gaps and sliders are evaluated anew at every instant; friction has its circle,
 // and slides by what the step moves it. No events, no matrices of states: another method and other code.
-import type { ElasticLoad } from '../../src/statics/elastic-model.js';
+import type { ElasticLoad } from '../../src/statics/elastic/elastic-model.js';
 import type { Loading } from '../../src/statics/rigid-load.js';
 
 export interface Creep {

@@ -2,7 +2,7 @@
 // a load that creeps.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { elasticResponse } from '../../src/statics/elastic-response.js';
+import { elasticResponse } from '../../src/statics/elastic/elastic-response.js';
 import { creepTo } from './creep.js';
 import { anyLoad, anyLoading, around, tiedDown } from './layouts.js';
 

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { elasticLimits } from '../../src/statics/elastic-limits.js';
-import type { ElasticFriction, ElasticLoad } from '../../src/statics/elastic-model.js';
-import { elasticResponse } from '../../src/statics/elastic-response.js';
-import { limitFactor } from '../../src/statics/limit-factor.js';
+import { elasticLimits } from '../../src/statics/elastic/elastic-limits.js';
+import type { ElasticFriction, ElasticLoad } from '../../src/statics/elastic/elastic-model.js';
+import { elasticResponse } from '../../src/statics/elastic/elastic-response.js';
+import { limitFactor } from '../../src/statics/limit/limit-factor.js';
 import type { Loading, RigidLoad } from '../../src/statics/rigid-load.js';
 import { anyLoad, anyLoading, block, FULL, forward, leftward, member, rearward, upward } from './layouts.js';
 

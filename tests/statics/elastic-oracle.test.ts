@@ -1,7 +1,7 @@
 // The elastic problem without sliding against HiGHS: least complementary energy, a convex quadratic program.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { elasticResponse } from '../../src/statics/elastic-response.js';
+import { elasticResponse } from '../../src/statics/elastic/elastic-response.js';
 import { judge } from './highs.js';
 import { anyLoad, anyLoading } from './layouts.js';
 import { elasticProgram, energyOf } from './quadratic-program.js';

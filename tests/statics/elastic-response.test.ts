@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { ElasticFriction, ElasticLoad } from '../../src/statics/elastic-model.js';
-import { type ElasticEquilibrium, elasticResponse } from '../../src/statics/elastic-response.js';
+import type { ElasticFriction, ElasticLoad } from '../../src/statics/elastic/elastic-model.js';
+import { type ElasticEquilibrium, elasticResponse } from '../../src/statics/elastic/elastic-response.js';
 import { modeOf } from '../../src/statics/mechanism.js';
 import type { Loading, RigidLoad } from '../../src/statics/rigid-load.js';
 import { anyLoad, anyLoading, block, downward, FULL, forward, leftward, member, rearward, upward } from './layouts.js';

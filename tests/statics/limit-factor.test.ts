@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { collapseMechanism } from '../../src/statics/collapse-mechanism.js';
+import { collapseMechanism } from '../../src/statics/limit/collapse-mechanism.js';
 import {
   type Limited,
   type LimitOptions,
   limitFactor,
   limitFactors,
   limitFactorsOneOut,
-} from '../../src/statics/limit-factor.js';
+} from '../../src/statics/limit/limit-factor.js';
 import { type Mode, modeOf } from '../../src/statics/mechanism.js';
 import type { Loading, RigidLoad } from '../../src/statics/rigid-load.js';
 import { around, block, downward, FULL, forward, leftward, member, NONE, rearward, upward } from './layouts.js';

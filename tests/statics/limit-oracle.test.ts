@@ -1,7 +1,7 @@
 // Every limit problem against HiGHS, whose model is built by other code.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { limitFactor, limitFactorsOneOut } from '../../src/statics/limit-factor.js';
+import { limitFactor, limitFactorsOneOut } from '../../src/statics/limit/limit-factor.js';
 import { type Judged, judgeLimit } from './highs.js';
 import { anyFriction, anyLoad, anyLoading, around } from './layouts.js';
 

@@ -1,7 +1,7 @@
 // The elastic problem without sliding as a convex quadratic program in the forces (complementary energy; Castigliano):
 //   minimize sum (T - pretension)^2 / (2 k) + sum N^2 / (2 k) + sum t^2 / (2 k)   subject to balance, T >= 0, N >= 0
 import type { ModelData } from 'highs';
-import type { ElasticLoad } from '../../src/statics/elastic-model.js';
+import type { ElasticLoad } from '../../src/statics/elastic/elastic-model.js';
 import type { Loading } from '../../src/statics/rigid-load.js';
 import { highs, sparse, unitPull, wrench } from './highs.js';
 

@@ -5,7 +5,7 @@ import { Quantity } from '../../quantities/quantity.js';
 import { ratedLoadIn } from '../../quantities/rated.js';
 import { massUnitOf } from '../../quantities/shared-units.js';
 import type { UnitSystem } from '../../quantities/units.js';
-import type { LimitOptions } from '../../statics/limit-factor.js';
+import type { LimitOptions } from '../../statics/limit/limit-factor.js';
 import type { Member, RigidLoad } from '../../statics/rigid-load.js';
 import { scale } from '../../statics/vector.js';
 import { type CapacitySystem, type CapacityTable, marksAlone } from '../../tables/rating-table.js';
@@ -22,7 +22,7 @@ export interface HeldBy extends TieDownLayout {
 }
 
 /** Rates every tie-down of an article in one system, and shows how. */
-export function rateAll(
+export function rateHeld(
   layout: ArticleLayout,
   system: CapacitySystem,
   ratings: CapacityTable | undefined,

@@ -3,9 +3,9 @@ import { checkObject } from '../../input-checks.js';
 import { valueIn } from '../../quantities/convert.js';
 import type { QuantityInput } from '../../quantities/quantity.js';
 import { readOptional, readPositive, readQuantity } from '../../quantities/read.js';
-import type { LimitOptions } from '../../statics/limit-factor.js';
+import type { LimitOptions } from '../../statics/limit/limit-factor.js';
 import type { Vec3 } from '../../statics/vector.js';
-import type { Direction } from './restraint.js';
+import type { Direction } from './answer.js';
 
 /** The acceleration to hold in each direction; one left out is not looked at. */
 export type Accelerations = { readonly [D in Direction]?: QuantityInput<'acceleration'> };

@@ -3,7 +3,7 @@ import { checkIds, checkList, checkObject } from '../../input-checks.js';
 import type { QuantityInput } from '../../quantities/quantity.js';
 import { ratedLoadIn } from '../../quantities/rated.js';
 import { readPositive } from '../../quantities/read.js';
-import { type LimitOptions, type LimitOutcome, limitFactors } from '../../statics/limit-factor.js';
+import { type LimitOptions, type LimitOutcome, limitFactors } from '../../statics/limit/limit-factor.js';
 import type { Loading, Member, RigidLoad } from '../../statics/rigid-load.js';
 import { dot, lengthOf, scale, subtract, type Vec3 } from '../../statics/vector.js';
 import { FOLLOW_THE_MARK, STAND_CLEAR } from '../../working/cautions.js';
@@ -12,10 +12,10 @@ import { makeResult, type ResultBase } from '../../working/result.js';
 import { Working } from '../../working/step.js';
 import { type ArticleLayout, layoutOfArticle, readPoint } from '../layout.js';
 import { type Article, type Point, readArticle } from '../plan.js';
-import { worstOf } from './limit.js';
+import type { Direction } from './answer.js';
+import { worstOf } from './limit-answer.js';
 import { checkFriction, rigidLoadOf } from './load.js';
 import { type Accelerations, gravityOn, readAccelerations, readFrictionOption, TOWARDS } from './options.js';
-import type { Direction } from './restraint.js';
 
 /** A point that a tie-down may be fixed to. */
 export interface FixingPoint {

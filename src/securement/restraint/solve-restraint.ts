@@ -4,7 +4,7 @@ import { Quantity } from '../../quantities/quantity.js';
 import { ratedLoadIn } from '../../quantities/rated.js';
 import { sharedUnits } from '../../quantities/shared-units.js';
 import type { UnitSystem } from '../../quantities/units.js';
-import { type LimitOutcome, limitFactors } from '../../statics/limit-factor.js';
+import { type LimitOutcome, limitFactors } from '../../statics/limit/limit-factor.js';
 import type { Loading, RigidLoad } from '../../statics/rigid-load.js';
 import { scale } from '../../statics/vector.js';
 import { CAPACITY_SYSTEMS, type CapacitySystem, type CapacityTable } from '../../tables/rating-table.js';
@@ -16,9 +16,10 @@ import type { SourceRef } from '../../working/source.js';
 import { Working } from '../../working/step.js';
 import { type ArticleLayout, readLayout } from '../layout.js';
 import type { Plan } from '../plan.js';
-import { elasticAnswer, elasticLoad } from './elastic.js';
-import { factorOf, limitAnswer, worstOf } from './limit.js';
-import { checkFriction, forceIn, type HeldBy, missingFacts, missingStiffness, rateAll, rigidLoadOf } from './load.js';
+import type { Direction, DirectionAnswer, Restraint } from './answer.js';
+import { elasticAnswer, elasticLoad } from './elastic-answer.js';
+import { factorOf, limitAnswer, worstOf } from './limit-answer.js';
+import { checkFriction, forceIn, type HeldBy, missingFacts, missingStiffness, rateHeld, rigidLoadOf } from './load.js';
 import {
   type Accelerations,
   type DeckSlope,
@@ -29,7 +30,6 @@ import {
   TOWARDS,
   type Tolerances,
 } from './options.js';
-import type { Direction, DirectionAnswer, Restraint } from './restraint.js';
 import { variationsOf } from './tolerances.js';
 
 export interface SolveRestraintInput extends Plan {
@@ -123,7 +123,7 @@ export function solveRestraint(input: SolveRestraintInput): Restraint {
 
   checkSize(layout, index);
 
-  const held = rateAll(layout, capacity, ratings, units, working);
+  const held = rateHeld(layout, capacity, ratings, units, working);
   const unknown = missingFacts(held);
   const load = within(`articles[${index}]`, () => {
     checkFriction(layout, options);

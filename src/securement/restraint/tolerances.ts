@@ -1,4 +1,4 @@
-import type { LimitOptions } from '../../statics/limit-factor.js';
+import type { LimitOptions } from '../../statics/limit/limit-factor.js';
 import type { RigidLoad } from '../../statics/rigid-load.js';
 import { add, lengthOf, scale, subtract, type Vec3 } from '../../statics/vector.js';
 import type { ReadTolerances } from './options.js';

@@ -1,3 +1,6 @@
+import { type Forces, GREATEST_RESIDUAL, residualOf } from '../residual.js';
+import { type Coulomb, checkCoulomb, checkLoad, checkLoading, type Loading, type RigidLoad } from '../rigid-load.js';
+import { lengthOf } from '../vector.js';
 import {
   type Balance,
   balanceAtRest,
@@ -7,10 +10,7 @@ import {
   setLoading,
   tensionOf,
 } from './limit-program.js';
-import { type Forces, GREATEST_RESIDUAL, residualOf } from './residual.js';
-import { type Coulomb, checkCoulomb, checkLoad, checkLoading, type Loading, type RigidLoad } from './rigid-load.js';
 import { AT_LOWER, amountOf, type Basis, copyBasis, maximize } from './simplex.js';
-import { lengthOf } from './vector.js';
 
 export interface LimitOptions {
   /** `'none'` leaves friction out; else how much of it counts, and the polygon that stands for its circle. */

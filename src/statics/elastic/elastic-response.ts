@@ -1,4 +1,7 @@
-import { fail } from '../errors.js';
+import { fail } from '../../errors.js';
+import type { Twist } from '../mechanism.js';
+import { type Forces, GREATEST_RESIDUAL, residualOf } from '../residual.js';
+import { checkLoading, type Loading } from '../rigid-load.js';
 import { OPEN, slides } from './contact-law.js';
 import {
   type ElasticFriction,
@@ -10,9 +13,6 @@ import {
   twistOf,
 } from './elastic-model.js';
 import { followPath, type PathEnd, type Rest, settle } from './elastic-path.js';
-import type { Twist } from './mechanism.js';
-import { type Forces, GREATEST_RESIDUAL, residualOf } from './residual.js';
-import { checkLoading, type Loading } from './rigid-load.js';
 
 export interface ElasticOptions {
   readonly friction: ElasticFriction;

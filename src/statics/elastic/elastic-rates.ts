@@ -1,7 +1,7 @@
+import { ROWS } from '../rigid-load.js';
 import { type ContactRate, contactModeOf, contactStiffness, facetMode, OPEN, STICKS, slides } from './contact-law.js';
 import type { ElasticModel, ElasticState, Standing } from './elastic-model.js';
 import { addProduct, addTo, factorize, freePart, inner, solve } from './linear-equations.js';
-import { ROWS } from './simplex.js';
 import { unresistedMotion } from './unresisted-motion.js';
 
 /** What each spring does while the load moves a little. */

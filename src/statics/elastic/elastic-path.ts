@@ -1,9 +1,9 @@
+import { type Loading, steadyWrench } from '../rigid-load.js';
+import type { Vec3 } from '../vector.js';
 import { type ContactMode, facetSlack, facetsOf, OPEN } from './contact-law.js';
 import { type ElasticModel, type ElasticState, emptyState, type Standing } from './elastic-model.js';
 import { type Modes, type Rates, solveRates } from './elastic-rates.js';
 import { addTo, inner } from './linear-equations.js';
-import { type Loading, steadyWrench } from './rigid-load.js';
-import type { Vec3 } from './vector.js';
 
 /** A stretch of the path on which everything changes in proportion to the factor. */
 export interface Stretch {

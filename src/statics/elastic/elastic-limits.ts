@@ -1,10 +1,10 @@
-import { fail } from '../errors.js';
+import { fail } from '../../errors.js';
+import type { Twist } from '../mechanism.js';
+import { checkLoading, type Loading } from '../rigid-load.js';
 import { OPEN, slides } from './contact-law.js';
 import { type ElasticLoad, type ElasticModel, makeElasticModel, mechanismOf } from './elastic-model.js';
 import { followPath, type Stretch, settle } from './elastic-path.js';
 import type { ElasticOptions } from './elastic-response.js';
-import type { Twist } from './mechanism.js';
-import { checkLoading, type Loading } from './rigid-load.js';
 
 /** Something that happens for the first time as the varying load grows. */
 interface FirstEvent {

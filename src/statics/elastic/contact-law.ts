@@ -1,5 +1,5 @@
+import type { Vec3 } from '../vector.js';
 import type { ContactSpring, FrictionPolygon } from './elastic-model.js';
-import type { Vec3 } from './vector.js';
 
 /**
  * What a contact does while the load moves a little: -1 is open, 0 sticks (or is pressed without friction), 2 j + 1

@@ -1,4 +1,4 @@
-import { ROWS } from './simplex.js';
+import { ROWS } from '../rigid-load.js';
 
 /** A square matrix of six rows taken apart; see {@link factorize}. */
 export interface Factors {

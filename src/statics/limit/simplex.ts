@@ -1,3 +1,4 @@
+import { ROWS } from '../rigid-load.js';
 /**
  * A linear program with six equations, for the balance of one rigid body:
  *
@@ -14,9 +15,6 @@ export interface Program {
   readonly upper: Float64Array;
   readonly rhs: Float64Array;
 }
-
-/** The equations of a rigid body: three of force, three of moment. */
-export const ROWS = 6;
 
 /** A basic solution: which variables are basic, and where the others rest. */
 export interface Basis {

@@ -1,6 +1,14 @@
-import { type Coulomb, type Loading, polygonCorners, type RigidLoad, sizeOf, steadyWrench } from './rigid-load.js';
-import { amountOf, artificialBasis, type Basis, findBalance, type Program, ROWS } from './simplex.js';
-import { cross, lengthOf, scale, subtract, type Vec3 } from './vector.js';
+import {
+  type Coulomb,
+  type Loading,
+  polygonCorners,
+  type RigidLoad,
+  ROWS,
+  sizeOf,
+  steadyWrench,
+} from '../rigid-load.js';
+import { cross, lengthOf, scale, subtract, type Vec3 } from '../vector.js';
+import { amountOf, artificialBasis, type Basis, findBalance, type Program } from './simplex.js';
 
 /**
  * The linear program of the limit problem of one load. Forces are in weights and lengths in sizes of the load

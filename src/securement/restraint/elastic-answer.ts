@@ -1,12 +1,12 @@
 import type { UnitSystem } from '../../quantities/units.js';
-import { type ElasticLimits, elasticLimits } from '../../statics/elastic-limits.js';
-import type { ElasticLoad } from '../../statics/elastic-model.js';
-import { type ElasticOutcome, elasticResponse } from '../../statics/elastic-response.js';
-import type { LimitOptions } from '../../statics/limit-factor.js';
+import { type ElasticLimits, elasticLimits } from '../../statics/elastic/elastic-limits.js';
+import type { ElasticLoad } from '../../statics/elastic/elastic-model.js';
+import { type ElasticOutcome, elasticResponse } from '../../statics/elastic/elastic-response.js';
+import type { LimitOptions } from '../../statics/limit/limit-factor.js';
 import type { Loading, RigidLoad } from '../../statics/rigid-load.js';
 import type { Verdict } from '../../working/check.js';
-import { tensionsOf } from './limit.js';
-import type { ElasticAnswer } from './restraint.js';
+import type { ElasticAnswer } from './answer.js';
+import { tensionsOf } from './limit-answer.js';
 
 /** How far beyond the acceleration asked for the load is followed. */
 const FOLLOWED_TO = 10;

@@ -1,11 +1,11 @@
 import type { UnitSystem } from '../../quantities/units.js';
-import { collapseMechanism } from '../../statics/collapse-mechanism.js';
-import type { LimitOptions, LimitOutcome } from '../../statics/limit-factor.js';
+import { collapseMechanism } from '../../statics/limit/collapse-mechanism.js';
+import type { LimitOptions, LimitOutcome } from '../../statics/limit/limit-factor.js';
 import { modeOf } from '../../statics/mechanism.js';
 import type { Loading, RigidLoad } from '../../statics/rigid-load.js';
 import type { Verdict } from '../../working/check.js';
+import type { LimitAnswer, Mode, Tension } from './answer.js';
 import { forceIn } from './load.js';
-import type { LimitAnswer, Mode, Tension } from './restraint.js';
 
 /** The factor of an outcome where it has one, and whether it holds what was asked. */
 export function factorOf(outcome: LimitOutcome): { readonly factor: number | null; readonly verdict: Verdict } {

@@ -1,8 +1,8 @@
+import type { Twist } from '../mechanism.js';
+import { type Loading, polygonCorners, type RigidLoad, sizeOf } from '../rigid-load.js';
+import { cross, dot, lengthOf, scale, subtract, type Vec3 } from '../vector.js';
 import type { Limited, LimitOptions } from './limit-factor.js';
-import type { Twist } from './mechanism.js';
 import { coneRemainder } from './non-negative-least-squares.js';
-import { type Loading, polygonCorners, type RigidLoad, sizeOf } from './rigid-load.js';
-import { cross, dot, lengthOf, scale, subtract, type Vec3 } from './vector.js';
 
 /** A tension this close to none, or to capacity, is there; as part of the capacity. */
 const AT_BOUND = 1e-9;

@@ -1,6 +1,6 @@
+import { coneRemainder } from '../limit/non-negative-least-squares.js';
 import { cornerBetween } from './contact-law.js';
 import type { ContactSpring, ElasticModel, Standing } from './elastic-model.js';
-import { coneRemainder } from './non-negative-least-squares.js';
 
 /** A remainder shorter than this is rounding; the load's own length is about 1. */
 const NOTHING = 1e-7;

@@ -1,7 +1,6 @@
-import { fail } from '../errors.js';
-import { addProduct } from './linear-equations.js';
-import type { Twist } from './mechanism.js';
-import type { Forces } from './residual.js';
+import { fail } from '../../errors.js';
+import type { Twist } from '../mechanism.js';
+import type { Forces } from '../residual.js';
 import {
   type Contact,
   type Coulomb,
@@ -11,8 +10,9 @@ import {
   polygonCorners,
   type RigidLoad,
   sizeOf,
-} from './rigid-load.js';
-import { cross, dot, lengthOf, scale, subtract, type Vec3 } from './vector.js';
+} from '../rigid-load.js';
+import { cross, dot, lengthOf, scale, subtract, type Vec3 } from '../vector.js';
+import { addProduct } from './linear-equations.js';
 
 /** A member whose stiffness E A / L is known, N/m. */
 interface ElasticMember extends Member {
