@@ -95,6 +95,7 @@ export type {
   ContactPoint,
   Deck,
   FrictionMat,
+  Gives,
   Plan,
   Point,
   ReadArticle,

@@ -85,7 +85,15 @@ export const articleFields = /* @__PURE__ */ build(() => ({
   frictionMat: optional(fields('a friction mat', { massOnMat: mass, ratedResistance: optional(ratedLoad) })),
   centerOfGravity: optional(point),
   contacts: optional(
-    list(fields('a contact', { at: point, friction: optional(friction) }), 1, 'at least one contact point'),
+    list(
+      fields('a contact', {
+        at: point,
+        friction: optional(friction),
+        gives: optional(fields('how far it gives', { by: length, under: force })),
+      }),
+      1,
+      'at least one contact point',
+    ),
   ),
   friction: optional(friction),
   surfaces: optional(

@@ -1,13 +1,14 @@
-import { fail, mapAt } from '../errors.js';
+import { fail, mapAt, within } from '../errors.js';
 import { checkList, checkObject } from '../input-checks.js';
 import { inUnit } from '../quantities/convert.js';
 import type { QuantityLike } from '../quantities/quantity.js';
 import { STANDARD_GRAVITY } from '../quantities/rated.js';
-import { readOptional, readQuantity } from '../quantities/read.js';
+import { readOptional, readPositive, readQuantity } from '../quantities/read.js';
 import { lengthOf, subtract, type Vec3 } from '../statics/vector.js';
 import {
   type Article,
   type ContactPoint,
+  type Gives,
   type Plan,
   type Point,
   type ReadArticle,
@@ -26,9 +27,17 @@ export interface ArticleLayout {
   /** N. */
   readonly weight: number;
   readonly centerOfGravity?: Vec3;
-  readonly contacts: readonly { readonly at: Vec3; readonly friction?: number }[];
+  readonly contacts: readonly ContactLayout[];
   /** The tie-downs that hold it, in the order of the plan. */
   readonly tieDowns: readonly TieDownLayout[];
+}
+
+/** A place where an article stands. */
+export interface ContactLayout {
+  readonly at: Vec3;
+  readonly friction?: number;
+  /** N/m; absent: rigid. */
+  readonly stiffness?: number;
 }
 
 /** One tie-down with its straight runs: one of a direct tie-down, two of one that runs over the cargo. */
@@ -75,10 +84,22 @@ export function layoutOfArticle({ article, mass }: ReadArticle, tieDowns: readon
   };
 }
 
-function readContact(contact: ContactPoint, ofArticle: number | undefined): ArticleLayout['contacts'][number] {
+function readContact(contact: ContactPoint, ofArticle: number | undefined): ContactLayout {
   checkObject(contact, '', 'a contact { at }');
+  const { gives } = contact;
   const friction = readFriction(contact.friction, 'friction') ?? ofArticle;
-  return { at: readPoint(contact.at, 'at'), ...(friction !== undefined && { friction }) };
+  return {
+    at: readPoint(contact.at, 'at'),
+    ...(friction !== undefined && { friction }),
+    ...(gives !== undefined && { stiffness: within('gives', () => stiffnessOf(gives)) }),
+  };
+}
+
+/** k = force / way. */
+function stiffnessOf(gives: Gives): number {
+  checkObject(gives, '', '{ by, under }');
+  const by = inUnit(readPositive(gives.by, 'length', 'by'), 'm').value;
+  return inUnit(readPositive(gives.under, 'force', 'under'), 'N').value / by;
 }
 
 /** The greatest friction factor anybody measures between a load and a deck is well below this. */

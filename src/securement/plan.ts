@@ -52,6 +52,14 @@ export interface ContactPoint {
   readonly at: Point;
   /** Friction factor here, where it is not that of the article. */
   readonly friction?: number;
+  /** How far it gives under a force, as a tire or a pad does: '1 in' under '600 lbf'. Omitted: rigid. */
+  readonly gives?: Gives;
+}
+
+/** A spring, told by one point of its line. */
+export interface Gives {
+  readonly by: QuantityInput<'length'>;
+  readonly under: QuantityInput<'force'>;
 }
 
 /** What the cargo is. `machinery` runs on wheels or tracks; `light-vehicle` is a car, light truck or van. */

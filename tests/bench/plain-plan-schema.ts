@@ -82,7 +82,15 @@ export function makePlainPlanSchema(object: typeof z.object | typeof z.strictObj
         specialMethods: flag,
         frictionMat: object({ massOnMat: mass, ratedResistance: rated.optional() }).optional(),
         centerOfGravity: point.optional(),
-        contacts: z.array(object({ at: point, friction: z.number().optional() })).optional(),
+        contacts: z
+          .array(
+            object({
+              at: point,
+              friction: z.number().optional(),
+              gives: object({ by: length, under: force }).optional(),
+            }),
+          )
+          .optional(),
         friction: z.number().optional(),
         surfaces: object({
           load: z.string(),

@@ -32,6 +32,10 @@ describe('readLayout', () => {
     expect(centerOfGravity?.[0]).toBeCloseTo(-3.048, 12); // 10 ft
     expect(centerOfGravity?.[2]).toBeCloseTo(0.9144, 12); // 1 yd
     expect(contacts.map(({ friction }) => friction)).toEqual([0.4, 0.1]);
+    // 600 lbf over 1 in: 600 · 4.4482216152605 N / 0.0254 m = 105,076.1 N/m
+    const gives = { by: '1 in', under: '600 lbf' } as const;
+    const [tire] = layoutOf({ contacts: [{ at: ['-8 ft', '25 in', '0 in'], gives }] }).contacts;
+    expect(tire?.stiffness).toBeCloseTo(105_076.1, 1);
     const [chain] = tieDowns;
     expect(chain).toMatchObject({ pretension: 1000, axialStiffness: 5_466_000 });
     // 3-4-5 triangle: from the cargo out and down
@@ -63,6 +67,12 @@ describe('readLayout', () => {
     ['friction above 2', { friction: 2.1 }, 'NOT_FINITE', 'articles[0].friction'],
     ['no contact', { contacts: [] }, 'EMPTY_LIST', 'articles[0].contacts'],
     ['a contact without place', { contacts: [{}] }, 'MISSING_FIELD', 'articles[0].contacts[0].at'],
+    [
+      'a contact that gives by nothing',
+      { contacts: [{ at: ['1 ft', '2 ft', '0 ft'], gives: { by: '0 in', under: '600 lbf' } }] },
+      'NOT_POSITIVE',
+      'articles[0].contacts[0].gives.by',
+    ],
     ['a contact that is none', { contacts: [null] }, 'MISSING_FIELD', 'articles[0].contacts[0]'],
   ])('refuses %s', (_, article, code, path) => {
     expect(issueOf(() => layoutOf(article as unknown as Partial<Article>))).toMatchObject({ code, path });

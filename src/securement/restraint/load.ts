@@ -70,7 +70,7 @@ export function rigidLoadOf(
   return {
     weight,
     centerOfGravity,
-    contacts: contacts.map(({ at, friction }, index) => ({ id: `contact ${index + 1}`, at, friction: friction ?? 0 })),
+    contacts: contacts.map((contact, index) => ({ friction: 0, ...contact, id: `contact ${index + 1}` })),
     members: held.filter(isMember).flatMap((each) => membersOf(each, capacityOf(each))),
     pushes: held.filter((each) => !isMember(each)).flatMap(pushesOf),
   };

@@ -144,6 +144,30 @@ describe('the elastic answer', () => {
     expect(forward?.elastic?.residual).toBeLessThan(1e-9);
   });
 
+  it('lets a load on tires take pretension away as it settles', () => {
+    // one chain straight down at the center, k = 5000 kN / 1 m, pretension P; four tires of 1 kN/mm each. As the load
+    // settles by δ on 4 kN/mm the chain loses 5 kN/mm · δ: 4 δ = W + P − 5 δ in kN and mm, δ = (9.80665 + P) / 9
+    const soft = block.contacts.map((contact) => ({ ...contact, gives: { by: '1 mm', under: '1 kN' } }) as const);
+    const flat = { ...block, contacts: soft, centerOfGravity: m(-5, 0, 0) };
+    const down: TieDown = {
+      ...back('down', 1, 0, { pretension: '8 kN' }),
+      anchor: m(-5, 0, 0),
+      attachment: m(-5, 0, 1),
+    };
+    const pull: TieDown = { ...back('pull', 2, 0), anchor: m(-8, 0, 0), attachment: m(-6, 0, 0) };
+    const [forward] = solve([down, pull], { articles: [flat], accelerations: { forward: '0.001 g' } }).directions;
+    // P = 8 kN: δ = 1.97852 mm, and 8 − 5 · 1.97852 is below zero: the chain is slack
+    expect(forward?.elastic?.tensions.find(({ id }) => id === 'down')?.tension.value).toBeCloseTo(0, 6);
+    const tight: TieDown = {
+      ...back('down', 1, 0, { pretension: '13 kN' }),
+      anchor: m(-5, 0, 0),
+      attachment: m(-5, 0, 1),
+    };
+    // P = 13 kN: δ = 22.80665 / 9 = 2.534072 mm, 13 − 5 · 2.534072 = 0.329639 kN
+    const [held] = solve([tight, pull], { articles: [flat], accelerations: { forward: '0.001 g' } }).directions;
+    expect(held?.elastic?.tensions.find(({ id }) => id === 'down')?.tension.value).toBeCloseTo(329.639, 1);
+  });
+
   it('is not given without the stiffness of every tie-down, and the verdict is open', () => {
     const { axialStiffness: _, ...soft } = back('soft', 2, 0) as TieDown & { axialStiffness: unknown };
     const result = solve([soft as TieDown]);
