@@ -33,7 +33,7 @@ export interface ArticleLayout {
 }
 
 /** A place where an article stands. */
-export interface ContactLayout {
+interface ContactLayout {
   readonly at: Vec3;
   readonly friction?: number;
   /** N/m; absent: rigid. */
