@@ -15,6 +15,7 @@ import {
   compareRulesRequestSchema,
   partSchema,
   planSchema,
+  proposeTieDownsRequestSchema,
   solveRestraintRequestSchema,
   tieDownLengthRequestSchema,
   tieDownSchema,
@@ -54,6 +55,7 @@ const FILES: Readonly<Record<string, readonly [schema: z.ZodType, title: string,
     'A request for solveRestraint',
     [BEYOND.numbers, BEYOND.parts, BEYOND.plan],
   ],
+  'propose-tie-downs': [proposeTieDownsRequestSchema, 'A request for proposeTieDowns', [BEYOND.numbers]],
   'tie-down-length': [tieDownLengthRequestSchema, 'A request for tieDownLength', [BEYOND.numbers]],
 };
 

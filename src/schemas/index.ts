@@ -9,6 +9,7 @@ export {
   chainRatingRequestSchema,
   checkSecurementRequestSchema,
   compareRulesRequestSchema,
+  proposeTieDownsRequestSchema,
   solveRestraintRequestSchema,
   tieDownLengthRequestSchema,
   tieDownsRequiredRequestSchema,

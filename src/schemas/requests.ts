@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { TIE_DOWN_PATHS } from '../securement/plan.js';
 import { CAPACITY_SYSTEMS } from '../tables/rating-table.js';
-import { build, fault, fields, flag, list, optional, text, withFaults, word } from './fields.js';
+import { build, fault, fields, flag, list, name, optional, text, withFaults, word } from './fields.js';
 import { grade, partList, tradeSize } from './part.js';
 import { articleFields, planFaults, planFields } from './plan.js';
 import { length, point, quantitySchema, ratedLoad } from './quantity.js';
@@ -129,6 +129,17 @@ const frictionShare = /* @__PURE__ */ build(() =>
   ]),
 );
 
+function accelerations() {
+  const acceleration = optional(quantitySchema('acceleration', { positive: true }));
+  return fields('accelerations', {
+    forward: acceleration,
+    rearward: acceleration,
+    left: acceleration,
+    right: acceleration,
+    up: acceleration,
+  });
+}
+
 /**
  * The body of a request for `solveRestraint`: a plan with its points, and what to hold. A rating table stands as its id.
  *
@@ -142,19 +153,12 @@ const frictionShare = /* @__PURE__ */ build(() =>
  * // => UNKNOWN_FIELD accelerations.forwards
  */
 export const solveRestraintRequestSchema = /* @__PURE__ */ build(() => {
-  const acceleration = optional(quantitySchema('acceleration', { positive: true }));
   const slope = optional(quantitySchema('angle'));
   return withFaults(
     fields('a request', {
       ...planFields,
       article: optional(text('the id of an article')),
-      accelerations: fields('accelerations', {
-        forward: acceleration,
-        rearward: acceleration,
-        left: acceleration,
-        right: acceleration,
-        up: acceleration,
-      }),
+      accelerations: accelerations(),
       capacity: word(CAPACITY_SYSTEMS),
       ratings: optional(word(CAPACITY_TABLE_IDS, 'UNKNOWN_RATING_TABLE')),
       friction: frictionShare,
@@ -201,3 +205,31 @@ export const tieDownLengthRequestSchema = /* @__PURE__ */ build(() =>
     ...options,
   }),
 );
+
+/**
+ * The body of a request for `proposeTieDowns`.
+ *
+ * @example
+ * const check = checkJson(proposeTieDownsRequestSchema, { article: {}, anchors: [], attachments: [], count: 4 });
+ * if (!check.ok) console.log(check.issues.filter(({ code }) => code === 'EMPTY_LIST').map(({ path }) => path));
+ * // => [ 'anchors', 'attachments' ]
+ */
+export const proposeTieDownsRequestSchema = /* @__PURE__ */ build(() => {
+  const points = list(
+    fields('a fixing point', { id: name(), at: point, rated: optional(ratedLoad) }),
+    1,
+    'at least one point',
+  );
+  return fields('a request', {
+    article: fields('an article', articleFields),
+    anchors: points,
+    attachments: points,
+    count: withFaults(z.int().min(2).max(8), (value) => [
+      fault('NOT_A_WHOLE_NUMBER', 'a whole number from 2 to 8', value, 'Say how many tie-downs.'),
+    ]),
+    capacity: ratedLoad,
+    accelerations: accelerations(),
+    friction: frictionShare,
+    working: optional(flag()),
+  });
+});

@@ -111,7 +111,9 @@ function differencesOf(results: readonly SecurementCheck[]): Note[] {
     ...differences(COUNTS, rules, tieDowns, ({ counts }) => counts),
     ...differences(CREDIT, rules, tieDowns, ({ credit }) => formatNumber(credit, 4)),
     ...differences(RATED, rules, tieDowns, ({ rating }) => (rating === null ? 'not known' : 'known')),
-    ...differences(COUNT, rules, articles, ({ minimumCount }) => `${minimumCount}`),
+    ...differences(COUNT, rules, articles, ({ minimumCount }) =>
+      minimumCount === 0 ? 'no number' : `${minimumCount}`,
+    ),
   ];
 }
 

@@ -28,6 +28,7 @@ describe('the files', () => {
       'check-securement',
       'compare-rules',
       'solve-restraint',
+      'propose-tie-downs',
       'tie-down-length',
     ]);
     for (const [file, schema] of Object.entries(schemas)) {

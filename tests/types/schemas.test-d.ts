@@ -18,6 +18,7 @@ import {
   compareRulesRequestSchema,
   type partSchema,
   type planSchema,
+  proposeTieDownsRequestSchema,
   type quantitySchema,
   readJson,
   solveRestraintRequestSchema,
@@ -37,6 +38,7 @@ import type {
   Vehicle,
   VehicleUnit,
 } from '../../src/securement/plan.js';
+import { proposeTieDowns } from '../../src/securement/restraint/propose-tie-downs.js';
 import { type SolveRestraintInput, solveRestraint } from '../../src/securement/restraint/solve-restraint.js';
 import { tieDownLength } from '../../src/securement/tie-down-length.js';
 import { tieDownsRequired } from '../../src/securement/tie-downs-required.js';
@@ -94,6 +96,7 @@ same<Keys<z.input<typeof checkSecurementRequestSchema>>, keyof CheckSecurementIn
 same<Keys<z.input<typeof assemblyRatingRequestSchema>>, keyof AssemblyInput>(true);
 same<Keys<z.input<typeof solveRestraintRequestSchema>>, keyof SolveRestraintInput>(true);
 same<Keys<z.input<typeof compareRulesRequestSchema>>, keyof Parameters<typeof compareRules>[0]>(true);
+same<Keys<z.input<typeof proposeTieDownsRequestSchema>>, keyof Parameters<typeof proposeTieDowns>[0]>(true);
 same<Keys<z.input<typeof tieDownLengthRequestSchema>>, keyof Parameters<typeof tieDownLength>[0]>(true);
 same<Keys<z.input<typeof tieDownsRequiredRequestSchema>>, keyof Parameters<typeof tieDownsRequired>[0]>(true);
 // @ts-expect-error the check above does see a field that one of the two lacks
@@ -123,6 +126,7 @@ void (() => {
   const compared = readJson(compareRulesRequestSchema, body);
   compareRules({ ...compared, rules: compared.rules.map(ruleSetById) });
   tieDownLength(readJson(tieDownLengthRequestSchema, body));
+  proposeTieDowns(readJson(proposeTieDownsRequestSchema, body));
   // @ts-expect-error there is a value only when it is ok
   check.value;
 });
