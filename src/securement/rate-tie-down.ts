@@ -1,9 +1,31 @@
 import type { Capacities } from '../assembly/part.js';
-import { type PartRater, rateSeries, readCapacity, type SeriesRating, wordsOf } from '../assembly/rate-part.js';
+import {
+  newRater,
+  type PartRater,
+  rateSeries,
+  readCapacity,
+  type SeriesRating,
+  wordsOf,
+} from '../assembly/rate-part.js';
+import { newLog, noteAssumptions } from '../assembly/show-parts.js';
 import type { QuantityLike } from '../quantities/quantity.js';
+import type { CapacityTable } from '../tables/rating-table.js';
 import { type Note, note, type Words } from '../working/note.js';
 import type { Working } from '../working/step.js';
 import type { TieDown, TieDownPath } from './plan.js';
+
+/**
+ * Rates things with a rater of its own for one table, and says what was looked up and what was taken for granted.
+ */
+export function ratingUnder<Rated>(table: CapacityTable, working: Working, rate: (rater: PartRater) => Rated): Rated {
+  const log = working.shown ? newLog() : undefined;
+  const rated = rate(newRater(table, log));
+  if (log !== undefined) {
+    for (const source of log.sources) working.cite(source);
+    noteAssumptions(working, log);
+  }
+  return rated;
+}
 
 /** A tie-down with its capacity in the system of a rule set: the least of its parts and of its anchor points. */
 export interface TieDownRating {

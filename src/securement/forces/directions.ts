@@ -6,12 +6,13 @@ export type Heading = 'forward' | 'rearward' | 'left' | 'right';
 
 export const HEADINGS = ['forward', 'rearward', 'left', 'right'] as const satisfies readonly Heading[];
 
-/** Unit vectors of the headings: x forward, y left. */
-export const ALONG: Readonly<Record<Heading, Vec3>> = {
+/** Unit vectors of the headings, and upward: x forward, y left, z up. */
+export const ALONG: Readonly<Record<Heading | 'up', Vec3>> = {
   forward: [1, 0, 0],
   rearward: [-1, 0, 0],
   left: [0, 1, 0],
   right: [0, -1, 0],
+  up: [0, 0, 1],
 };
 
 /** A heading as the codes tell them apart: both sides are one. */

@@ -1,5 +1,3 @@
-import { newRater } from '../../assembly/rate-part.js';
-import { newLog, noteAssumptions } from '../../assembly/show-parts.js';
 import { mapAt } from '../../errors.js';
 import { decimalProduct } from '../../quantities/decimal.js';
 import { compareExact } from '../../quantities/exact.js';
@@ -13,7 +11,7 @@ import { type Note, note, type Words } from '../../working/note.js';
 import type { StepValue, Working } from '../../working/step.js';
 import type { ArticleLayout, Run, TieDownLayout } from '../layout.js';
 import type { TieDown } from '../plan.js';
-import { rateTieDown, type TieDownRating } from '../rate-tie-down.js';
+import { rateTieDown, ratingUnder, type TieDownRating } from '../rate-tie-down.js';
 import type { CountedTieDown } from '../rule-set.js';
 import { anglesOf, type Heading, holdingBack } from './directions.js';
 import { type SumUnit, shownLoad } from './sums.js';
@@ -56,19 +54,15 @@ export function rateTieDowns(
   unit: SumUnit,
   clause: string,
 ): readonly TieDownRating[] {
-  const log = working.shown ? newLog() : undefined;
-  const rater = newRater(table, log);
-  const ratings = mapAt(tieDowns, 'tieDowns', (tieDown) => rateTieDown(rater, tieDown, working));
+  const ratings = ratingUnder(table, working, (rater) =>
+    mapAt(tieDowns, 'tieDowns', (tieDown) => rateTieDown(rater, tieDown, working)),
+  );
   for (const { tieDown, damaged } of ratings) {
     if (damaged.length === 0) continue;
     const caution = note(COUNTS_ZERO, { tieDown: tieDown.id, parts: damaged.join(', ') });
     if (!working.cautions.some(({ text }) => text === caution.text)) working.cautions.push(caution);
   }
-  if (log !== undefined) {
-    for (const rating of ratings) showCapacity(working, rating, symbol, unit, clause);
-    for (const source of log.sources) working.cite(source);
-    noteAssumptions(working, log);
-  }
+  if (working.shown) for (const rating of ratings) showCapacity(working, rating, symbol, unit, clause);
   return ratings;
 }
 

@@ -1,7 +1,7 @@
 import type { UnitSystem } from '../../quantities/units.js';
 import { type ElasticLimits, elasticLimits } from '../../statics/elastic/elastic-limits.js';
 import type { ElasticLoad } from '../../statics/elastic/elastic-model.js';
-import { type ElasticOutcome, elasticResponse } from '../../statics/elastic/elastic-response.js';
+import type { ElasticOutcome } from '../../statics/elastic/elastic-response.js';
 import type { LimitOptions } from '../../statics/limit/limit-factor.js';
 import type { Loading, RigidLoad } from '../../statics/rigid-load.js';
 import type { Verdict } from '../../working/check.js';
@@ -20,15 +20,15 @@ export function elasticLoad(load: RigidLoad): ElasticLoad | undefined {
   return stiff.length === members.length ? { ...load, members: stiff } : undefined;
 }
 
-/** The elastic answer of one direction: the forces at the acceleration asked for, and what happens first on the way. */
+/** The elastic answer of one direction: the forces `at` the acceleration asked for, and what happens first on the way. */
 export function elasticAnswer(
   load: ElasticLoad,
   loading: Loading,
+  at: ElasticOutcome,
   options: LimitOptions,
   units: UnitSystem,
 ): ElasticAnswer {
   const limits = elasticLimits(load, loading, { ...options, upTo: FOLLOWED_TO });
-  const at = elasticResponse(load, loading, 1, options);
   const followed = limits.outcome === 'followed' ? limits : undefined;
   const solved = at.outcome === 'equilibrium' ? at : undefined;
   const givesWay = followed?.givesWay?.factor ?? null;

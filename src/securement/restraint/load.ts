@@ -1,5 +1,5 @@
-import { newRater } from '../../assembly/rate-part.js';
-import { newLog, noteAssumptions, showSeries } from '../../assembly/show-parts.js';
+import type { PartRater } from '../../assembly/rate-part.js';
+import { showSeries } from '../../assembly/show-parts.js';
 import { fail } from '../../errors.js';
 import { Quantity } from '../../quantities/quantity.js';
 import { ratedLoadIn } from '../../quantities/rated.js';
@@ -11,8 +11,9 @@ import { scale } from '../../statics/vector.js';
 import { type CapacitySystem, type CapacityTable, marksAlone } from '../../tables/rating-table.js';
 import { type Note, note, type Words } from '../../working/note.js';
 import type { Working } from '../../working/step.js';
+import { absentRuns, runsOver } from '../forces/tie-downs.js';
 import type { ArticleLayout, TieDownLayout } from '../layout.js';
-import { rateTieDown, type TieDownRating } from '../rate-tie-down.js';
+import { rateTieDown, ratingUnder, type TieDownRating } from '../rate-tie-down.js';
 
 /** A tie-down as a force in the balance. */
 export interface HeldBy extends TieDownLayout {
@@ -29,10 +30,8 @@ export function rateHeld(
   units: UnitSystem,
   working: Working,
 ): readonly HeldBy[] {
-  const log = working.shown ? newLog() : undefined;
-  const rater = newRater(ratings ?? marksAlone(system), log);
   const unit = units === 'us' ? 'lbf' : 'N';
-  const held = layout.tieDowns.map((each): HeldBy => {
+  const rateOne = (rater: PartRater, each: TieDownLayout): HeldBy => {
     const rating = rateTieDown(rater, each.tieDown, working);
     const { capacity } = rating;
     const subject = `tie-down ${each.tieDown.id}`;
@@ -43,12 +42,10 @@ export function rateHeld(
       working.step(subject, 'F', 'capacity, as a force', [['capacity', capacity]], ratedLoadIn(capacity, unit));
     }
     return { ...each, rating, capacity: capacity && ratedLoadIn(capacity, 'N').value };
-  });
-  if (log !== undefined) {
-    for (const source of log.sources) working.cite(source);
-    noteAssumptions(working, log);
-  }
-  return held;
+  };
+  return ratingUnder(ratings ?? marksAlone(system), working, (rater) =>
+    layout.tieDowns.map((each) => rateOne(rater, each)),
+  );
 }
 
 /**
@@ -71,8 +68,8 @@ export function rigidLoadOf(
     weight,
     centerOfGravity,
     contacts: contacts.map((contact, index) => ({ friction: 0, ...contact, id: `contact ${index + 1}` })),
-    members: held.filter(isMember).flatMap((each) => membersOf(each, capacityOf(each))),
-    pushes: held.filter((each) => !isMember(each)).flatMap(pushesOf),
+    members: held.filter((layout) => !runsOver({ layout })).flatMap((each) => membersOf(each, capacityOf(each))),
+    pushes: held.filter((layout) => runsOver({ layout })).flatMap(pushesOf),
   };
 }
 
@@ -82,9 +79,6 @@ export function checkFriction({ contacts }: ArticleLayout, { friction }: LimitOp
     fail('MISSING_FIELD', 'friction', 'a friction factor', undefined, "Give it, or count with friction: 'none'.");
   }
 }
-
-/** Whether it is fixed to the cargo or laid around it, so that it holds by its strength. */
-const isMember = ({ tieDown }: TieDownLayout): boolean => tieDown.path !== 'over-other-side';
 
 function membersOf({ tieDown, runs, pretension, axialStiffness }: HeldBy, capacity: number): Member[] {
   return runs.map(({ anchor, attachment, length }) => ({
@@ -103,12 +97,11 @@ function pushesOf({ runs, pretension = 0 }: HeldBy) {
 
 /** What must be known before every tie-down counts: points, capacity, and the pretension of one that only presses. */
 export function missingFacts(held: readonly HeldBy[]): readonly Note[] {
-  return held.flatMap(({ tieDown, runs, rating, pretension }) => {
-    const { id, path } = tieDown;
-    const facts: Note[] = [...rating.missing];
-    const wanted = path === 'vehicle-to-cargo' ? 1 : 2;
-    if (runs.length < wanted) facts.push(note(NO_POINTS, { tieDown: id }));
-    if (path === 'over-other-side' && pretension === undefined) facts.push(note(NO_PRETENSION, { tieDown: id }));
+  return held.flatMap((layout) => {
+    const { id } = layout.tieDown;
+    const facts: Note[] = [...layout.rating.missing];
+    if (absentRuns(layout) > 0) facts.push(note(NO_POINTS, { tieDown: id }));
+    if (runsOver({ layout }) && layout.pretension === undefined) facts.push(note(NO_PRETENSION, { tieDown: id }));
     return facts;
   });
 }

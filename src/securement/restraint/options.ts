@@ -5,6 +5,7 @@ import type { QuantityInput } from '../../quantities/quantity.js';
 import { readOptional, readPositive, readQuantity } from '../../quantities/read.js';
 import type { LimitOptions } from '../../statics/limit/limit-factor.js';
 import type { Vec3 } from '../../statics/vector.js';
+import { ALONG } from '../forces/directions.js';
 import type { Direction } from './answer.js';
 
 /** The acceleration to hold in each direction; one left out is not looked at. */
@@ -26,26 +27,17 @@ export interface DeckSlope {
   readonly leftUp?: QuantityInput<'angle'>;
 }
 
-/** Unit vectors of the directions: x forward, y left, z up. */
-export const TOWARDS: Readonly<Record<Direction, Vec3>> = {
-  forward: [1, 0, 0],
-  rearward: [-1, 0, 0],
-  left: [0, 1, 0],
-  right: [0, -1, 0],
-  up: [0, 0, 1],
-};
-
 /** The directions asked for, each with its acceleration in multiples of standard gravity. */
 export function readAccelerations(
   accelerations: Accelerations,
 ): { readonly direction: Direction; readonly g: number }[] {
   checkObject(accelerations, 'accelerations', "{ forward: '0.8 g', ... }");
   for (const key of Object.keys(accelerations)) {
-    if (!Object.hasOwn(TOWARDS, key)) {
-      fail('UNKNOWN_FIELD', `accelerations.${key}`, Object.keys(TOWARDS).join(', '), key, 'Give one of these.');
+    if (!Object.hasOwn(ALONG, key)) {
+      fail('UNKNOWN_FIELD', `accelerations.${key}`, Object.keys(ALONG).join(', '), key, 'Give one of these.');
     }
   }
-  const asked = (Object.keys(TOWARDS) as Direction[]).filter((direction) => accelerations[direction] !== undefined);
+  const asked = (Object.keys(ALONG) as Direction[]).filter((direction) => accelerations[direction] !== undefined);
   if (asked.length === 0) {
     fail(
       'MISSING_FIELD',

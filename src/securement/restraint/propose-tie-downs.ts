@@ -10,12 +10,13 @@ import { FOLLOW_THE_MARK, STAND_CLEAR } from '../../working/cautions.js';
 import { type Note, note } from '../../working/note.js';
 import { makeResult, type ResultBase } from '../../working/result.js';
 import { Working } from '../../working/step.js';
+import { ALONG } from '../forces/directions.js';
 import { type ArticleLayout, layoutOfArticle, readPoint } from '../layout.js';
 import { type Article, type Point, readArticle } from '../plan.js';
 import type { Direction } from './answer.js';
 import { worstOf } from './limit-answer.js';
 import { checkFriction, rigidLoadOf } from './load.js';
-import { type Accelerations, gravityOn, readAccelerations, readFrictionOption, TOWARDS } from './options.js';
+import { type Accelerations, gravityOn, readAccelerations, readFrictionOption } from './options.js';
 
 /** A point that a tie-down may be fixed to. */
 export interface FixingPoint {
@@ -123,7 +124,7 @@ export function proposeTieDowns(input: {
   const loadings = asked.map(
     ({ direction, g }): Loading => ({
       steady: gravityOn(undefined),
-      varying: scale(TOWARDS[direction], g),
+      varying: scale(ALONG[direction], g),
     }),
   );
   const best: (Proposal & { readonly height: number })[] = [];
@@ -257,7 +258,7 @@ interface Bound {
 /** From the sum of forces alone: friction on the weight, and of every tie-down what it holds back and presses down. */
 function boundOn({ weight, contacts }: RigidLoad, { friction }: LimitOptions, direction: Direction, g: number): Bound {
   const mu = friction === 'none' ? 0 : friction.multiplier * Math.max(...contacts.map((each) => each.friction));
-  const towards = TOWARDS[direction];
+  const towards = ALONG[direction];
   const asked = g * weight;
   if (direction === 'up') {
     return { bare: weight / asked, adds: ({ pull, capacity }) => (capacity * Math.max(0, -pull[2])) / asked };

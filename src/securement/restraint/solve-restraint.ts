@@ -4,6 +4,7 @@ import { Quantity } from '../../quantities/quantity.js';
 import { ratedLoadIn } from '../../quantities/rated.js';
 import { sharedUnits } from '../../quantities/shared-units.js';
 import type { UnitSystem } from '../../quantities/units.js';
+import { type ElasticOutcome, elasticResponses } from '../../statics/elastic/elastic-response.js';
 import { type LimitOutcome, limitFactors } from '../../statics/limit/limit-factor.js';
 import type { Loading, RigidLoad } from '../../statics/rigid-load.js';
 import { scale } from '../../statics/vector.js';
@@ -14,6 +15,7 @@ import { type Note, note } from '../../working/note.js';
 import { makeResult } from '../../working/result.js';
 import type { SourceRef } from '../../working/source.js';
 import { Working } from '../../working/step.js';
+import { ALONG } from '../forces/directions.js';
 import { type ArticleLayout, readLayout } from '../layout.js';
 import type { Plan } from '../plan.js';
 import type { Direction, DirectionAnswer, Restraint } from './answer.js';
@@ -27,7 +29,6 @@ import {
   readAccelerations,
   readFrictionOption,
   readTolerances,
-  TOWARDS,
   type Tolerances,
 } from './options.js';
 import { variationsOf } from './tolerances.js';
@@ -129,11 +130,12 @@ export function solveRestraint(input: SolveRestraintInput): Restraint {
     checkFriction(layout, options);
     return rigidLoadOf(layout, held);
   });
-  const loadings = asked.map(({ direction, g }): Loading => ({ steady, varying: scale(TOWARDS[direction], g) }));
-  const limits = (each: RigidLoad, off = options) => limitFactors(each, loadings, off);
+  const loadings = asked.map(({ direction, g }): Loading => ({ steady, varying: scale(ALONG[direction], g) }));
+  const limits = (each: RigidLoad) => limitFactors(each, loadings, options);
   const found = limits(load);
   const atBest = unknown.length > 0 ? limits(rigidLoadOf(layout, held, withoutLimit(layout))) : undefined;
   const springs = unknown.length > 0 ? undefined : elasticLoad(load);
+  const shared = springs && elasticResponses(springs, loadings, 1, options);
   const missing = [...unknown, ...(unknown.length > 0 ? [] : missingStiffness(load))];
   const less = held.map((gone) => ({
     id: gone.tieDown.id,
@@ -146,13 +148,14 @@ export function solveRestraint(input: SolveRestraintInput): Restraint {
   }));
   const off = variationsOf(load, options, tolerances).map(({ what, loads }) => ({
     what,
-    outcomes: loads.map((each) => limits(each)),
+    outcomes: loads.map(limits),
   }));
 
   const directions = asked.map(({ direction, g }, at): DirectionAnswer => {
     const loading = loadings[at] as Loading;
     const limit = limitAnswer(load, loading, found[at] as LimitOutcome, atBest?.[at], options, units);
-    const elastic = springs === undefined ? null : elasticAnswer(springs, loading, options, units);
+    const elastic =
+      springs && shared ? elasticAnswer(springs, loading, shared[at] as ElasticOutcome, options, units) : null;
     const verdict = worseOf(limit.verdict, elastic?.verdict ?? 'undetermined');
     const { factor, outcome } = limit;
     const values = { W: forceIn(layout.weight, units), a: new Quantity(g, 'g') };

@@ -23,8 +23,3 @@ export function citeGuide(working: Working, clause: string, provenance: SourceRe
 export function aboutRule(id: string, title: string, subject: string, clause = SCHEDULE_7): CheckSubject {
   return { id: `${id}/${subject}`, title, clause, weight: 'requirement', subject };
 }
-
-/** What a piece of advice is about. */
-export function aboutPractice(about: string, title: string, subject: string): CheckSubject {
-  return { id: `practice/${about}/${subject}`, title, clause: GUIDE, weight: 'practice', subject };
-}

@@ -3,10 +3,10 @@ import { type Check, countCheck, failedCheck, metCheck, undeterminedCheck } from
 import { note, type Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import { holdingBack } from '../../forces/directions.js';
-import { adviseOnCount, usualCount } from '../../forces/outcome.js';
 import type { RatedLayout } from '../../forces/tie-downs.js';
 import type { Article, TieDown } from '../../plan.js';
-import { aboutPractice, citeGuide } from './cite.js';
+import { aboutPractice, adviseOnCount, usualCount } from '../../practice.js';
+import { citeGuide, GUIDE } from './cite.js';
 
 /**
  * Advice of an industry poster on plant: four chains, two pulling forward and two back, no webbing among them, booms
@@ -14,7 +14,7 @@ import { aboutPractice, citeGuide } from './cite.js';
  */
 export function adviseOnPlant(article: Article, tieDowns: readonly RatedLayout[], working: Working): Check[] {
   const { id, kind, accessories = [] } = article;
-  const count = adviseOnCount(article, tieDowns.length);
+  const count = adviseOnCount(id, usualCount(article), tieDowns.length);
   if (kind !== 'machinery') return [count];
   citeGuide(working, 'plant', 'read', 'read in a page quoting an earlier edition');
   const direct = tieDowns.filter(({ layout }) => layout.tieDown.path === 'vehicle-to-cargo');
@@ -23,14 +23,14 @@ export function adviseOnPlant(article: Article, tieDowns: readonly RatedLayout[]
     direct.filter(({ layout: { runs } }) => runs.some((run) => holdingBack(run, heading) > 0)).length;
   return [
     count,
-    countCheck(aboutPractice('pulling-forward', 'Chains that pull it forward', id), each, pulling('rearward')),
-    countCheck(aboutPractice('pulling-back', 'Chains that pull it back', id), each, pulling('forward')),
+    countCheck(aboutPractice('pulling-forward', 'Chains that pull it forward', id, GUIDE), each, pulling('rearward')),
+    countCheck(aboutPractice('pulling-back', 'Chains that pull it back', id, GUIDE), each, pulling('forward')),
     adviseOnWebbing(
       id,
       tieDowns.map(({ layout }) => layout.tieDown),
     ),
     ...accessories.map((accessory) => {
-      const about = aboutPractice('secured', 'Booms and buckets secured', accessory.id);
+      const about = aboutPractice('secured', 'Booms and buckets secured', accessory.id, GUIDE);
       const { lowered, locked } = accessory;
       if (lowered === true || locked === true) return metCheck(about);
       return lowered === undefined || locked === undefined
@@ -41,7 +41,7 @@ export function adviseOnPlant(article: Article, tieDowns: readonly RatedLayout[]
 }
 
 function adviseOnWebbing(id: string, tieDowns: readonly TieDown[]): Check {
-  const about = aboutPractice('no-webbing', 'Chain alone, no webbing', id);
+  const about = aboutPractice('no-webbing', 'Chain alone, no webbing', id, GUIDE);
   const webbing = tieDowns.filter(({ parts }) => parts !== undefined && holdsKind(parts, 'webbing'));
   if (webbing.length > 0) return failedCheck(about, note(WEBBING, { tieDowns: namesOf(webbing) }));
   const unknown = tieDowns.filter(({ parts }) => parts === undefined);

@@ -5,8 +5,9 @@ import { judgeHeld, known } from '../../forces/held.js';
 import { inForce } from '../../forces/sums.js';
 import { byCapacity, byPretension, knownLoad, pretensionNotStated, type RatedLayout } from '../../forces/tie-downs.js';
 import type { TieDown } from '../../plan.js';
+import { aboutPractice } from '../../practice.js';
 import type { RuleContext } from '../../rule-set.js';
-import { aboutPractice, aboutRule, citeGuide, GUIDE } from './cite.js';
+import { aboutRule, citeGuide, GUIDE } from './cite.js';
 
 /**
  * A tie-down over the load counts with its pretension, which no part of it may be too weak for: T ≤ LC. That is our
@@ -33,7 +34,12 @@ export function adviseLeastPretension(tieDown: RatedLayout, { working, units }: 
   const least = leastPretension(tieDown.layout.tieDown);
   if (stated === null || least === undefined) return [];
   if (working.shown) working.cite({ ...auLrg2018Pretension.source, provenance: least.provenance ?? 'read' });
-  const about = aboutPractice('pretension', 'Least pretension of its chain or webbing', tieDown.layout.tieDown.id);
+  const about = aboutPractice(
+    'pretension',
+    'Least pretension of its chain or webbing',
+    tieDown.layout.tieDown.id,
+    GUIDE,
+  );
   const asked = [{ quantity: { value: least.pretension_kgf, unit: 'kgf' as const } }];
   return [judgeHeld(about, asked, known([{ quantity: stated }]), inForce(units))];
 }

@@ -1,8 +1,8 @@
 import { auLrg2018Accelerations as accelerations } from '../../../tables/generated/au-lrg-2018-accelerations.js';
 import { type Note, note } from '../../../working/note.js';
-import { usualCount } from '../../forces/outcome.js';
 import { inForce, times } from '../../forces/sums.js';
 import type { ReadArticle } from '../../plan.js';
+import { usualCount } from '../../practice.js';
 import type { ArticleRequirement, DirectionalRequirement, RuleContext } from '../../rule-set.js';
 import { SCHEDULE_7 } from './cite.js';
 import { frictionFactor } from './friction.js';

@@ -8,8 +8,8 @@ import {
   LOWERED_NOT_STATED,
   NOT_HELD,
 } from '../../counting/attachments.js';
-import { aboutPractice } from '../../counting/practice.js';
 import type { Accessory, ReadArticle } from '../../plan.js';
+import { aboutPractice } from '../../practice.js';
 import type { TieDownRating } from '../../rate-tie-down.js';
 import { aboutRule } from './cite.js';
 

@@ -5,10 +5,10 @@ import { type Check, countCheck, overallVerdict } from '../../../working/check.j
 import { type Note, note } from '../../../working/note.js';
 import { NOT_LOOKED_AT } from '../../counting/cautions.js';
 import { checkBothEnds, checkCondition, checkRated } from '../../counting/checks.js';
-import { aboutPractice, checkGrade, checkRecommendedCount, recommendedCount } from '../../counting/practice.js';
-import { rateAll } from '../../counting/rate-all.js';
 import { countedTieDown, thatHold } from '../../counting/rated-tie-down.js';
 import type { Plan, ReadArticle } from '../../plan.js';
+import { aboutPractice, adviseOnCount, checkGrade, recommendedCount } from '../../practice.js';
+import { ratingUnder } from '../../rate-tie-down.js';
 import type { ArticleOutcome, PlanOutcome, RuleContext } from '../../rule-set.js';
 import { checkMarked, type MarkedTieDown, mayBeUsed, rateMarked } from './11-marking.js';
 import { checkTieDowns, type RuleOfArticle, ruleOf } from './88-89-vehicles.js';
@@ -23,7 +23,9 @@ import { showMat } from './part-1-friction-mat.js';
 /** Holds a plan against Part 1 and Division 7 of the standard, article by article. */
 export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context: RuleContext): PlanOutcome {
   const { working, units } = context;
-  const rated = rateAll(plan, caNsc10_chain_2013, working, (rater, tieDown) => rateMarked(rater, tieDown, context));
+  const rated = ratingUnder(caNsc10_chain_2013, working, (rater) =>
+    mapAt(plan.tieDowns, 'tieDowns', (tieDown) => rateMarked(rater, tieDown, context)),
+  );
   const condition = aboutRule(
     working,
     { clause: 'Part 1', part: 'condition' },
@@ -73,7 +75,7 @@ function judgeArticle(
   showBlocking(read, context);
   showMat(read, context);
   const recommended = recommendedCount(read, rule.minimumCount);
-  checks.push(checkRecommendedCount(article.id, recommended, counted), ...practiceChecks(read, rule, counted));
+  checks.push(adviseOnCount(article.id, recommended, counted.length), ...practiceChecks(read, rule, counted));
   return {
     id: article.id,
     rule: rule.rule,

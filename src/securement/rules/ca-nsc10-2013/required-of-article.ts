@@ -1,7 +1,7 @@
 import { Quantity } from '../../../quantities/quantity.js';
 import { note, type Words } from '../../../working/note.js';
-import { recommendedCount } from '../../counting/practice.js';
 import type { ReadArticle } from '../../plan.js';
+import { recommendedCount } from '../../practice.js';
 import type { ArticleRequirement, RuleContext } from '../../rule-set.js';
 import { ruleOf } from './88-89-vehicles.js';
 import { requiredOf } from './part-1-aggregate.js';

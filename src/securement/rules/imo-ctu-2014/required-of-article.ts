@@ -2,9 +2,9 @@ import { imoCtu2014Factors as factors } from '../../../tables/generated/imo-ctu-
 import { type Note, note } from '../../../working/note.js';
 import type { Heading } from '../../forces/directions.js';
 import { LEAST_FRICTION_COUNTED } from '../../forces/friction.js';
-import { usualCount } from '../../forces/outcome.js';
 import { inForce, times, weightUnder } from '../../forces/sums.js';
 import type { ReadArticle } from '../../plan.js';
+import { usualCount } from '../../practice.js';
 import type { ArticleRequirement, DirectionalRequirement, RuleContext } from '../../rule-set.js';
 import { staticFriction } from './annex-7-2-friction.js';
 import { coefficientsOf, modeOf } from './chapter-5-accelerations.js';

@@ -1,5 +1,5 @@
-import { usualCount } from '../../forces/outcome.js';
 import type { ReadArticle } from '../../plan.js';
+import { usualCount } from '../../practice.js';
 import type { ArticleRequirement, RuleContext, RuleSet } from '../../rule-set.js';
 import { judgePlan } from './judge-plan.js';
 import { requiredStrength } from './rigid-loads.js';

@@ -4,9 +4,10 @@ import { nzTlc2017RatedStrength as fractions } from '../../../tables/generated/n
 import { marksAlone } from '../../../tables/rating-table.js';
 import type { Check } from '../../../working/check.js';
 import { type Note, note, type Words } from '../../../working/note.js';
-import { adviseOnCount, outcomeByForce } from '../../forces/outcome.js';
+import { outcomeByForce } from '../../forces/outcome.js';
 import { countedTieDown, rateTieDowns } from '../../forces/tie-downs.js';
 import type { Plan, ReadArticle } from '../../plan.js';
+import { adviseOnCount, usualCount } from '../../practice.js';
 import type { TieDownRating } from '../../rate-tie-down.js';
 import type { Applicability, ArticleOutcome, PlanOutcome, RuleContext } from '../../rule-set.js';
 import { CLAUSE, judgeRatedStrength } from './rigid-loads.js';
@@ -50,7 +51,7 @@ function judgeArticle(
   const held = ratings.filter(({ tieDown }) => tieDown.holds === article.id);
   const sound = held.filter(({ damaged }) => damaged.length === 0);
   const { required, aggregate, check } = judgeRatedStrength(read, held, context);
-  checks.push(check, adviseOnCount(article, sound.length));
+  checks.push(check, adviseOnCount(article.id, usualCount(article), sound.length));
   const outcome = outcomeByForce(article, 'rigid loads', sound.length);
   return { ...outcome, requiredAggregate: required, aggregate };
 }

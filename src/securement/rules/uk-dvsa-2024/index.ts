@@ -1,7 +1,7 @@
 import { ukDvsa2024Accelerations as accelerations } from '../../../tables/generated/uk-dvsa-2024-accelerations.js';
-import { usualCount } from '../../forces/outcome.js';
 import { inForce, times } from '../../forces/sums.js';
 import type { ReadArticle } from '../../plan.js';
+import { usualCount } from '../../practice.js';
 import type { ArticleRequirement, DirectionalRequirement, RuleContext, RuleSet } from '../../rule-set.js';
 import { GUIDANCE } from './cite.js';
 import { judgePlan } from './judge-plan.js';

@@ -2,12 +2,13 @@ import { mapAt } from '../../../errors.js';
 import { marksAlone } from '../../../tables/rating-table.js';
 import type { Check } from '../../../working/check.js';
 import { type Note, note, type Words } from '../../../working/note.js';
-import { adviseOnCount, outcomeByForce } from '../../forces/outcome.js';
+import { outcomeByForce } from '../../forces/outcome.js';
 import { forceUnitOf } from '../../forces/sums.js';
 import { countedTieDown, ratedLayouts, rateTieDowns } from '../../forces/tie-downs.js';
 import { sharingCautions } from '../../forces/unequal-sharing.js';
 import { type ArticleLayout, readLayout } from '../../layout.js';
 import type { Plan, ReadArticle } from '../../plan.js';
+import { adviseOnCount, usualCount } from '../../practice.js';
 import type { TieDownRating } from '../../rate-tie-down.js';
 import type { Applicability, ArticleOutcome, PlanOutcome, RuleContext } from '../../rule-set.js';
 import { citeGuidance, GUIDANCE } from './cite.js';
@@ -62,7 +63,7 @@ function judgeArticle(
   checks.push(
     ...judgeForces(layout, held, context),
     adviseOnMixing(article.id, tieDowns, working),
-    adviseOnCount(article, sound.length),
+    adviseOnCount(article.id, usualCount(article), sound.length),
   );
   working.cautions.push(...sharingCautions(layout));
   return outcomeByForce(article, 'forces on the load', sound.length);

@@ -6,11 +6,10 @@ import { type Note, plainNote } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import { NOT_LOOKED_AT } from '../../counting/cautions.js';
 import { checkCount } from '../../counting/checks.js';
-import { recommendedCount } from '../../counting/practice.js';
-import { rateAll } from '../../counting/rate-all.js';
 import { countedTieDown, isSound, thatHold } from '../../counting/rated-tie-down.js';
 import type { Plan, ReadArticle } from '../../plan.js';
-import type { TieDownRating } from '../../rate-tie-down.js';
+import { recommendedCount } from '../../practice.js';
+import { ratingUnder, type TieDownRating } from '../../rate-tie-down.js';
 import type { ArticleOutcome, CountOption, PlanOutcome, RuleContext } from '../../rule-set.js';
 import { applicability } from './390-5-applicability.js';
 import { inspections } from './392-9-inspection.js';
@@ -29,7 +28,9 @@ import { addPracticeChecks } from './practice.js';
 export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context: RuleContext): PlanOutcome {
   const { working, units } = context;
   cite(working, '393.108(a)-(f)');
-  const rated = rateAll(plan, us49cfr393_108_2024, working, (rater, tieDown) => rateByWeakest(rater, tieDown, context));
+  const rated = ratingUnder(us49cfr393_108_2024, working, (rater) =>
+    mapAt(plan.tieDowns, 'tieDowns', (tieDown) => rateByWeakest(rater, tieDown, context)),
+  );
   const checks: Check[] = [checkNoDamage(rated, working)];
   const outcomes = mapAt(articles, 'articles', (read) => judgeArticle(read, rated, checks, context));
   const unit = massUnitOf(units);

@@ -4,8 +4,8 @@ import { ratedLoadIn } from '../../../quantities/rated.js';
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
 import { type Check, countCheck, ratioCheck } from '../../../working/check.js';
 import type { Working } from '../../../working/step.js';
-import { aboutPractice, checkGrade, checkRecommendedCount } from '../../counting/practice.js';
 import { isRated } from '../../counting/rated-tie-down.js';
+import { aboutPractice, adviseOnCount, checkGrade } from '../../practice.js';
 import type { TieDownRating } from '../../rate-tie-down.js';
 import { cite } from './cite.js';
 import type { OpenRules } from './open-rules.js';
@@ -22,7 +22,7 @@ export function addPracticeChecks(
   counted: readonly TieDownRating[],
   working: Working,
 ): void {
-  checks.push(checkRecommendedCount(subject, recommended, counted));
+  checks.push(adviseOnCount(subject, recommended, counted.length));
   if (rule === '393.128' && byLength > 2) {
     const title = 'Count by length under 393.128, where readings differ';
     checks.push(countCheck(aboutPractice('length', title, subject, '49 CFR 393.110(b)'), byLength, counted.length));

@@ -1,8 +1,8 @@
 import { Quantity } from '../../../quantities/quantity.js';
 import { note, type Words } from '../../../working/note.js';
 import { showRequired } from '../../counting/aggregate.js';
-import { recommendedCount } from '../../counting/practice.js';
 import type { ReadArticle } from '../../plan.js';
+import { recommendedCount } from '../../practice.js';
 import type { ArticleRequirement, RuleContext } from '../../rule-set.js';
 import { performance } from './393-102-performance.js';
 import { requiredOf } from './393-106-aggregate.js';
