@@ -5,7 +5,7 @@ import { ratedLoadIn } from '../../quantities/rated.js';
 import { sharedUnits } from '../../quantities/shared-units.js';
 import type { UnitSystem } from '../../quantities/units.js';
 import { type ElasticOutcome, elasticResponses } from '../../statics/elastic/elastic-response.js';
-import { type LimitOutcome, limitFactors } from '../../statics/limit/limit-factor.js';
+import { type LimitOutcome, limitFactors, limitFactorsOneOut } from '../../statics/limit/limit-factor.js';
 import type { Loading, RigidLoad } from '../../statics/rigid-load.js';
 import { scale } from '../../statics/vector.js';
 import { CAPACITY_SYSTEMS, type CapacitySystem, type CapacityTable } from '../../tables/rating-table.js';
@@ -132,20 +132,25 @@ export function solveRestraint(input: SolveRestraintInput): Restraint {
   });
   const loadings = asked.map(({ direction, g }): Loading => ({ steady, varying: scale(ALONG[direction], g) }));
   const limits = (each: RigidLoad) => limitFactors(each, loadings, options);
-  const found = limits(load);
+  const solved = limitFactorsOneOut(load, loadings, options);
+  const found = solved.map(({ intact }) => intact);
+  // the solver takes one member away; a loop has two, and what runs over has none
+  const withoutOne = (gone: HeldBy): readonly LimitOutcome[] => {
+    const [only, another] = load.members.flatMap(({ id }, member) => (id === gone.tieDown.id ? [member] : []));
+    return only !== undefined && another === undefined
+      ? solved.map(({ without }) => without[only] as LimitOutcome)
+      : limits(
+          rigidLoadOf(
+            layout,
+            held.filter((each) => each !== gone),
+          ),
+        );
+  };
   const atBest = unknown.length > 0 ? limits(rigidLoadOf(layout, held, withoutLimit(layout))) : undefined;
   const springs = unknown.length > 0 ? undefined : elasticLoad(load);
   const shared = springs && elasticResponses(springs, loadings, 1, options);
   const missing = [...unknown, ...(unknown.length > 0 ? [] : missingStiffness(load))];
-  const less = held.map((gone) => ({
-    id: gone.tieDown.id,
-    outcomes: limits(
-      rigidLoadOf(
-        layout,
-        held.filter((each) => each !== gone),
-      ),
-    ),
-  }));
+  const less = held.map((gone) => ({ id: gone.tieDown.id, outcomes: withoutOne(gone) }));
   const off = variationsOf(load, options, tolerances).map(({ what, loads }) => ({
     what,
     outcomes: loads.map(limits),

@@ -1,37 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import type { Point, TieDown } from '../../../src/securement/plan.js';
+import type { TieDown } from '../../../src/securement/plan.js';
 import { type SolveRestraintInput, solveRestraint } from '../../../src/securement/restraint/solve-restraint.js';
+import { block, chain, m, W } from './block.js';
 
 // How springs share: k = EA / L, and for a shift along their common line T_i / sum(T) = k_i / sum(k). Worked out beside
 // each case; contacts are frictionless so that nothing else holds.
 
-const m = (x: number, y: number, z: number): Point => [
-  { value: x, unit: 'm' },
-  { value: y, unit: 'm' },
-  { value: z, unit: 'm' },
-];
-const block = {
-  id: 'block',
-  kind: 'machinery',
-  mass: '1000 kg',
-  length: '2 m',
-  friction: 0.4,
-  centerOfGravity: m(-5, 0, 0.5),
-  contacts: [m(-4, 1, 0), m(-4, -1, 0), m(-6, 1, 0), m(-6, -1, 0)].map((at) => ({ at })),
-} as const;
-const W = 9806.65;
-
 /** Level and straight back at the height of the center of gravity, so long, so far aside. */
-const back = (id: string, length: number, y: number, more: object = {}): TieDown => ({
-  id,
-  holds: 'block',
-  path: 'vehicle-to-cargo',
-  anchor: m(-6 - length, y, 0.5),
-  attachment: m(-6, y, 0.5),
-  capacities: { lashingCapacity: '10 kN' },
-  axialStiffness: '5000 kN',
-  ...more,
-});
+const back = (id: string, length: number, y: number, more: object = {}): TieDown =>
+  chain(id, m(-6 - length, y, 0.5), m(-6, y, 0.5), more);
 
 const solve = (tieDowns: readonly TieDown[], more: Partial<SolveRestraintInput> = {}) =>
   solveRestraint({

@@ -1,38 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import type { Point, TieDown } from '../../../src/securement/plan.js';
+import type { TieDown } from '../../../src/securement/plan.js';
 import { type SolveRestraintInput, solveRestraint } from '../../../src/securement/restraint/solve-restraint.js';
 import { issueOf } from '../../quantities/issue-of.js';
+import { block, chain, m, W } from './block.js';
 
 // Expected factors are worked out beside each case, from sums of forces or of moments.
-
-const m = (x: number, y: number, z: number): Point => [
-  { value: x, unit: 'm' },
-  { value: y, unit: 'm' },
-  { value: z, unit: 'm' },
-];
-
-/** 1000 kg (9806.65 N) on four contacts 2 m apart each way, its center 0.5 m up, 5 m behind the front edge. */
-const block = {
-  id: 'block',
-  kind: 'machinery',
-  mass: '1000 kg',
-  length: '2 m',
-  friction: 0.4,
-  centerOfGravity: m(-5, 0, 0.5),
-  contacts: [m(-4, 1, 0), m(-4, -1, 0), m(-6, 1, 0), m(-6, -1, 0)].map((at) => ({ at })),
-} as const;
-const W = 9806.65;
-
-const chain = (id: string, anchor: Point, attachment: Point, more: object = {}): TieDown => ({
-  id,
-  holds: 'block',
-  path: 'vehicle-to-cargo',
-  anchor,
-  attachment,
-  capacities: { lashingCapacity: '10 kN' },
-  axialStiffness: '5000 kN',
-  ...more,
-});
 
 /** Straight back and level, at the height of the center of gravity. */
 const level = chain('level', m(-8, 0, 0.5), m(-6, 0, 0.5));

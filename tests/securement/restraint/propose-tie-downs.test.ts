@@ -1,14 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import type { Point, TieDown } from '../../../src/securement/plan.js';
+import type { TieDown } from '../../../src/securement/plan.js';
 import { proposeTieDowns } from '../../../src/securement/restraint/propose-tie-downs.js';
 import { solveRestraint } from '../../../src/securement/restraint/solve-restraint.js';
 import { issueOf } from '../../quantities/issue-of.js';
+import { m } from './block.js';
 
-const m = (x: number, y: number, z: number): Point => [
-  { value: x, unit: 'm' },
-  { value: y, unit: 'm' },
-  { value: z, unit: 'm' },
-];
 const at = (id: string, x: number, y: number, z: number) => ({ id, at: m(x, y, z) });
 
 const article = {
