@@ -1,7 +1,12 @@
 import { defineConfig } from 'tsup';
 
 export default defineConfig({
-  entry: { index: 'src/index.ts', schemas: 'src/schemas/index.ts', registry: 'src/registry.ts' },
+  entry: {
+    index: 'src/index.ts',
+    schemas: 'src/schemas/index.ts',
+    registry: 'src/registry.ts',
+    'words/en': 'src/words/en.ts',
+  },
   format: ['esm', 'cjs'],
   target: 'es2022',
   platform: 'neutral',

@@ -10,6 +10,7 @@ export default defineConfig({
       { find: /^chain-rigging$/, replacement: `${root}src/index.ts` },
       { find: /^chain-rigging\/schemas$/, replacement: `${root}src/schemas/index.ts` },
       { find: /^chain-rigging\/registry$/, replacement: `${root}src/registry.ts` },
+      { find: /^chain-rigging\/words\/en$/, replacement: `${root}src/words/en.ts` },
     ],
   },
   test: {

@@ -49,6 +49,7 @@ export {
 export { type DrawingOptions, drawSecurement } from './drawing/draw-securement.js';
 export { RiggingError, type RiggingErrorCode, type RiggingIssue } from './errors.js';
 export { explain, type SheetFormat } from './explain/explain.js';
+export { inWords } from './explain/in-words.js';
 export { type Fit, fits, type Hook } from './hardware/fits.js';
 export { add, compare, scale, subtract, weightOf } from './quantities/arithmetic.js';
 export {

@@ -11,6 +11,7 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 const ENTRIES = [
   { page: 'chain-rigging', id: 'chain-rigging', file: 'src/index' },
   { page: 'registry', id: 'chain-rigging/registry', file: 'src/registry' },
+  { page: 'words-en', id: 'chain-rigging/words/en', file: 'src/words/en' },
   { page: 'schemas', id: 'chain-rigging/schemas', file: 'src/schemas/index' },
 ];
 const check = process.argv.includes('--check');

@@ -1,13 +1,14 @@
 /**
- * A console with every export of the package, of its registry and of its schemas in scope.
+ * A console with every export of the package, of its registry, its schemas and its words in scope, and with notes said in English.
  *
  *   npm run repl
  */
-import { Recoverable, start } from 'node:repl';
+import { Recoverable, start, writer } from 'node:repl';
 import { transformSync } from 'esbuild';
 import * as main from '../../src/index.js';
 import * as registry from '../../src/registry.js';
 import * as schemas from '../../src/schemas/index.js';
+import * as words from '../../src/words/en.js';
 
 const TRY = [
   "chainRating({ ratings: us49cfr393_108_2024, size: '5/16', grade: 70 })",
@@ -18,14 +19,14 @@ const TRY = [
 console.log(
   `Every export of chain-rigging is in scope. Three things to try:\n\n${TRY.map((line) => `  ${line}\n`).join('')}`,
 );
-const repl = start('> ');
+const repl = start({ prompt: '> ', writer: (value) => writer(main.inWords(value)) });
 
 // The examples of the guides are TypeScript: what they import is in scope, and their types are left out.
 const plain = repl.eval;
 const evaluate: typeof plain = (code, context, file, done) => {
   let script: string;
   try {
-    const given = code.replace(/^import\s[^;]*?from 'chain-rigging(?:\/\w+)?';$/gm, '');
+    const given = code.replace(/^import\s[^;]*?from 'chain-rigging(?:\/[\w/]+)?';$/gm, '');
     script = transformSync(given, { loader: 'ts', target: 'node20' }).code;
   } catch (error) {
     const unfinished = /end of file|Unterminated/.test((error as Error).message);
@@ -35,6 +36,6 @@ const evaluate: typeof plain = (code, context, file, done) => {
 };
 Object.assign(repl, { eval: evaluate });
 
-for (const [name, value] of Object.entries({ ...main, ...registry, ...schemas })) {
+for (const [name, value] of Object.entries({ ...main, ...registry, ...schemas, ...words })) {
   Object.defineProperty(repl.context, name, { value, enumerable: true, writable: true, configurable: true });
 }

@@ -13,6 +13,7 @@ import {
   explain,
   formatQuantity,
   identifyChain,
+  inWords,
   type Part,
   type Plan,
   type Point,
@@ -160,7 +161,7 @@ for (const { rules: id, verdict, failed, open } of compared.verdicts) {
   const reasons = [...failed.map((each) => `fails ${each}`), ...open.map((each) => `open ${each}`)];
   console.log(`  ${id.padEnd(22)} ${verdict}${reasons.map((reason) => `\n      ${reason}`).join('')}`);
 }
-for (const { text } of compared.differences) console.log(`  ${text}`);
+for (const { text } of inWords(compared.differences)) console.log(`  ${text}`);
 
 heading('Will it hold?');
 const restraint = solveRestraint({
@@ -185,7 +186,7 @@ for (const { direction, acceleration, verdict, limit, elastic, withoutOne } of r
 console.log(`  With one chain gone, in the worst case: ${restraint.withOneGone}.`);
 
 const drawing = 'haul-plan.svg';
-writeFileSync(drawing, drawSecurement(plan, restraint));
+writeFileSync(drawing, drawSecurement(plan, inWords(restraint)));
 console.log(`\n  The drawing is in ${drawing}.`);
 
 function heading(text: string): void {

@@ -90,7 +90,4 @@ function fractionOf({ id, fractions: { rows } }: FractionTable, device: string, 
   );
 }
 
-const LEAST_OF_SERIES: Note = /* @__PURE__ */ note([
-  'LEAST_OF_SERIES',
-  'Of the devices of a tie-down and its anchor points the least counts. A marked maximum securing load stands before this one.',
-]);
+const LEAST_OF_SERIES: Note = /* @__PURE__ */ note('LEAST_OF_SERIES');

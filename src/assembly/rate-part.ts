@@ -18,7 +18,7 @@ import {
   rowOf,
   sourceOfCell,
 } from '../tables/rating-table.js';
-import { type Note, note, type Words } from '../working/note.js';
+import { type Note, note } from '../working/note.js';
 import type { Provenance, SourceRef } from '../working/source.js';
 import type { Capacities, ChainPart, FittingPart, ParallelPart, Part, PartKind, WireRopePart } from './part.js';
 
@@ -160,7 +160,7 @@ function limitOf(rater: PartRater, part: Part, series: Series): PartLimit {
       checkOneOf(part.at, ANCHORED_AT, 'at');
       if (part.at === 'cargo') series.cargoAnchors++;
       else series.vehicleAnchors++;
-      return stated(rater, part, series) ?? missing(rater, part, ANCHOR_NOT_RATED, series, { at: part.at });
+      return stated(rater, part, series) ?? unknown(series, note('ANCHOR_NOT_RATED', { part: part.id, at: part.at }));
     case 'binder':
     case 'shackle':
     case 'turnbuckle':
@@ -197,7 +197,8 @@ function stated(rater: PartRater, part: SinglePart, series: Series): PartLimit |
       series.damaged = [...series.damaged, id];
       return DAMAGED;
     }
-    if (state === 'undetermined') return missing(rater, part, CONDITION_UNDETERMINED, series);
+    if (state === 'undetermined')
+      return unknown(series, note('CONDITION_UNDETERMINED', { kind: part.kind, part: part.id }));
   } else if (log !== undefined) log.takenAsSound = true;
   const capacity = capacities === undefined ? undefined : readCapacity(capacities, system);
   const short = system === 'workingLoadLimit' ? readOptional(markedWll, 'ratedLoad', 'markedWll') : undefined;
@@ -237,12 +238,11 @@ function limitByChain(rater: PartRater, part: ChainPart | FittingPart, series: S
   if (unmarked !== null) log?.unmarked.push({ kind, part: id, as: `grade ${unmarked.grade}`, clause: unmarked.clause });
   if (asLast) return last.limit;
   const counted = grade ?? unmarked?.grade;
-  if (size === undefined || counted === undefined) return missing(rater, part, NO_MARK, series);
-  if (!isChain && typeof grade === 'string') return missing(rater, part, NO_MARK, series);
+  if (size === undefined || counted === undefined) return notMarked(rater, part, series);
+  if (!isChain && typeof grade === 'string') return notMarked(rater, part, series);
   const cell = ratings.chain.rows[size]?.[counted]; // both were checked: no inherited name comes this far
   // a real chain that this table does not list needs its mark; a size nobody makes was refused above
-  if (cell === undefined)
-    return missing(rater, part, NOT_LISTED, series, { size: `${size} grade ${counted}`, table: ratings.id });
+  if (cell === undefined) return notListed(rater, part, series, `${size} grade ${counted}`);
   if (isChain) {
     const limit = limitOfCell(rater, ratings.chain, cell, unmarked === null ? 'table' : 'unmarked default');
     rater.lastChain = { size, grade, limit };
@@ -263,7 +263,7 @@ function numberOf(grade: AnyGrade | undefined): number | undefined {
 }
 
 function limitByMark(rater: PartRater, part: SinglePart, series: Series): PartLimit {
-  return stated(rater, part, series) ?? missing(rater, part, NO_MARK, series);
+  return stated(rater, part, series) ?? notMarked(rater, part, series);
 }
 
 /** Webbing, rope and strapping by their row. The last key must be known; the table may say what stands for the first. */
@@ -290,11 +290,10 @@ function limitByRow(
   const own = stated(rater, part, series) ?? share;
   if (own !== undefined) return own;
   const last = values.at(-1);
-  if (last === undefined) return missing(rater, part, NO_MARK, series);
+  if (last === undefined) return notMarked(rater, part, series);
   let row: unknown = table.rows;
   for (const value of values) row = rowOf((row ?? NO_ROWS) as Rows, value ?? '');
-  if (row === undefined)
-    return missing(rater, part, NOT_LISTED, series, { size: describe(last), table: rater.ratings.id });
+  if (row === undefined) return notListed(rater, part, series, describe(last));
   if (unmarked !== undefined) log?.unmarked.push({ kind, part: id, ...unmarked });
   return limitOfCell(rater, table, row as RatedCell, unmarked === undefined ? 'table' : 'unmarked default');
 }
@@ -380,17 +379,20 @@ function stateOf(condition: unknown): unknown {
   return condition;
 }
 
-function missing(
-  { ratings: { system } }: PartRater,
-  part: SinglePart,
-  words: Words,
-  series: Series,
-  params: Readonly<Record<string, string | number>> = {},
-): PartLimit {
-  const said = words === NO_MARK && (part.capacities ?? part.markedWll) !== undefined ? OTHER_SYSTEM : words;
-  const fact = note(said, { capacity: wordsOf(system), part: part.id, kind: part.kind, ...params });
+function unknown(series: Series, fact: Note): PartLimit {
   series.missing = [...series.missing, fact];
   return { workingLoadLimit: null, basis: 'unknown', missing: fact };
+}
+
+function notMarked({ ratings: { system } }: PartRater, part: SinglePart, series: Series): PartLimit {
+  const marked = part.capacities ?? part.markedWll;
+  const code = marked === undefined ? 'PART_NOT_MARKED' : 'OTHER_CAPACITY_SYSTEM';
+  return unknown(series, note(code, { capacity: wordsOf(system), kind: part.kind, part: part.id }));
+}
+
+function notListed({ ratings: { system, id } }: PartRater, part: SinglePart, series: Series, size: string): PartLimit {
+  const { kind, id: name } = part;
+  return unknown(series, note('NOT_IN_TABLE', { capacity: wordsOf(system), kind, part: name, table: id, size }));
 }
 
 /** `workingLoadLimit` as it is said: working load limit. */
@@ -409,19 +411,3 @@ const SIZED_BY_CHAIN: SourceRef = {
   provenance: 'derived',
   note: 'the loads are those of the chain',
 };
-
-// Each says what must be known; the place it is told in adds that it is missing.
-const NO_MARK: Words = ['PART_NOT_MARKED', 'The {capacity} marked on {kind} {part}.'];
-const NOT_LISTED: Words = ['NOT_IN_TABLE', 'The {capacity} marked on {kind} {part}: {table} has none for {size}.'];
-const OTHER_SYSTEM: Words = [
-  'OTHER_CAPACITY_SYSTEM',
-  'The {capacity} of {kind} {part}: no other capacity stands for it.',
-];
-const CONDITION_UNDETERMINED: Words = [
-  'CONDITION_UNDETERMINED',
-  'Whether {kind} {part} may stay in service: its inspection does not say.',
-];
-const ANCHOR_NOT_RATED: Words = [
-  'ANCHOR_NOT_RATED',
-  'The rating of anchor point {part} on the {at}: unrated is unknown, not unlimited.',
-];

@@ -1,5 +1,5 @@
 import { isForce, ratedLoadIn, STANDARD_GRAVITY } from '../quantities/rated.js';
-import { type Note, note, plainNote, type Words } from '../working/note.js';
+import { type Note, note } from '../working/note.js';
 import type { StepValue, Working } from '../working/step.js';
 import type { Part } from './part.js';
 import type { PartLimit, RatingLog, SeriesRating } from './rate-part.js';
@@ -33,16 +33,8 @@ export function showSeries(
   }
   working.step(subject, 'WLL', 'min(WLL of every part)', values, series.workingLoadLimit, clause);
 }
-
-const UNMARKED_PART: Words = ['UNMARKED_PART', 'Unmarked {kind} {part} counts as {as} ({clause}).'];
-const FITTINGS_AS_CHAIN: Note = /* @__PURE__ */ plainNote(
-  'FITTINGS_RATED_AS_CHAIN',
-  'Hooks and links marked with grade and size only count as such chain; a lower mark governs.',
-);
-const TAKEN_AS_SOUND: Note = /* @__PURE__ */ plainNote(
-  'TAKEN_AS_SOUND',
-  'Parts without a stated condition are taken as inspected and sound.',
-);
+const FITTINGS_AS_CHAIN: Note = /* @__PURE__ */ note('FITTINGS_RATED_AS_CHAIN');
+const TAKEN_AS_SOUND: Note = /* @__PURE__ */ note('TAKEN_AS_SOUND');
 
 /** A log for a {@link newRater} of a caller that shows its working. */
 export function newLog(): RatingLog {
@@ -51,7 +43,7 @@ export function newLog(): RatingLog {
 
 /** What the ratings took for granted, each thing once. */
 export function noteAssumptions({ assumptions }: Working, log: RatingLog): void {
-  for (const part of log.unmarked) assumptions.push(note(UNMARKED_PART, part));
+  for (const part of log.unmarked) assumptions.push(note('UNMARKED_PART', part));
   if (log.fittingsAsChain) assumptions.push(FITTINGS_AS_CHAIN);
   if (log.takenAsSound) assumptions.push(TAKEN_AS_SOUND);
 }

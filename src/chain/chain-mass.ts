@@ -7,7 +7,7 @@ import { readSystem, sharedUnits } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
 import { usWeldedChainLinks } from '../tables/generated/us-welded-chain-links.js';
 import { rowOf } from '../tables/rating-table.js';
-import { type Note, note, plainNote } from '../working/note.js';
+import { type Note, note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import type { SourceRef } from '../working/source.js';
 import { Working } from '../working/step.js';
@@ -111,11 +111,8 @@ export function chainMass(
 const LINK_GEOMETRY: SourceRef = { document: 'Geometry of a link', provenance: 'derived' };
 const METRIC_WIRE: SourceRef = { document: 'EN 818, short link chain', provenance: 'read' };
 
-const HEAVIEST_WIRE: Note = /* @__PURE__ */ plainNote('HEAVIEST_WIRE', 'No grade: the heaviest wire of the size.');
-const WELD_FLASH: Note = /* @__PURE__ */ plainNote(
-  'WELD_FLASH',
-  'Weld flash adds 1 to 3 percent; wire thicker than listed (grades 43, 70) 4 to 8 more; no fittings.',
-);
+const HEAVIEST_WIRE: Note = /* @__PURE__ */ note('HEAVIEST_WIRE');
+const WELD_FLASH: Note = /* @__PURE__ */ note('WELD_FLASH');
 
 type Rows = { readonly [grade: number]: LinkRow };
 
@@ -221,7 +218,7 @@ export function chainMassFromLink(
   return makeResult('chainMassFromLink', { ...answer, linkMass }, input, working);
 }
 
-const STEEL: Note = /* @__PURE__ */ note(['STEEL_DENSITY', 'Steel of 7850 kg/m3.'], { density: STEEL_DENSITY });
+const STEEL: Note = /* @__PURE__ */ note('STEEL_DENSITY', { density: { value: STEEL_DENSITY, unit: 'kg/m3' } });
 
 function massOf(
   working: Working,

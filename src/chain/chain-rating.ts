@@ -16,7 +16,7 @@ import {
   sourceOfCell,
 } from '../tables/rating-table.js';
 import { FOLLOW_THE_MARK, NOT_FOR_LIFTING, STRAIGHT_PULL } from '../working/cautions.js';
-import { note, type Words } from '../working/note.js';
+import { note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { type StepValue, Working } from '../working/step.js';
 import { type ChainGrade, checkChain, checkGrade, type TradeSize } from './trade-size.js';
@@ -131,7 +131,9 @@ export function chainRating(input: ListedChain<RatingTable, string> | MarkedChai
       note: 'as the caller states it',
     });
   if (basis === 'unmarked') {
-    working.assumptions.push(note(UNMARKED, { grade: countedGrade ?? 0, clause: ratings.unmarkedChain?.clause ?? '' }));
+    working.assumptions.push(
+      note('UNMARKED_CHAIN', { grade: countedGrade ?? 0, clause: ratings.unmarkedChain?.clause ?? '' }),
+    );
   }
   working.cautions.push(STRAIGHT_PULL, FOLLOW_THE_MARK);
   if ((countedGrade ?? 0) < 80) working.cautions.push(NOT_FOR_LIFTING);
@@ -154,8 +156,6 @@ export function chainRating(input: ListedChain<RatingTable, string> | MarkedChai
     working,
   );
 }
-
-const UNMARKED: Words = ['UNMARKED_CHAIN', 'No grade mark: counts as grade {grade} ({clause}).'];
 
 /** The limit itself, before any result is built around it. */
 function chainLimit(ratings: RatingTable, size: string, grade: number | undefined, markedWll: unknown): ChainLimit {

@@ -56,11 +56,5 @@ export function chainStiffness(input: {
   return makeResult('chainStiffness', { axialStiffness, mostAxialStiffness }, input, working);
 }
 
-const AS_MOORING_CHAIN: Note = /* @__PURE__ */ note([
-  'STIFF_AS_MOORING_CHAIN',
-  'Short-link chain is taken to be as stiff as studless mooring chain; no published figure for it was found.',
-]);
-const CHAIN_ALONE: Note = /* @__PURE__ */ note([
-  'STIFFNESS_OF_CHAIN_ALONE',
-  'Of the chain alone: hooks, tensioners, anchor points and the machine give way too.',
-]);
+const AS_MOORING_CHAIN: Note = /* @__PURE__ */ note('STIFF_AS_MOORING_CHAIN');
+const CHAIN_ALONE: Note = /* @__PURE__ */ note('STIFFNESS_OF_CHAIN_ALONE');

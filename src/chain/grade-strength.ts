@@ -4,7 +4,7 @@ import type { Quantity, QuantityInput } from '../quantities/quantity.js';
 import { readPositive } from '../quantities/read.js';
 import { sharedUnits } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
-import { type Note, plainNote } from '../working/note.js';
+import { type Note, note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
 import type { ChainGrade, EuropeanChainClass } from './trade-size.js';
@@ -69,11 +69,8 @@ export function breakingForceOfGrade(input: {
   return makeResult('breakingForceOfGrade', { breakingForce, meanStress: number * 10 }, input, working);
 }
 
-const MANUFACTURING_TEST: Note = /* @__PURE__ */ plainNote(
-  'MANUFACTURING_TEST',
-  'A manufacturing test, never a limit for use: look the working load limit up, it does not follow from the wire.',
-);
-const ROUND_WIRE_ONLY: Note = /* @__PURE__ */ plainNote('ROUND_WIRE_ONLY', 'For new links of round wire only.');
+const MANUFACTURING_TEST: Note = /* @__PURE__ */ note('MANUFACTURING_TEST');
+const ROUND_WIRE_ONLY: Note = /* @__PURE__ */ note('ROUND_WIRE_ONLY');
 
 function gradeNumber(grade: unknown): number {
   switch (grade) {

@@ -16,7 +16,7 @@ import {
   type SizeOf,
 } from '../tables/rating-table.js';
 import { FOLLOW_THE_MARK } from '../working/cautions.js';
-import { type Note, type NoteParam, note, type Words } from '../working/note.js';
+import { type Note, type NoteWith, note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
 import { checkRatings } from './chain-rating.js';
@@ -105,7 +105,7 @@ export function identifyChain<const T extends RatingTable>(input: {
   const add = (confidence: ChainCandidate['confidence'], because: Note, grade?: number, size?: string) =>
     candidates.push({ ...(size && { size }), ...(grade && { grade }), confidence, because });
   if (marked !== undefined) {
-    const because = note(BY_MARK, { mark: mark ?? '', grade: marked });
+    const because = note('BY_MARK', { mark: mark ?? '', grade: marked });
     for (const size of band ? sizesOf(band, marked) : [undefined]) add('marked', because, marked, size);
   }
   for (const { band, words } of place?.possible ?? []) {
@@ -115,7 +115,7 @@ export function identifyChain<const T extends RatingTable>(input: {
     }
   }
   for (const grade of suggested) {
-    const because = note(BY_FINISH, { finish: finish ?? '', grade });
+    const because = note('BY_FINISH', { finish: finish ?? '', grade });
     if (place === undefined) add('suggested', because, grade);
     for (const { size } of namesOf(band, grade)) add('suggested', because, grade, size);
   }
@@ -125,9 +125,9 @@ export function identifyChain<const T extends RatingTable>(input: {
     const { size, grade } = countAs;
     const own = place?.all.find((each) => namesOf(each, grade).some((name) => name.size === size));
     if (marked === undefined) {
-      working.assumptions.push(note(UNMARKED, { grade, clause: ratings.unmarkedChain?.clause ?? '' }));
+      working.assumptions.push(note('UNMARKED_CHAIN', { grade, clause: ratings.unmarkedChain?.clause ?? '' }));
     } else if (wire && own && compareExact(wire, own.least) < 0) {
-      working.cautions.push(note(THIN_FOR_GRADE, { size, grade, nominal: own.nominal }));
+      working.cautions.push(note('THIN_FOR_GRADE', { size, grade, nominal: own.nominal }));
     }
   }
   working.cautions.push(FOLLOW_THE_MARK);
@@ -138,46 +138,6 @@ export function identifyChain<const T extends RatingTable>(input: {
     working,
   ) as ChainIdentity<T>;
 }
-
-const UNMARKED: Words = ['UNMARKED_CHAIN', 'No grade mark: counts as grade {grade} ({clause}).'];
-const UNKNOWN_MARK: Words = ['UNKNOWN_MARK', 'The mark {mark} names no grade: counts as none.'];
-const AMBIGUOUS_MARK: Words = ['AMBIGUOUS_MARK', 'The mark {mark} counts as grade {grade}: {note}.'];
-const FINISH_IS_NO_PROOF: Words = [
-  'FINISH_IS_NO_PROOF',
-  'A finish (usual on grade {grades}) proves no grade and counts as nothing.',
-];
-const FINISH_IGNORED: Words = ['FINISH_IGNORED', 'The finish is usual on grade {grades}; the mark governs.'];
-
-const BY_MARK: Words = ['BY_MARK', 'Marked {mark}: grade {grade}.'];
-const BY_WIRE: Words = ['BY_WIRE', 'Wire of {nominal} when new; made in grade {grades}.'];
-const BY_FINISH: Words = ['BY_FINISH', 'A {finish} finish is usual on grade {grade}.'];
-const MAYBE_WORN: Words = ['MAYBE_WORN', 'If worn: wire of {nominal} when new; made in grade {grades}.'];
-
-const BETWEEN_BANDS: Words = [
-  'BETWEEN_BANDS',
-  'No new chain has this wire: an odd make, or worn. The lower size counts.',
-];
-const IN_WIDE_BAND: Words = [
-  'IN_WIDE_BAND',
-  'Also within 5 percent of {nominal} wire ({size}): measure again, at right angles.',
-];
-const OVERLAP: Words = ['OVERLAP', 'The reading fits two sizes: the smaller counts.'];
-const THIN_FOR_GRADE: Words = [
-  'THIN_FOR_GRADE',
-  'Thinner than new {size} grade {grade}, {nominal}: worn or made thinner. Inspect it before use.',
-];
-
-const COUNTED: Words = ['COUNTED', 'Counts as {size} grade {grade}.'];
-const COUNTED_UNMARKED: Words = ['COUNTED_UNMARKED', 'No grade mark: counts as {size} grade {grade} ({clause}).'];
-const SAME_WIRE: Words = ['SAME_WIRE', '{ratings} lists this wire as {size}, not {own}.'];
-const NOT_LISTED: Words = ['NOT_LISTED', '{ratings} does not list {size} grade {grade}: only a marked limit counts.'];
-const NO_DEFAULT_FOR_GRADE: Words = [
-  'NO_DEFAULT_FOR_GRADE',
-  '{ratings} does not list grade {grade}: only a marked limit counts.',
-];
-const UNMARKED_NOT_CREDITED: Words = ['UNMARKED_NOT_CREDITED', '{ratings} does not rate chain without a grade mark.'];
-const TOO_THIN: Words = ['TOO_THIN', 'Wire under {least} is no size of chain.'];
-const MEASURE_THE_WIRE: Words = ['MEASURE_THE_WIRE', 'Measure the wire on a straight leg away from the weld.'];
 
 /** A name that chain is sold under; European chain, whose class does not change the wire, has no grade here. */
 interface Name {
@@ -200,7 +160,7 @@ interface Place {
   /** The band that counts; absent below the smallest. */
   readonly band?: Band | undefined;
   /** The bands that it may be and that no mark speaks for, and why. */
-  readonly possible: readonly { readonly band: Band; readonly words: Words }[];
+  readonly possible: readonly { readonly band: Band; readonly words: NoteWith<'nominal' | 'grades'> }[];
 }
 
 /** The bands with a size in the table's own system (inch sizes or metric ones), smallest first. */
@@ -241,22 +201,23 @@ function placeWire(
   const band = all[at];
   if (band === undefined) return { all, possible: [] };
 
-  const possible = marked === undefined ? [{ band, words: BY_WIRE }] : [];
+  const possible: { band: Band; words: NoteWith<'nominal' | 'grades'> }[] =
+    marked === undefined ? [{ band, words: 'BY_WIRE' }] : [];
   const next = all[at + 1];
   const overlap = next !== undefined && compareExact(wire, next.least) >= 0;
   if (overlap) {
-    possible.push({ band: next, words: BY_WIRE });
-    cautions.push(note(OVERLAP));
+    possible.push({ band: next, words: 'BY_WIRE' });
+    cautions.push(note('OVERLAP'));
   }
   const near = compareExact(wire, band.wide) <= 0;
-  if (!inside && !near) cautions.push(note(BETWEEN_BANDS));
+  if (!inside && !near) cautions.push(note('BETWEEN_BANDS'));
   const grade = marked ?? ratings.unmarkedChain?.grade;
   const sizes = sizesOf(band, grade);
   const larger = all.find((each, index) => index > at && sizesOf(each, grade).some((size) => !sizes.includes(size)));
-  if ((worn || !near) && larger && !(overlap && larger === next)) possible.push({ band: larger, words: MAYBE_WORN });
+  if ((worn || !near) && larger && !(overlap && larger === next)) possible.push({ band: larger, words: 'MAYBE_WORN' });
   const lower = all[at - 1];
   if (lower && compareExact(wire, lower.wide) <= 0 && lower.names[0]?.size !== band.names[0]?.size) {
-    cautions.push(note(IN_WIDE_BAND, { nominal: lower.nominal, size: sizesOf(lower, grade).join(', ') }));
+    cautions.push(note('IN_WIDE_BAND', { nominal: lower.nominal, size: sizesOf(lower, grade).join(', ') }));
   }
   working.step(
     'chain',
@@ -278,22 +239,21 @@ function sizesOf(band: Band, grade: number | undefined): string[] {
 }
 
 function count(ratings: RatingTable, place: Place | undefined, marked: number | undefined) {
-  const noCredit = (words: Words, params: Readonly<Record<string, NoteParam>>) =>
-    ({ countAs: 'no credit', because: note(words, params) }) as const;
+  const noCredit = (because: Note) => ({ countAs: 'no credit', because }) as const;
   const { id, chain, unmarkedChain } = ratings;
   const grade = marked ?? unmarkedChain?.grade;
-  if (grade === undefined) return noCredit(UNMARKED_NOT_CREDITED, { ratings: id });
+  if (grade === undefined) return noCredit(note('UNMARKED_NOT_CREDITED', { ratings: id }));
   const lists = (rows: ChainRows[string] = {}) => rowOf(rows, grade) !== undefined;
-  if (!Object.values(chain.rows).some(lists)) return noCredit(NO_DEFAULT_FOR_GRADE, { ratings: id, grade });
-  if (place === undefined) return { countAs: 'undetermined', because: note(MEASURE_THE_WIRE) } as const;
+  if (!Object.values(chain.rows).some(lists)) return noCredit(note('NO_DEFAULT_FOR_GRADE', { ratings: id, grade }));
+  if (place === undefined) return { countAs: 'undetermined', because: note('MEASURE_THE_WIRE') } as const;
   const { band, all } = place;
-  if (band === undefined) return noCredit(TOO_THIN, { least: (all[0] as Band).least });
+  if (band === undefined) return noCredit(note('TOO_THIN', { least: (all[0] as Band).least }));
   const own = sizesOf(band, grade);
   // a table may rate the same wire under its other name: 9/32 in alloy on a 1/4 in line
   const names = [...own, ...band.names.map(({ size }) => size)];
   const size = names.find((name) => lists(rowOf(chain.rows, name)));
-  if (size === undefined) return noCredit(NOT_LISTED, { ratings: id, size: own.join(' or '), grade });
-  const words = own.includes(size) ? (marked ? COUNTED : COUNTED_UNMARKED) : SAME_WIRE;
+  if (size === undefined) return noCredit(note('NOT_LISTED', { ratings: id, size: own.join(' or '), grade }));
+  const words = own.includes(size) ? (marked ? 'COUNTED' : 'COUNTED_UNMARKED') : 'SAME_WIRE';
   const params = { ratings: id, own: own.join(', '), size, grade, clause: unmarkedChain?.clause ?? '' };
   return { countAs: { size, grade }, because: note(words, params) };
 }
@@ -313,12 +273,12 @@ function gradeOfMark(ratings: RatingTable, mark: string | undefined, working: Wo
   const plain = mark.toUpperCase().replace(/^GRADE|[\s.-]/g, '');
   const row = rowOf(rows, plain) ?? rowOf(rows, plain.replace(/^G(?=\d)/, ''));
   if (row === undefined) {
-    working.cautions.push(note(UNKNOWN_MARK, { mark }));
+    working.cautions.push(note('UNKNOWN_MARK', { mark }));
     return undefined;
   }
   const { grade, provenance = source.provenance, note: why } = row;
   working.cite({ ...source, provenance });
-  if (why) working.cautions.push(note(AMBIGUOUS_MARK, { mark, grade, note: why }));
+  if (why) working.cautions.push(note('AMBIGUOUS_MARK', { mark, grade, note: why }));
   working.step('chain', 'grade', 'mark', { mark }, grade);
   return grade;
 }
@@ -333,7 +293,7 @@ function gradesOfFinish(finish: string | undefined, marked: number | undefined, 
   const grades = (rows[name]?.grades ?? '').split(' ').map(Number);
   working.cite(source);
   const params = { grades: grades.join(', ') };
-  if (marked === undefined) working.cautions.push(note(FINISH_IS_NO_PROOF, params));
-  else if (!grades.includes(marked)) working.cautions.push(note(FINISH_IGNORED, params));
+  if (marked === undefined) working.cautions.push(note('FINISH_IS_NO_PROOF', params));
+  else if (!grades.includes(marked)) working.cautions.push(note('FINISH_IGNORED', params));
   return marked === undefined ? grades : [];
 }

@@ -6,7 +6,7 @@ import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/q
 import { readOptional, readPositive } from '../quantities/read.js';
 import { sharedUnits } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
-import { type Note, plainNote } from '../working/note.js';
+import { type Note, note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import type { SourceRef } from '../working/source.js';
 import { Working } from '../working/step.js';
@@ -39,10 +39,7 @@ const GEOMETRY: SourceRef = {
   provenance: 'derived',
 };
 
-const MEASURED_PITCH: Note = /* @__PURE__ */ plainNote(
-  'MEASURED_PITCH',
-  'Measure the pitch over several links: the greatest inside length gives the fewest links, and a worn chain has grown.',
-);
+const MEASURED_PITCH: Note = /* @__PURE__ */ note('MEASURED_PITCH');
 
 /**
  * How long a number of links is.

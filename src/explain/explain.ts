@@ -1,10 +1,12 @@
 import { fail } from '../errors.js';
+import { english } from '../words/en.js';
+import type { Words } from '../words/words.js';
 import type { ResultBase } from '../working/result.js';
+import { inWords } from './in-words.js';
 import { sheetOf } from './sheet.js';
 import { toHtml } from './to-html.js';
 import { toMarkdown } from './to-markdown.js';
 import { toText } from './to-text.js';
-import { WORDS } from './words.js';
 
 /** What a calculation sheet is written in. */
 export type SheetFormat = 'text' | 'markdown' | 'html';
@@ -20,6 +22,7 @@ export type SheetFormat = 'text' | 'markdown' | 'html';
  * @param result what a calculation of this library returned; made with `working: false` it has no steps to show
  * @param options.as `'text'` (100 columns), `'markdown'` (with tables) or `'html'` (a `<section>`, no style, no
  * script); omitted: text
+ * @param options.words the words of a language; omitted: `english` of `chain-rigging/words/en`
  * @throws RiggingError `UNKNOWN_VALUE` for something that is no result or an unknown format, `MISSING_FIELD` for a result that
  * lost a part
  * @validity it words what the result holds and computes nothing: figures to 6 digits, utilizations to 4, inputs as given
@@ -28,9 +31,13 @@ export type SheetFormat = 'text' | 'markdown' | 'html';
  * explain(chainRating({ ratings: us49cfr393_108_2024, size: '5/16', grade: 70 }), { as: 'markdown' }).split('\n')[0]
  * // => '# Chain rating'
  */
-export function explain(result: ResultBase, options: { readonly as?: SheetFormat } = {}): string {
+export function explain(
+  result: ResultBase,
+  options: { readonly as?: SheetFormat; readonly words?: Words } = {},
+): string {
   const as = options?.as ?? 'text';
-  const blocks = [...sheetOf(result, 'result'), { kind: 'paragraph', text: WORDS.closing } as const];
+  const words = options?.words ?? english;
+  const blocks = [...sheetOf(inWords(result, words), words), { kind: 'paragraph', text: words.sheet.closing } as const];
   if (as === 'text') return toText(blocks);
   if (as === 'markdown') return toMarkdown(blocks);
   if (as === 'html') return toHtml(blocks);

@@ -1,6 +1,6 @@
 import { fail } from '../errors.js';
+import type { Words } from '../words/words.js';
 import { findingOf, isNested, isNote, say, sayField, visible, type Wording } from './say.js';
-import { WORDS } from './words.js';
 
 /** One piece of a sheet. The texts are plain; a line break in an item, a field or a cell is all their markup. */
 export type Block =
@@ -19,9 +19,14 @@ export interface Field {
 
 type Fields = Readonly<Record<string, unknown>>;
 
+/** How the values of a sheet are said, and the words around them. */
+interface SheetWording extends Wording {
+  readonly words: Words;
+}
+
 /** Inputs stand as they were given, to the last digit. */
-const GIVEN: Wording = { digits: 15, name: nameOf };
-const FOUND: Wording = { digits: 6, name: nameOf };
+const DIGITS_GIVEN = 15;
+const DIGITS_FOUND = 6;
 
 const LISTS = ['steps', 'assumptions', 'cautions', 'sources'];
 const OWN_SECTION = ['result', 'verdict', 'inputs', 'checks', 'steps', 'assumptions', 'cautions', 'sources'];
@@ -31,23 +36,31 @@ const LONGEST_CELL = 160;
 const MOST_DEPTH = 12;
 
 /** The sheet of any result, told from its data alone; `path` is where it stands, for messages. */
-export function sheetOf(value: unknown, path: string, level = 1): Block[] {
+export function sheetOf(value: unknown, words: Words, path = 'result', level = 1): Block[] {
   const result = readResult(value, path);
+  const found: SheetWording = { digits: DIGITS_FOUND, name: nameOf, words };
+  const { sheet } = words;
   const section = (title: string, blocks: readonly Block[]): readonly Block[] =>
     blocks.length === 0 ? [] : [{ kind: 'heading', level: level + 1, text: title }, ...blocks];
   const list = (items: readonly string[], numbered = false): readonly Block[] =>
     items.length === 0 ? [] : [{ kind: 'list', numbered, items }];
   const title = capital(nameOf(say(result.result)));
-  const inputs = fieldsOf(result.inputs, GIVEN);
+  const inputs = fieldsOf(result.inputs, { ...found, digits: DIGITS_GIVEN });
   return [
     { kind: 'heading', level, text: result.verdict === undefined ? title : `${title}: ${say(result.verdict)}` },
-    ...section(WORDS.inputs, inputs.length === 0 ? [] : [{ kind: 'fields', fields: inputs }]),
-    ...section(WORDS.answer, answerBlocks(result, path, level + 2)),
-    ...section(WORDS.steps, list(result.steps.map(stepText), true)),
-    ...section(WORDS.checks, checkBlocks(result.checks, result.governing, level + 2)),
-    ...section(WORDS.assumptions, list(result.assumptions.map((note) => say(note)))),
-    ...section(WORDS.cautions, list(result.cautions.map((note) => say(note)))),
-    ...section(WORDS.sources, list(result.sources.map(sourceText))),
+    ...section(sheet.inputs, inputs.length === 0 ? [] : [{ kind: 'fields', fields: inputs }]),
+    ...section(sheet.answer, answerBlocks(result, found, path, level + 2)),
+    ...section(
+      sheet.steps,
+      list(
+        result.steps.map((step) => stepText(step, found)),
+        true,
+      ),
+    ),
+    ...section(sheet.checks, checkBlocks(result.checks, result.governing, found, level + 2)),
+    ...section(sheet.assumptions, list(result.assumptions.map((note) => say(note)))),
+    ...section(sheet.cautions, list(result.cautions.map((note) => say(note)))),
+    ...section(sheet.sources, list(result.sources.map((source) => sourceText(source, found)))),
   ];
 }
 
@@ -81,21 +94,22 @@ function readResult(value: unknown, path: string): ReadResult {
 }
 
 /** Single values first, then a table for each list of things, then the sheets of results inside this one. */
-function answerBlocks(result: Fields, path: string, level: number): Block[] {
+function answerBlocks(result: Fields, wording: SheetWording, path: string, level: number): Block[] {
   const fields: Field[] = [];
   const tables: Block[] = [];
   const sheets: Block[] = [];
   for (const [key, value] of Object.entries(result)) {
     if (value === undefined || OWN_SECTION.includes(key)) continue;
     const items = Array.isArray(value) ? value : [value];
-    const table = Array.isArray(value) ? tableOf(value) : undefined;
+    const table = Array.isArray(value) ? tableOf(value, wording) : undefined;
     if (items.length > 0 && items.every(isResult) && level < MOST_DEPTH) {
       for (const [index, item] of items.entries()) {
-        sheets.push(...sheetOf(item, `${path}.${key}${Array.isArray(value) ? `[${index}]` : ''}`, level));
+        const place = `${path}.${key}${Array.isArray(value) ? `[${index}]` : ''}`;
+        sheets.push(...sheetOf(item, wording.words, place, level));
       }
     } else if (table !== undefined) {
       tables.push({ kind: 'heading', level, text: capital(nameOf(key)) }, table);
-    } else fields.push(fieldOf(capital(nameOf(key)), key, value, FOUND));
+    } else fields.push(fieldOf(capital(nameOf(key)), key, value, wording));
   }
   return [...(fields.length === 0 ? [] : [{ kind: 'fields', fields } as const]), ...tables, ...sheets];
 }
@@ -105,28 +119,28 @@ function isResult(value: unknown): boolean {
 }
 
 /** A table where the items are flat enough to stand side by side. */
-function tableOf(items: readonly unknown[]): Block | undefined {
+function tableOf(items: readonly unknown[], wording: SheetWording): Block | undefined {
   const rows = items.filter((item): item is Fields => isObject(item) && isNested(item) && !isNote(item));
   if (rows.length === 0 || rows.length < items.length) return undefined;
   const columns = [...new Set(rows.flatMap((row) => Object.keys(row)))];
   if (columns.length === 0 || columns.length > MOST_COLUMNS) return undefined;
-  if (rows.some((row) => Object.entries(row).some(([key, value]) => isTooMuch(key, value)))) return undefined;
+  if (rows.some((row) => Object.entries(row).some(([key, value]) => isTooMuch(key, value, wording)))) return undefined;
   return {
     kind: 'table',
     head: columns.map((column) => capital(nameOf(column))),
     rows: rows.map((row) =>
-      columns.map((column) => (Object.hasOwn(row, column) ? tell(column, row[column], FOUND) : '')),
+      columns.map((column) => (Object.hasOwn(row, column) ? tell(column, row[column], wording) : '')),
     ),
   };
 }
 
 /** More than a cell holds: an object, or a list of them, that fills lines. */
-function isTooMuch(key: string, value: unknown): boolean {
+function isTooMuch(key: string, value: unknown, wording: SheetWording): boolean {
   const items = Array.isArray(value) ? value : [value];
-  return items.some((item) => isNested(item) && !isNote(item)) && tell(key, value, FOUND).length > LONGEST_CELL;
+  return items.some((item) => isNested(item) && !isNote(item)) && tell(key, value, wording).length > LONGEST_CELL;
 }
 
-function fieldsOf(value: unknown, wording: Wording, depth = 0): Field[] {
+function fieldsOf(value: unknown, wording: SheetWording, depth = 0): Field[] {
   if (Array.isArray(value)) {
     return value.map((item, index) => {
       if (!isObject(item) || typeof item.id !== 'string') return fieldOf(String(index + 1), '', item, wording, depth);
@@ -142,7 +156,7 @@ function fieldsOf(value: unknown, wording: Wording, depth = 0): Field[] {
 }
 
 /** One line while it is short and flat, else a line for each field in it. */
-function fieldOf(name: string, key: string, value: unknown, wording: Wording, depth = 0): Field {
+function fieldOf(name: string, key: string, value: unknown, wording: SheetWording, depth = 0): Field {
   if (Array.isArray(value) && value.some(isNote))
     return { name, text: value.map((item) => say(item, wording)).join('\n') };
   const text = tell(key, value, wording);
@@ -152,26 +166,26 @@ function fieldOf(name: string, key: string, value: unknown, wording: Wording, de
 }
 
 /** What it is about and its clause; the formula; the same with its numbers; what came out. */
-function stepText({ subject, symbol, expression, values, result, clause }: Fields): string {
+function stepText({ subject, symbol, expression, values, result, clause }: Fields, wording: SheetWording): string {
   const given = new Map<string, string>();
   for (const pair of Array.isArray(values) ? values : []) {
-    if (Array.isArray(pair)) given.set(say(pair[0]), sayStep(pair[1]));
+    if (Array.isArray(pair)) given.set(say(pair[0]), sayStep(pair[1], wording));
   }
   const formula = say(expression);
   const filled = fillIn(formula, given);
   const rest = [...given].map(([name, value]) => `${name} = ${value}`).join('; ');
-  const value = sayStep(result);
+  const value = sayStep(result, wording);
   return [
     clause === undefined ? say(subject) : `${say(subject)} (${say(clause)})`,
     `${say(symbol)} = ${formula}`,
     ...(filled === formula || filled === value ? [] : [`= ${filled}`]),
-    ...(rest === '' ? [] : [`${WORDS.with} ${rest}`]),
+    ...(rest === '' ? [] : [`${wording.words.sheet.with} ${rest}`]),
     `= ${value}`,
   ].join('\n');
 }
 
-function sayStep(value: unknown): string {
-  return value === null ? WORDS.unknown : say(value, FOUND);
+function sayStep(value: unknown, wording: SheetWording): string {
+  return value === null ? wording.words.sheet.unknown : say(value, wording);
 }
 
 /**
@@ -192,21 +206,22 @@ function fillIn(expression: string, given: Map<string, string>): string {
   return filled.join('');
 }
 
-function checkBlocks(checks: readonly Fields[], governing: unknown, level: number): Block[] {
+function checkBlocks(checks: readonly Fields[], governing: unknown, wording: SheetWording, level: number): Block[] {
+  const { sheet } = wording.words;
   const blocks: Block[] = [];
   for (const practice of [false, true]) {
     const chosen = checks.filter(({ weight }) => (weight === 'practice') === practice);
     if (chosen.length === 0) continue;
     blocks.push(
-      { kind: 'heading', level, text: practice ? WORDS.practice : WORDS.requirements },
+      { kind: 'heading', level, text: practice ? sheet.practice : sheet.requirements },
       {
         kind: 'table',
-        head: [WORDS.verdict, WORDS.check, WORDS.clause, WORDS.finding],
+        head: [sheet.verdict, sheet.check, sheet.clause, sheet.finding],
         rows: chosen.map((check) => [
-          check.id === governing ? `${say(check.verdict)}\n${WORDS.governs}` : say(check.verdict),
+          check.id === governing ? `${say(check.verdict)}\n${sheet.governs}` : say(check.verdict),
           `${say(check.title)}: ${say(check.subject)}`,
           say(check.clause),
-          findingText(check),
+          findingText(check, wording),
         ]),
       },
     );
@@ -215,30 +230,34 @@ function checkBlocks(checks: readonly Fields[], governing: unknown, level: numbe
 }
 
 /** Demand, capacity and utilization in one line; each reason and each missing fact in its own. */
-function findingText(check: Fields): string {
+function findingText(check: Fields, wording: SheetWording): string {
   const figures: string[] = [];
   const reasons: string[] = [];
   for (const [key, value] of Object.entries(findingOf(check))) {
     for (const item of Array.isArray(value) ? value : [value]) {
       if (isNote(item)) reasons.push(`${nameOf(key)}: ${say(item)}`);
-      else figures.push(`${nameOf(key)} ${tell(key, item, FOUND)}`);
+      else figures.push(`${nameOf(key)} ${tell(key, item, wording)}`);
     }
   }
   return [...(figures.length === 0 ? [] : [figures.join(', ')]), ...reasons].join('\n');
 }
 
-function sourceText({ document, edition, clause, provenance, note, columnProvenance }: Fields): string {
+function sourceText(
+  { document, edition, clause, provenance, note, columnProvenance }: Fields,
+  wording: SheetWording,
+): string {
   const place = [document, edition, clause].filter((item) => item !== undefined).map((item) => say(item));
   const columns = Object.entries(columnProvenance ?? {}).map(
-    ([column, word]) => `; ${visible(column.replaceAll('_', ' '))} ${tell('provenance', word, FOUND)}`,
+    ([column, word]) => `; ${visible(column.replaceAll('_', ' '))} ${tell('provenance', word, wording)}`,
   );
-  const how = `${place.join(', ')} (${tell('provenance', provenance, FOUND)}${columns.join('')})`;
+  const how = `${place.join(', ')} (${tell('provenance', provenance, wording)}${columns.join('')})`;
   return note === undefined ? how : `${how}: ${say(note)}`;
 }
 
-function tell(key: string, value: unknown, wording: Wording): string {
-  if (key === 'provenance' && typeof value === 'string' && Object.hasOwn(WORDS.provenance, value)) {
-    return WORDS.provenance[value as keyof typeof WORDS.provenance];
+function tell(key: string, value: unknown, wording: SheetWording): string {
+  const { provenance } = wording.words;
+  if (key === 'provenance' && typeof value === 'string' && Object.hasOwn(provenance, value)) {
+    return provenance[value as keyof typeof provenance];
   }
   return sayField(key, value, wording);
 }

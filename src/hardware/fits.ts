@@ -5,7 +5,7 @@ import { compareExact } from '../quantities/exact.js';
 import type { QuantityInput } from '../quantities/quantity.js';
 import { readOptional } from '../quantities/read.js';
 import { FOLLOW_THE_MARK } from '../working/cautions.js';
-import { type Note, note, type Words } from '../working/note.js';
+import { type Note, note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import type { SourceRef } from '../working/source.js';
 import { Working } from '../working/step.js';
@@ -101,18 +101,18 @@ export function fits(input: {
     const values = { chain: chain.size, hook: hook.size };
     working.step(kind, 'steps of size', 'chain − hook', values, steps);
     decision = kind === 'grab-hook' ? gripsLink(steps, working) : takesChain(chain.size, steps);
-    if (steps < 0) working.cautions.push(note(NO_STRONGER));
+    if (steps < 0) working.cautions.push(note('HOOK_ADDS_NO_STRENGTH'));
     if (hook.grade !== undefined && chain.grade !== undefined && hook.grade !== chain.grade) {
-      working.cautions.push(note(GRADES_DIFFER, { hook: hook.grade, chain: chain.grade }));
+      working.cautions.push(note('GRADES_DIFFER', { hook: hook.grade, chain: chain.grade }));
     }
   } else {
     checkOneOf(onto, ['object'], 'onto');
     decision =
       kind === 'grab-hook'
-        ? { verdict: 'fail', because: note(GRAB_ON_OBJECT) }
+        ? { verdict: 'fail', because: note('GRAB_HOOK_ON_OBJECT') }
         : takesObject(hook, input.objectThickness, working);
   }
-  if (kind === 'slip-hook' && hook.latch !== true) working.cautions.push(note(NO_LATCH));
+  if (kind === 'slip-hook' && hook.latch !== true) working.cautions.push(note('NO_LATCH'));
   working.cautions.push(FOLLOW_THE_MARK);
   working.cite(PRACTICE);
   return makeResult('fits', { ...decision, basis: 'common practice' as const }, input, working);
@@ -124,75 +124,30 @@ const PRACTICE: SourceRef = {
   note: 'no rule or standard; from memory',
 };
 
-const OWN_SIZE: Words = ['OWN_SIZE', 'A grab hook takes a link of its own size.'];
-const ONE_LARGER: Words = ['ONE_SIZE_LARGER', 'A grab hook also takes chain one size larger.'];
-const ONE_SMALLER: Words = ['ONE_SIZE_SMALLER', 'A link one size smaller is held, but sits deep in the slot.'];
-const TOO_LARGE: Words = [
-  'CHAIN_TOO_LARGE',
-  'The link does not go into the slot: the chain is {steps} sizes larger than the hook.',
-];
-const TOO_SMALL: Words = [
-  'CHAIN_TOO_SMALL',
-  'The next link may pass the slot: the chain is {steps} sizes smaller than the hook.',
-];
-const GRAB_ON_OBJECT: Words = [
-  'GRAB_HOOK_ON_OBJECT',
-  'A grab hook grips a link of chain; its point is not made to carry anything else.',
-];
-const RUNS_THROUGH: Words = ['RUNS_THROUGH', 'Chain of {chain} runs through a slip hook of its own size or larger.'];
-const LARGER_THAN_SLIP: Words = [
-  'LARGER_THAN_SLIP_HOOK',
-  'The chain is larger than the hook: whether it runs through is not known.',
-];
-const OPENING_DECIDES: Words = ['OPENING_DECIDES', 'Whether a slip hook goes onto an object depends on its opening.'];
-const THROUGH_OPENING: Words = ['WITHIN_OPENING', '{thickness} goes through the opening of {opening}.'];
-const OVER_OPENING: Words = [
-  'OVER_OPENING',
-  '{thickness} does not go through the opening of {opening}: it would sit on the point.',
-];
-
-const HOOK_OPENING: Words = ['HOOK_OPENING', 'The opening of the hook and the thickness of the object.'];
-const HOOK_MARKING: Words = ['HOOK_MARKING', "The hook maker's marking for this size of chain."];
-
-const SOURCES_DISAGREE: Words = [
-  'SOURCES_DISAGREE',
-  'Sources disagree on chain one size larger: some say it does not seat. The link must seat fully (wire thinner than the slot, slot under about 2.4 times the wire); the marking of the hook governs.',
-];
-const NOT_RATED_FOR_IT: Words = [
-  'NOT_RATED_FOR_IT',
-  'The hook is not rated for smaller chain: see that the next link cannot pass the slot.',
-];
-const NO_STRONGER: Words = [
-  'HOOK_ADDS_NO_STRENGTH',
-  'A hook larger than its chain adds no strength: the weakest part governs.',
-];
-const GRADES_DIFFER: Words = ['GRADES_DIFFER', 'Hook of grade {hook} on chain of grade {chain}: the weaker governs.'];
-const NO_LATCH: Words = ['NO_LATCH', 'Without a latch a slip hook can fall off when the chain goes slack.'];
-
 function gripsLink(steps: number, working: Working): Decision {
-  if (steps > 1) return { verdict: 'fail', because: note(TOO_LARGE, { steps }) };
-  if (steps < -1) return { verdict: 'fail', because: note(TOO_SMALL, { steps: -steps }) };
-  if (steps === 0) return { verdict: 'pass', because: note(OWN_SIZE) };
-  working.cautions.push(note(steps === 1 ? SOURCES_DISAGREE : NOT_RATED_FOR_IT));
-  return { verdict: 'pass', because: note(steps === 1 ? ONE_LARGER : ONE_SMALLER) };
+  if (steps > 1) return { verdict: 'fail', because: note('CHAIN_TOO_LARGE', { steps }) };
+  if (steps < -1) return { verdict: 'fail', because: note('CHAIN_TOO_SMALL', { steps: -steps }) };
+  if (steps === 0) return { verdict: 'pass', because: note('OWN_SIZE') };
+  working.cautions.push(note(steps === 1 ? 'SOURCES_DISAGREE' : 'NOT_RATED_FOR_IT'));
+  return { verdict: 'pass', because: note(steps === 1 ? 'ONE_SIZE_LARGER' : 'ONE_SIZE_SMALLER') };
 }
 
 function takesChain(chain: string, steps: number): Decision {
   return steps <= 0
-    ? { verdict: 'pass', because: note(RUNS_THROUGH, { chain }) }
-    : { verdict: 'undetermined', because: note(LARGER_THAN_SLIP), missing: [note(HOOK_MARKING)] };
+    ? { verdict: 'pass', because: note('RUNS_THROUGH', { chain }) }
+    : { verdict: 'undetermined', because: note('LARGER_THAN_SLIP_HOOK'), missing: [note('HOOK_MARKING')] };
 }
 
 function takesObject(hook: Hook, objectThickness: QuantityInput<'length'> | undefined, working: Working): Decision {
   const opening = readOptional(hook.opening, 'length', 'hook.opening');
   const thickness = readOptional(objectThickness, 'length', 'objectThickness');
   if (opening === undefined || thickness === undefined) {
-    return { verdict: 'undetermined', because: note(OPENING_DECIDES), missing: [note(HOOK_OPENING)] };
+    return { verdict: 'undetermined', because: note('OPENING_DECIDES'), missing: [note('HOOK_OPENING')] };
   }
   const goes = compareExact(thickness, opening) <= 0;
   const values = { thickness, opening };
   working.step(hook.kind, 'goes on', 'thickness ≤ opening', values, goes ? 'yes' : 'no');
-  return { verdict: goes ? 'pass' : 'fail', because: note(goes ? THROUGH_OPENING : OVER_OPENING, values) };
+  return { verdict: goes ? 'pass' : 'fail', because: note(goes ? 'WITHIN_OPENING' : 'OVER_OPENING', values) };
 }
 
 function placeOf(size: TradeSize, path: string): number {

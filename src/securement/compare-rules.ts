@@ -4,7 +4,7 @@ import { formatNumber } from '../quantities/format.js';
 import type { UnitSystem } from '../quantities/units.js';
 import { FOLLOW_THE_MARK } from '../working/cautions.js';
 import type { Check, Verdict } from '../working/check.js';
-import { type Note, note, type Words } from '../working/note.js';
+import { type Note, type NoteWith, note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
 import { checkSecurement, type SecurementCheck } from './check-securement.js';
@@ -108,10 +108,10 @@ function differencesOf(results: readonly SecurementCheck[]): Note[] {
   const articles = results.map((result) => result.articles);
   const rules = results.map((result) => result.rules);
   return [
-    ...differences(COUNTS, rules, tieDowns, ({ counts }) => counts),
-    ...differences(CREDIT, rules, tieDowns, ({ credit }) => formatNumber(credit, 4)),
-    ...differences(RATED, rules, tieDowns, ({ rating }) => (rating === null ? 'not known' : 'known')),
-    ...differences(COUNT, rules, articles, ({ minimumCount }) =>
+    ...differences('COUNTS_ANOTHER_CAPACITY', rules, tieDowns, ({ counts }) => counts),
+    ...differences('CREDITS_ANOTHER_SHARE', rules, tieDowns, ({ credit }) => formatNumber(credit, 4)),
+    ...differences('RATES_OTHERWISE', rules, tieDowns, ({ rating }) => (rating === null ? 'not known' : 'known')),
+    ...differences('ASKS_ANOTHER_COUNT', rules, articles, ({ minimumCount }) =>
       minimumCount === 0 ? 'no number' : `${minimumCount}`,
     ),
   ];
@@ -119,7 +119,7 @@ function differencesOf(results: readonly SecurementCheck[]): Note[] {
 
 /** One sentence for all things of which the same is said: `lists` has one list for each rule set. */
 function differences<Item extends { readonly id: string }>(
-  words: Words,
+  words: NoteWith<'ids' | 'said'>,
   rules: readonly string[],
   lists: readonly (readonly Item[])[],
   saidOf: (item: Item) => string,
@@ -133,12 +133,4 @@ function differences<Item extends { readonly id: string }>(
   });
   return [...idsBySaid].map(([said, ids]) => note(words, { ids: ids.join(', '), said }));
 }
-
-const COUNTS: Words = ['COUNTS_ANOTHER_CAPACITY', '{ids}, the capacity that counts: {said}.'];
-const CREDIT: Words = ['CREDITS_ANOTHER_SHARE', '{ids}, the share of it that counts: {said}.'];
-const RATED: Words = ['RATES_OTHERWISE', '{ids}, its rating: {said}.'];
-const COUNT: Words = ['ASKS_ANOTHER_COUNT', '{ids}, tie-downs asked: {said}.'];
-const THE_ROAD_DECIDES: Note = /* @__PURE__ */ note([
-  'THE_ROAD_DECIDES',
-  'The road that is driven decides which rules bind; none of these stands in for another.',
-]);
+const THE_ROAD_DECIDES: Note = /* @__PURE__ */ note('THE_ROAD_DECIDES');

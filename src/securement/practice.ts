@@ -1,5 +1,5 @@
 import { type Check, type CheckSubject, countCheck, failedCheck, metCheck } from '../working/check.js';
-import { note, type Words } from '../working/note.js';
+import { note } from '../working/note.js';
 import { namesOf } from './counting/rated-tie-down.js';
 import type { Article, ReadArticle } from './plan.js';
 import type { TieDownRating } from './rate-tie-down.js';
@@ -32,7 +32,5 @@ export function checkGrade(subject: string, counted: readonly TieDownRating[]): 
   const about = aboutPractice('grade', 'Chain of grade 70 or higher, as haulers do', subject);
   if (lowest >= 70) return metCheck(about);
   const low = counted.filter(({ lowestGrade }) => lowestGrade < 70);
-  return failedCheck(about, note(BELOW_GRADE_70, { tieDowns: namesOf(low) }));
+  return failedCheck(about, note('BELOW_GRADE_70', { tieDowns: namesOf(low) }));
 }
-
-const BELOW_GRADE_70: Words = ['BELOW_GRADE_70', 'Lower or unmarked, lawful at its rating: {tieDowns}.'];

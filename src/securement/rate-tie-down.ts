@@ -10,7 +10,7 @@ import {
 import { newLog, noteAssumptions } from '../assembly/show-parts.js';
 import type { QuantityLike } from '../quantities/quantity.js';
 import type { CapacityTable } from '../tables/rating-table.js';
-import { type Note, note, type Words } from '../working/note.js';
+import { type Note, note } from '../working/note.js';
 import type { Working } from '../working/step.js';
 import type { TieDown, TieDownPath } from './plan.js';
 
@@ -70,9 +70,9 @@ function rateAsWhole({ ratings: { system } }: PartRater, tieDown: TieDown, worki
   const { id } = tieDown;
   const capacity = readCapacity(tieDown.capacities as Capacities, system) ?? null;
   if (working.shown && capacity !== null) {
-    working.assumptions.push(note(STATED_AS_WHOLE, { tieDown: id, limit: capacity }));
+    working.assumptions.push(note('STATED_AS_WHOLE', { tieDown: id, limit: capacity }));
   }
-  const missing = capacity === null ? inTieDown(id, [note(NOT_STATED, { capacity: wordsOf(system) })]) : [];
+  const missing = capacity === null ? inTieDown(id, [note('CAPACITY_NOT_STATED', { capacity: wordsOf(system) })]) : [];
   return {
     tieDown,
     capacity,
@@ -88,8 +88,8 @@ function rateAsWhole({ ratings: { system } }: PartRater, tieDown: TieDown, worki
 function missingAnchors(path: TieDownPath, { vehicleAnchors, cargoAnchors }: SeriesRating): Note[] {
   const direct = path === 'vehicle-to-cargo';
   const missing: Note[] = [];
-  if (vehicleAnchors < (direct ? 1 : 2)) missing.push(note(ANCHOR_NOT_LISTED, { at: 'vehicle' }));
-  if (direct && cargoAnchors < 1) missing.push(note(ANCHOR_NOT_LISTED, { at: 'cargo' }));
+  if (vehicleAnchors < (direct ? 1 : 2)) missing.push(note('ANCHOR_NOT_LISTED', { at: 'vehicle' }));
+  if (direct && cargoAnchors < 1) missing.push(note('ANCHOR_NOT_LISTED', { at: 'cargo' }));
   return missing;
 }
 
@@ -99,13 +99,3 @@ const inTieDown = (tieDown: string, facts: readonly Note[]): readonly Note[] =>
     params: { tieDown, ...params },
     text: `Tie-down ${tieDown}: ${text}`,
   }));
-
-const ANCHOR_NOT_LISTED: Words = [
-  'ANCHOR_NOT_LISTED',
-  'The anchor points on the {at} with their ratings, as parts of kind anchor.',
-];
-const NOT_STATED: Words = ['CAPACITY_NOT_STATED', 'Its {capacity}; another capacity is not converted into one.'];
-const STATED_AS_WHOLE: Words = [
-  'STATED_AS_WHOLE',
-  '{tieDown} is stated as a whole: {limit} holds for all of it, anchor points included.',
-];

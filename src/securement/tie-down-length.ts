@@ -8,7 +8,7 @@ import { sharedUnits } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
 import { lengthOf, subtract } from '../statics/vector.js';
 import { FOLLOW_THE_MARK } from '../working/cautions.js';
-import { note, type Words } from '../working/note.js';
+import { note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
 import { type Run, readRuns, type TieDownPoints } from './layout.js';
@@ -114,7 +114,7 @@ export function tieDownLength(input: {
   working.steps.push(...(working.shown ? counted.steps : []));
   for (const source of counted.sources) working.cite(source);
   for (const [name, length] of Object.entries(added)) {
-    if (length === undefined) working.assumptions.push(note(NOTHING_FOR, { name }));
+    if (length === undefined) working.assumptions.push(note('NOTHING_FOR', { name }));
   }
   working.cautions.push(...counted.cautions, FOLLOW_THE_MARK);
   return makeResult(
@@ -188,5 +188,3 @@ function reachOf(
   );
   return reach;
 }
-
-const NOTHING_FOR: Words = ['NOTHING_FOR', 'Nothing is added for {name}.'];

@@ -1,20 +1,11 @@
-import { type Note, plainNote } from './note.js';
+import { type Note, note } from './note.js';
 
 /** The usual cautions of the trade, as ready sentences. Literals, so that unused ones leave the bundle. */
 
-export const STRAIGHT_PULL: Note = /* @__PURE__ */ plainNote(
-  'STRAIGHT_PULL',
-  'For a straight, even pull on sound chain: no knots, twists, side or tip loads, no shock.',
-);
+export const STRAIGHT_PULL: Note = /* @__PURE__ */ note('STRAIGHT_PULL');
 
-export const FOLLOW_THE_MARK: Note = /* @__PURE__ */ plainNote(
-  'FOLLOW_THE_MARK',
-  "The maker's marking and instructions govern; local codes and a qualified person decide.",
-);
+export const FOLLOW_THE_MARK: Note = /* @__PURE__ */ note('FOLLOW_THE_MARK');
 
-export const STAND_CLEAR: Note = /* @__PURE__ */ plainNote(
-  'STAND_CLEAR',
-  'Stay clear of a loaded chain and out of its line; take up slack gently.',
-);
+export const STAND_CLEAR: Note = /* @__PURE__ */ note('STAND_CLEAR');
 
-export const NOT_FOR_LIFTING: Note = /* @__PURE__ */ plainNote('NOT_FOR_LIFTING', 'Not a rating for overhead lifting.');
+export const NOT_FOR_LIFTING: Note = /* @__PURE__ */ note('NOT_FOR_LIFTING');

@@ -1,5 +1,5 @@
 import type { QuantityLike } from '../quantities/quantity.js';
-import { type Note, plainNote } from './note.js';
+import { type Note, note } from './note.js';
 
 /** The answer of a check. A missing fact gives `undetermined`, never a pass. */
 export type Verdict = 'pass' | 'fail' | 'not-applicable' | 'undetermined';
@@ -74,7 +74,7 @@ export function metCheck(about: CheckSubject): ConditionCheck {
   return reasonedCheck(about, 'pass', MET);
 }
 
-const MET: Note = /* @__PURE__ */ plainNote('MET', 'Met.');
+const MET: Note = /* @__PURE__ */ note('MET');
 
 export function notApplicableCheck(about: CheckSubject, because: Note): NotApplicableCheck {
   return reasonedCheck(about, 'not-applicable', because);

@@ -1,35 +1,36 @@
 import { formatNumber } from '../quantities/format.js';
 import type { QuantityLike } from '../quantities/quantity.js';
+import type { NoteCode, NoteWith, PlacesOfNote } from '../words/words.js';
 
 /** A value that fills a place in a sentence. */
 export type NoteParam = string | number | QuantityLike;
 
-/** A sentence with a stable code and the values in it, so that it can be said in another language. */
+/** Something a result has to say: a stable code and the values in it. */
 export interface Note<Code extends string = string> {
   readonly code: Code;
   readonly params: Readonly<Record<string, NoteParam>>;
+  /** The code and the values written out, so that it can be read without the words of a language. */
   readonly text: string;
 }
 
-/** A code, and its sentence with named places: `['TOO_FEW', '{count} of {needed}']`. */
-export type Words = readonly [code: string, text: string];
+export type { NoteCode, NoteWith };
 
-/** A sentence without places. */
-export function plainNote(code: string, text: string): Note {
-  return { code, params: {}, text };
+/** A note with the values of its places, each by its name; a sentence without places has none. */
+export function note<Code extends NoteCode>(
+  code: Code,
+  ...given: [PlacesOfNote<Code>] extends [never] ? [] : [params: { readonly [Place in PlacesOfNote<Code>]: NoteParam }]
+): Note {
+  const params = given[0] ?? {};
+  const plain = code.toLowerCase().replaceAll('_', ' ');
+  const values = Object.entries<NoteParam>(params).map(([name, value]) => `${name} ${sayParam(value)}`);
+  return {
+    code,
+    params,
+    text: values.length === 0 ? plain : `${plain}: ${values.join(', ')}`,
+  };
 }
 
-/** Fills the places of a sentence; without values it has none. */
-export function note([code, sentence]: Words, params?: Note['params']): Note {
-  if (params === undefined) return plainNote(code, sentence);
-  const text = sentence.replace(/\{(\w+)\}/g, (place, name: string) => {
-    const value = params[name];
-    return value === undefined ? place : sayValue(value);
-  });
-  return { code, params, text };
-}
-
-function sayValue(value: NoteParam): string {
+export function sayParam(value: NoteParam): string {
   if (typeof value === 'object') return `${formatNumber(value.value, 10)} ${value.unit}`;
   return typeof value === 'number' ? formatNumber(value) : value;
 }

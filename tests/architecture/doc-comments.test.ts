@@ -4,7 +4,7 @@ import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
 import { root } from './sources.js';
 
-const ENTRIES = ['src/index.ts', 'src/registry.ts', 'src/schemas/index.ts'];
+const ENTRIES = ['src/index.ts', 'src/registry.ts', 'src/words/en.ts', 'src/schemas/index.ts'];
 
 const { config } = ts.readConfigFile(`${root}tsconfig.json`, ts.sys.readFile);
 const { options } = ts.parseJsonConfigFileContent(config, ts.sys, root);

@@ -7,6 +7,7 @@ import { nodesIn, parse, placeOf, sourceTrees } from './sources.js';
 /** Each may import itself and what stands before it. */
 const ORDER = [
   'errors',
+  'words',
   'input-checks',
   'quantities',
   'working',

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { chainMass, chainMassFromLink, STEEL_DENSITY } from '../../src/chain/chain-mass.js';
 import type { ChainGrade, TradeSize } from '../../src/chain/trade-size.js';
+import { inWords } from '../../src/explain/in-words.js';
 import { chainLinkPatterns } from '../../src/tables/generated/chain-link-patterns.js';
 import { usWeldedChainLinks } from '../../src/tables/generated/us-welded-chain-links.js';
 import { issueOf } from '../quantities/issue-of.js';
@@ -107,7 +108,7 @@ describe('chainMass', () => {
   it('warns of weld flash and of thicker wire', () => {
     const { cautions } = chainMass({ size: '3/8', grade: 70, length: '1 m' });
     expect(cautions.map(({ code }) => code)).toEqual(['WELD_FLASH']);
-    expect(cautions[0]?.text).toMatch(/1 to 3 percent.*grades 43, 70.* 4 to 8 more/);
+    expect(inWords(cautions)[0]?.text).toMatch(/1 to 3 percent.*grades 43, 70.* 4 to 8 more/);
   });
 
   it('says that wire and links are from memory, and the geometry derived', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { chainRating } from '../../src/chain/chain-rating.js';
 import { identifyChain } from '../../src/chain/identify-chain.js';
+import { inWords } from '../../src/explain/in-words.js';
 import type { RatingTable } from '../../src/tables/rating-table.js';
 import { us49cfr393_108_2024 } from '../../src/tables/us-49cfr393-108-2024.js';
 import { usWeldedChain_2003 } from '../../src/tables/us-welded-chain-2003.js';
@@ -167,7 +168,7 @@ describe('the mark', () => {
     const identity = identifyChain({ ratings, mark: '4', wireDiameter: '10 mm' });
     expect(identity.countAs).toEqual({ size: '3/8', grade: 43 });
     expect(cautions(identity)).toContain('AMBIGUOUS_MARK');
-    const [caution] = identity.cautions.filter(({ code }) => code === 'AMBIGUOUS_MARK');
+    const [caution] = inWords(identity.cautions).filter(({ code }) => code === 'AMBIGUOUS_MARK');
     expect(caution?.text).toMatch(/^The mark 4 counts as grade 43: .*Europe/);
     expect(cautions(identifyChain({ ratings, mark: '43', wireDiameter: '10 mm' }))).not.toContain('AMBIGUOUS_MARK');
   });

@@ -8,7 +8,7 @@
 // - `// => text` is what a Node console shows for the statement before it: the value of an expression, or what
 //   that statement printed with console.log. It may stand on the line of a short statement.
 // - More lines of the same output follow on lines that start with `//` and four spaces.
-// - Every function, class and constant of the package, its registry and its schemas is in scope, with or without
+// - Every function, class and constant of the package, its registry, its schemas and its words is in scope, with or without
 //   an import line; a type is imported.
 // - A doc comment's example stands alone, and so does a block of a page that imports what it needs. A block
 //   without an import line goes on from the block above it, with its constants.
@@ -22,12 +22,14 @@ import { describe, expect, it } from 'vitest';
 import * as main from '../../src/index.js';
 import * as registry from '../../src/registry.js';
 import * as schemas from '../../src/schemas/index.js';
+import * as words from '../../src/words/en.js';
 import { allExamples, docCommentExamples, type Example, markdownExamples, root } from './extract.js';
 
 const MODULES: Record<string, object> = {
   'chain-rigging': main,
   'chain-rigging/registry': registry,
   'chain-rigging/schemas': schemas,
+  'chain-rigging/words/en': words,
 };
 
 interface Scope {
@@ -42,7 +44,15 @@ function newScope(): Scope {
   const require = (id: string) => MODULES[id] ?? fail(`no module ${id} in an example`);
   return {
     printed,
-    context: vm.createContext({ ...main, ...registry, ...schemas, console: { log }, structuredClone, require }),
+    context: vm.createContext({
+      ...main,
+      ...registry,
+      ...schemas,
+      ...words,
+      console: { log },
+      structuredClone,
+      require,
+    }),
   };
 }
 

@@ -25,6 +25,6 @@ it('suggests three lines, and each gives a result', () => {
   expect(output).toContain('lb');
 });
 
-it('has the registry and the schemas in scope', () => {
+it('has the registry, the schemas and the words in scope', () => {
   expect(repl("ruleSetById('us-49cfr393-2024') === us49cfr393_2024")).toContain('> true');
 });

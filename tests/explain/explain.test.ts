@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { chainRating } from '../../src/chain/chain-rating.js';
 import { explain, type SheetFormat } from '../../src/explain/explain.js';
+import { inWords } from '../../src/explain/in-words.js';
 import { usWeldedChain_2003 } from '../../src/tables/us-welded-chain-2003.js';
 import type { Check } from '../../src/working/check.js';
 import type { ResultBase } from '../../src/working/result.js';
@@ -259,8 +260,8 @@ describe.each(everyResult)('%s', (_, result) => {
       expect(words).toContain(document);
       if (clause !== undefined) expect(words).toContain(clause);
     }
-    for (const { text } of [...result.assumptions, ...result.cautions]) expect(words).toContain(text);
-    for (const check of checks) {
+    for (const { text } of inWords([...result.assumptions, ...result.cautions])) expect(words).toContain(text);
+    for (const check of inWords(checks)) {
       expect(words).toContain(check.title);
       expect(words).toContain(check.clause);
       if ('because' in check && check.because.code !== 'MET') expect(words).toContain(check.because.text);

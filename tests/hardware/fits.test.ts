@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { TradeSize } from '../../src/chain/trade-size.js';
+import { inWords } from '../../src/explain/in-words.js';
 import { fits } from '../../src/hardware/fits.js';
 import { usWeldedChainLinks } from '../../src/tables/generated/us-welded-chain-links.js';
 import { issueOf } from '../quantities/issue-of.js';
@@ -39,7 +40,7 @@ describe('a grab hook on chain', () => {
     const fit = grab('5/16', '3/8');
     expect(fit.because.code).toBe('ONE_SIZE_LARGER');
     expect(codes(fit)).toEqual(['SOURCES_DISAGREE', 'FOLLOW_THE_MARK']);
-    expect(fit.cautions[0]?.text).toMatch(/seat fully.*2\.4 times.*marking/);
+    expect(inWords(fit.cautions)[0]?.text).toMatch(/seat fully.*2\.4 times.*marking/);
   });
 
   it('says that a smaller chain sits deep, is not what the hook is rated for, and gains nothing', () => {

@@ -57,17 +57,20 @@ describe('in Node', () => {
     expect(runIn(folder, 'require.cjs', code)).toBe('4700 lb');
   });
 
-  it.each(['', '/registry', '/schemas'])('has the same names by import and by require: chain-rigging%s', (subpath) => {
-    const id = `chain-rigging${subpath}`;
-    const imported = runIn(
-      folder,
-      'names.mjs',
-      `import * as all from '${id}';\nconsole.log(Object.keys(all).sort().join());`,
-    );
-    const required = runIn(folder, 'names.cjs', `console.log(Object.keys(require('${id}')).sort().join());`);
-    expect(imported.split(',').length).toBeGreaterThan(0);
-    expect(required).toBe(imported);
-  });
+  it.each(['', '/registry', '/schemas', '/words/en'])(
+    'has the same names by import and by require: chain-rigging%s',
+    (subpath) => {
+      const id = `chain-rigging${subpath}`;
+      const imported = runIn(
+        folder,
+        'names.mjs',
+        `import * as all from '${id}';\nconsole.log(Object.keys(all).sort().join());`,
+      );
+      const required = runIn(folder, 'names.cjs', `console.log(Object.keys(require('${id}')).sort().join());`);
+      expect(imported.split(',').length).toBeGreaterThan(0);
+      expect(required).toBe(imported);
+    },
+  );
 
   it('shares one set of classes and constants between its subpaths', () => {
     const same = `console.log(

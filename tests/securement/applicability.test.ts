@@ -174,7 +174,10 @@ describe('what is missing', () => {
   });
   it('a vehicle that is not stated leaves it open, and the plan is checked as if it applied', () => {
     const result = check([machine()], several(2, '8000 lb'));
-    expect(result.applicability).toMatchObject({ verdict: 'undetermined', because: { code: 'VEHICLE_NOT_STATED' } });
+    expect(result.applicability).toMatchObject({
+      verdict: 'undetermined',
+      because: { code: 'RULE_TAKEN_TO_REACH_VEHICLE' },
+    });
     expect(result.verdict).toBe('pass');
   });
   it('the plan is checked where the rule does not apply', () => {

@@ -1,5 +1,5 @@
 import { type Check, type CheckSubject, failedCheck, metCheck, undeterminedCheck } from '../../working/check.js';
-import { type Note, plainNote } from '../../working/note.js';
+import { type Note, note } from '../../working/note.js';
 import type { Accessory } from '../plan.js';
 import type { TieDownRating } from '../rate-tie-down.js';
 import { isRated, ratingNotKnown } from './rated-tie-down.js';
@@ -36,16 +36,7 @@ export function checkJointLocked(about: CheckSubject, locked: boolean | undefine
   return locked ? metCheck(about) : otherwise;
 }
 
-export const NOT_HELD: Note = /* @__PURE__ */ plainNote('NOT_HELD', 'It is not held as the rule asks.');
-export const LOCK_NOT_STATED: Note = /* @__PURE__ */ plainNote(
-  'LOCK_NOT_STATED',
-  'Whether a lock, pins or a tie-down hold it.',
-);
-export const LOWERED_NOT_STATED: Note = /* @__PURE__ */ plainNote(
-  'LOWERED_NOT_STATED',
-  'Whether it is completely lowered.',
-);
-const LOWERED_ONLY: Note = /* @__PURE__ */ plainNote(
-  'LOWERED_ONLY',
-  'Lowered, neither locked nor tied: whether it can drift.',
-);
+export const NOT_HELD: Note = /* @__PURE__ */ note('NOT_HELD');
+export const LOCK_NOT_STATED: Note = /* @__PURE__ */ note('LOCK_NOT_STATED');
+export const LOWERED_NOT_STATED: Note = /* @__PURE__ */ note('LOWERED_NOT_STATED');
+const LOWERED_ONLY: Note = /* @__PURE__ */ note('LOWERED_ONLY');

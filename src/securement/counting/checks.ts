@@ -7,7 +7,7 @@ import {
   notApplicableCheck,
   undeterminedCheck,
 } from '../../working/check.js';
-import { type Note, note, plainNote, type Words } from '../../working/note.js';
+import { type Note, note } from '../../working/note.js';
 import type { TieDownRating } from '../rate-tie-down.js';
 import { isRated, namesOf, ratingNotKnown } from './rated-tie-down.js';
 
@@ -26,7 +26,7 @@ export function checkBothEnds(about: CheckSubject, counted: readonly TieDownRati
   if (holdBothEnds(counted)) return undeterminedCheck(about, [ratingNotKnown(counted)]);
   const unstated = counted.filter(({ tieDown }) => tieDown.end === undefined);
   if (unstated.length === 0) return failedCheck(about, ONE_END_ONLY);
-  return undeterminedCheck(about, [note(END_NOT_STATED, { tieDowns: namesOf(unstated) })]);
+  return undeterminedCheck(about, [note('END_NOT_STATED', { tieDowns: namesOf(unstated) })]);
 }
 
 function holdBothEnds(tieDowns: readonly TieDownRating[]): boolean {
@@ -43,7 +43,7 @@ export function checkCondition(about: CheckSubject, tieDowns: readonly TieDownRa
     for (const part of parts) damaged.push(`${tieDown.id} ${part}`);
     for (const fact of missing) if (fact.code === 'CONDITION_UNDETERMINED') open.push(fact);
   }
-  if (damaged.length > 0) return failedCheck(about, note(DAMAGED, { parts: damaged.join(', ') }));
+  if (damaged.length > 0) return failedCheck(about, note('DAMAGED_PART', { parts: damaged.join(', ') }));
   return open.length > 0 ? undeterminedCheck(about, open) : metCheck(about);
 }
 
@@ -55,7 +55,5 @@ export function checkRated(about: CheckSubject, holding: readonly TieDownRating[
   return undeterminedCheck(about, missing);
 }
 
-const ONE_END_ONLY: Note = /* @__PURE__ */ plainNote('ONE_END_ONLY', 'Not both ends are held.');
-const END_NOT_STATED: Words = ['END_NOT_STATED', 'The end that each of {tieDowns} holds.'];
-const DAMAGED: Words = ['DAMAGED_PART', 'Damaged, may not be used, counts zero: {parts}.'];
-const RATING_NOT_NEEDED: Note = /* @__PURE__ */ plainNote('RATING_NOT_NEEDED', 'One is not; the others are enough.');
+const ONE_END_ONLY: Note = /* @__PURE__ */ note('ONE_END_ONLY');
+const RATING_NOT_NEEDED: Note = /* @__PURE__ */ note('RATING_NOT_NEEDED');

@@ -2,7 +2,7 @@ import { inUnit } from '../../quantities/convert.js';
 import { compareExact, stepsToCover } from '../../quantities/exact.js';
 import type { QuantityLike } from '../../quantities/quantity.js';
 import type { LengthUnit, MassUnit } from '../../quantities/units.js';
-import { note, type Words } from '../../working/note.js';
+import { type NoteWith, note } from '../../working/note.js';
 import type { Working } from '../../working/step.js';
 import type { ReadArticle } from '../plan.js';
 
@@ -66,13 +66,12 @@ export function showCountByLength(
   limits: CountLimits,
   { count, as: { formula } }: CountByLength,
   clause: string,
-  special: Words,
+  special: NoteWith<'article'>,
 ): void {
   const L = inUnit(length, limits['length-step'].unit);
   const values = formula.includes('W') ? { L, W: inUnit(mass, limits['one-tie-down-mass'].unit) } : { L };
   working.step(article.id, 'n by length', formula, values, count, clause);
-  if (article.blockedForward === undefined) working.assumptions.push(note(NOT_BLOCKED, { article: article.id }));
+  if (article.blockedForward === undefined)
+    working.assumptions.push(note('NOT_BLOCKED_FORWARD', { article: article.id }));
   if (article.specialMethods === true) working.assumptions.push(note(special, { article: article.id }));
 }
-
-const NOT_BLOCKED: Words = ['NOT_BLOCKED_FORWARD', '{article} is taken as not blocked forward.'];

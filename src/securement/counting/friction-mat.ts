@@ -3,7 +3,7 @@ import { compareExact } from '../../quantities/exact.js';
 import { ratedLoadIn } from '../../quantities/rated.js';
 import { readOptional, readPositive } from '../../quantities/read.js';
 import { massUnitOf } from '../../quantities/shared-units.js';
-import { note, type Words } from '../../working/note.js';
+import { type NoteWith, note } from '../../working/note.js';
 import type { FrictionMat, ReadArticle } from '../plan.js';
 import type { RuleContext } from '../rule-set.js';
 
@@ -12,7 +12,7 @@ export interface UnmarkedMat {
   /** Share of the weight on it that it resists with. */
   readonly share: number;
   readonly expression: string;
-  readonly caution: Words;
+  readonly caution: NoteWith<'article'>;
 }
 
 /**
@@ -37,7 +37,9 @@ export function showFrictionMat(
     );
   }
   const marked = readOptional(mat.ratedResistance, 'ratedLoad', 'frictionMat.ratedResistance');
-  working.cautions.push(note(marked === undefined ? unmarked.caution : MAT_NOT_COUNTED, { article: article.id }));
+  working.cautions.push(
+    note(marked === undefined ? unmarked.caution : 'FRICTION_MAT_NOT_COUNTED', { article: article.id }),
+  );
   const weight = ratedLoadIn(onMat, massUnitOf(units));
   working.step(
     article.id,
@@ -48,8 +50,3 @@ export function showFrictionMat(
     clause,
   );
 }
-
-export const MAT_NOT_COUNTED: Words = [
-  'FRICTION_MAT_NOT_COUNTED',
-  'The friction mat under {article} is not counted in the aggregate.',
-];

@@ -5,7 +5,6 @@ import { Quantity, type QuantityLike } from '../../quantities/quantity.js';
 import { ratedLoadIn } from '../../quantities/rated.js';
 import { readOptional } from '../../quantities/read.js';
 import type { MassUnit } from '../../quantities/units.js';
-import type { Words } from '../../working/note.js';
 import type { Vehicle, VehicleUnit } from '../plan.js';
 
 /** What a vehicle or combination weighs, or may weigh by its ratings. */
@@ -41,12 +40,3 @@ function heaviest(unit: VehicleUnit): GrossMass['units'][number] {
   if (rating === undefined || weight === undefined) return [unit.id, rating ?? weight ?? null];
   return [unit.id, compareExact(rating, weight) >= 0 ? rating : weight];
 }
-
-export const VEHICLE_NOT_STATED: Words = [
-  'VEHICLE_NOT_STATED',
-  'The vehicle is not stated: checked as if the rule reached it.',
-];
-export const UNIT_MASS_NOT_STATED: Words = [
-  'UNIT_MASS_NOT_STATED',
-  'A unit has neither rating nor weight; the others alone are too light.',
-];

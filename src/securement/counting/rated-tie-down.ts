@@ -1,5 +1,5 @@
 import { ratedLoadIn } from '../../quantities/rated.js';
-import { type Note, note, type Words } from '../../working/note.js';
+import { type Note, note } from '../../working/note.js';
 import type { ReadArticle, TieDownPath } from '../plan.js';
 import type { TieDownRating } from '../rate-tie-down.js';
 import type { CountedTieDown } from '../rule-set.js';
@@ -22,10 +22,8 @@ export const namesOf = (tieDowns: readonly TieDownRating[]): string =>
 
 /** Names the tie-downs whose rating is not known. */
 export function ratingNotKnown(tieDowns: readonly TieDownRating[]): Note {
-  return note(RATING_NOT_KNOWN, { tieDowns: namesOf(tieDowns.filter((each) => !isRated(each))) });
+  return note('RATING_NOT_KNOWN', { tieDowns: namesOf(tieDowns.filter((each) => !isRated(each))) });
 }
-
-const RATING_NOT_KNOWN: Words = ['RATING_NOT_KNOWN', 'The working load limit of {tieDowns}.'];
 
 /** As results show it. One that holds an accessory is shown with its rating and counts in no article's aggregate. */
 export function countedTieDown(

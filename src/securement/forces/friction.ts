@@ -1,7 +1,7 @@
 import { fail, mapAt } from '../../errors.js';
 import { checkList, checkObject, checkOneOf } from '../../input-checks.js';
 import { rowOf } from '../../tables/rating-table.js';
-import { type Note, note, type Words } from '../../working/note.js';
+import { type Note, note } from '../../working/note.js';
 import type { Provenance } from '../../working/source.js';
 import type { Working } from '../../working/step.js';
 import { MOST_FRICTION, readFriction } from '../layout.js';
@@ -44,7 +44,9 @@ export function frictionOf(article: Article, ofSurfaces: (surfaces: Surfaces) =>
   const lowest = Math.min(...known);
   if (known.length === each.length) return knownFriction(lowest, 'as stated');
   const others =
-    surfaces === undefined ? unknownFriction(note(NOT_STATED, { article: article.id })) : ofSurfaces(surfaces);
+    surfaces === undefined
+      ? unknownFriction(note('FRICTION_NOT_STATED', { article: article.id }))
+      : ofSurfaces(surfaces);
   return atMost(others, lowest);
 }
 
@@ -72,7 +74,9 @@ export function frictionOfPair({ mu_dry, mu_wet }: FrictionCell, surfaces: Surfa
   if (condition === 'dry' || (condition === undefined && mu_wet === mu_dry)) return knownFriction(mu_dry, basis);
   if (condition === 'wet' && mu_wet !== undefined) return knownFriction(mu_wet, basis);
   const fact =
-    condition === undefined ? note(CONDITION_NOT_STATED, { pair }) : note(NO_FACTOR_IN_TABLE, { pair, condition });
+    condition === undefined
+      ? note('SURFACE_CONDITION_NOT_STATED', { pair })
+      : note('FRICTION_NOT_IN_TABLE', { pair, condition });
   return { least: condition === undefined ? (mu_wet ?? 0) : 0, most: mu_dry, basis, missing: [fact] };
 }
 
@@ -108,18 +112,3 @@ export function showFriction(
   working.step(article, 'μ', basis, known ? {} : { least, most }, known ? least : null, clause);
   return factor;
 }
-
-/** Said where a requirement is stated before the friction is known. */
-export const LEAST_FRICTION_COUNTED: Words = [
-  'LEAST_FRICTION_COUNTED',
-  '{article}: as long as its friction is not stated, only friction that is certain counts.',
-];
-const NOT_STATED: Words = [
-  'FRICTION_NOT_STATED',
-  'The friction factor of {article}, or its surfaces as the table names them: load, deck, condition.',
-];
-const CONDITION_NOT_STATED: Words = ['SURFACE_CONDITION_NOT_STATED', 'Whether {pair} is dry or wet.'];
-const NO_FACTOR_IN_TABLE: Words = [
-  'FRICTION_NOT_IN_TABLE',
-  'A friction factor for {pair} when {condition}: the table gives none, which is not the same as dry. Measure it and state it.',
-];

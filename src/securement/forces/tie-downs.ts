@@ -7,7 +7,7 @@ import { isForce, ratedLoadIn, STANDARD_GRAVITY } from '../../quantities/rated.j
 import { readOptional } from '../../quantities/read.js';
 import type { UnitSystem } from '../../quantities/units.js';
 import type { CapacityTable } from '../../tables/rating-table.js';
-import { type Note, note, type Words } from '../../working/note.js';
+import { type Note, note } from '../../working/note.js';
 import type { StepValue, Working } from '../../working/step.js';
 import type { ArticleLayout, Run, TieDownLayout } from '../layout.js';
 import type { TieDown } from '../plan.js';
@@ -59,7 +59,7 @@ export function rateTieDowns(
   );
   for (const { tieDown, damaged } of ratings) {
     if (damaged.length === 0) continue;
-    const caution = note(COUNTS_ZERO, { tieDown: tieDown.id, parts: damaged.join(', ') });
+    const caution = note('DAMAGED_COUNTS_ZERO', { tieDown: tieDown.id, parts: damaged.join(', ') });
     if (!working.cautions.some(({ text }) => text === caution.text)) working.cautions.push(caution);
   }
   if (working.shown) for (const rating of ratings) showCapacity(working, rating, symbol, unit, clause);
@@ -146,7 +146,7 @@ export const byPretension = ({ layout }: Pick<RatedLayout, 'layout'>): CountedFo
     pretensionNotStated(layout.tieDown.id),
   );
 
-export const pretensionNotStated = (tieDown: string): Note => note(PRETENSION_NOT_STATED, { tieDown });
+export const pretensionNotStated = (tieDown: string): Note => note('PRETENSION_NOT_STATED', { tieDown });
 
 /** The lesser of two spans: no more tension than a share of the strength. */
 export const lesserOf = (one: LoadSpan, other: LoadSpan): LoadSpan => ({
@@ -236,17 +236,4 @@ export const namesOf = (tieDowns: readonly { readonly layout: TieDownLayout }[])
 
 /** The points that a tie-down lacks, as a missing fact; none where it has them all. */
 const missingPoints = (layout: TieDownLayout): readonly Note[] =>
-  absentRuns(layout) === 0 ? [] : [note(POINTS_NOT_STATED, { tieDown: layout.tieDown.id })];
-
-const COUNTS_ZERO: Words = [
-  'DAMAGED_COUNTS_ZERO',
-  'Tie-down {tieDown} counts zero, because of damage: {parts}. Take that out of use.',
-];
-const POINTS_NOT_STATED: Words = [
-  'POINTS_NOT_STATED',
-  'Tie-down {tieDown}: the points where each of its runs is fixed and meets the cargo.',
-];
-const PRETENSION_NOT_STATED: Words = [
-  'PRETENSION_NOT_STATED',
-  'Tie-down {tieDown}: the tension that its tensioner leaves in it. Over the load that counts, not its strength.',
-];
+  absentRuns(layout) === 0 ? [] : [note('POINTS_NOT_STATED', { tieDown: layout.tieDown.id })];

@@ -1,5 +1,5 @@
 import { dot, type Vec3 } from '../../statics/vector.js';
-import { type Note, note, type Words } from '../../working/note.js';
+import { type Note, note } from '../../working/note.js';
 import type { ArticleLayout, Run } from '../layout.js';
 import { ALONG, type Heading, holdingBack, pressingDown } from './directions.js';
 
@@ -124,24 +124,10 @@ function leftOf([x, y]: Vec3, heading: Heading): number {
 /** Whether nothing tips a load over an edge: its center of gravity lies no higher than that, and not beyond it. */
 export const isLow = ({ b, d }: TippingEdge): boolean => d <= 0 && b >= 0;
 
-export const CENTER_NOT_ABOVE_EDGE: Words = [
-  'CENTER_OF_GRAVITY_NOT_ABOVE_EDGE',
-  'The center of gravity of {article} lies no higher than the edge it would tip over.',
-];
-
 /** What must be known before a load can be held against tipping. */
 export function missingStance({ article, centerOfGravity, contacts }: ArticleLayout): readonly Note[] {
   const missing: Note[] = [];
-  if (centerOfGravity === undefined) missing.push(note(NO_CENTER_OF_GRAVITY, { article: article.id }));
-  if (contacts.length === 0) missing.push(note(NO_CONTACTS, { article: article.id }));
+  if (centerOfGravity === undefined) missing.push(note('CENTER_OF_GRAVITY_NOT_STATED', { article: article.id }));
+  if (contacts.length === 0) missing.push(note('CONTACTS_NOT_STATED', { article: article.id }));
   return missing;
 }
-
-const NO_CENTER_OF_GRAVITY: Words = [
-  'CENTER_OF_GRAVITY_NOT_STATED',
-  'The center of gravity of {article} as carried, raised equipment included.',
-];
-const NO_CONTACTS: Words = [
-  'CONTACTS_NOT_STATED',
-  'Where {article} stands on the deck, as contacts: it would tip over a side of the shape that they span.',
-];

@@ -1,4 +1,4 @@
-import { type Note, note, type Words } from '../../working/note.js';
+import { type Note, note } from '../../working/note.js';
 import type { ArticleLayout, TieDownLayout } from '../layout.js';
 import type { TieDown } from '../plan.js';
 import { HEADINGS, type Heading, holdingBack } from './directions.js';
@@ -22,9 +22,9 @@ function cautionsIn({ article, tieDowns }: ArticleLayout, heading: Heading): rea
   const said = { article: article.id, heading };
   const cautions: Note[] = [];
   const stiffness = holding.flatMap((layout) => stiffnessOf(layout, heading));
-  if (Math.max(...stiffness) > UNEQUAL * Math.min(...stiffness)) cautions.push(note(UNEQUAL_STIFFNESS, said));
+  if (Math.max(...stiffness) > UNEQUAL * Math.min(...stiffness)) cautions.push(note('UNEQUAL_STIFFNESS', said));
   const has = (kind: string) => holding.some(({ tieDown }) => holdsPart(tieDown, kind));
-  if (has('chain') && has('webbing')) cautions.push(note(CHAIN_AND_WEBBING, said));
+  if (has('chain') && has('webbing')) cautions.push(note('CHAIN_AND_WEBBING', said));
   return cautions;
 }
 
@@ -34,12 +34,3 @@ const stiffnessOf = ({ runs, axialStiffness }: TieDownLayout, heading: Heading):
     : runs.map((run) => (axialStiffness / run.length) * holdingBack(run, heading)).filter((along) => along > 0);
 
 const holdsPart = ({ parts }: TieDown, kind: string): boolean => parts?.some((part) => part.kind === kind) === true;
-
-const UNEQUAL_STIFFNESS: Words = [
-  'UNEQUAL_STIFFNESS',
-  '{article}, {heading}: its tie-downs differ in stiffness by more than 2 to 1, so the stiffest reaches its capacity before the others help.',
-];
-const CHAIN_AND_WEBBING: Words = [
-  'CHAIN_AND_WEBBING',
-  '{article}, {heading}: chain and webbing do not share a load; do not count them together.',
-];

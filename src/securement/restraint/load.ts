@@ -9,7 +9,7 @@ import type { LimitOptions } from '../../statics/limit/limit-factor.js';
 import type { Member, RigidLoad } from '../../statics/rigid-load.js';
 import { scale } from '../../statics/vector.js';
 import { type CapacitySystem, type CapacityTable, marksAlone } from '../../tables/rating-table.js';
-import { type Note, note, type Words } from '../../working/note.js';
+import { type Note, note } from '../../working/note.js';
 import type { Working } from '../../working/step.js';
 import { absentRuns, runsOver } from '../forces/tie-downs.js';
 import type { ArticleLayout, TieDownLayout } from '../layout.js';
@@ -100,8 +100,8 @@ export function missingFacts(held: readonly HeldBy[]): readonly Note[] {
   return held.flatMap((layout) => {
     const { id } = layout.tieDown;
     const facts: Note[] = [...layout.rating.missing];
-    if (absentRuns(layout) > 0) facts.push(note(NO_POINTS, { tieDown: id }));
-    if (runsOver({ layout }) && layout.pretension === undefined) facts.push(note(NO_PRETENSION, { tieDown: id }));
+    if (absentRuns(layout) > 0) facts.push(note('NO_POINTS', { tieDown: id }));
+    if (runsOver({ layout }) && layout.pretension === undefined) facts.push(note('NO_PRETENSION', { tieDown: id }));
     return facts;
   });
 }
@@ -109,18 +109,8 @@ export function missingFacts(held: readonly HeldBy[]): readonly Note[] {
 /** The tie-downs whose stiffness must be known before it is known how they share. */
 export function missingStiffness({ members }: RigidLoad): readonly Note[] {
   const soft = members.filter(({ capacity, stiffness }) => capacity > 0 && stiffness === undefined);
-  return [...new Set(soft.map(({ id }) => id))].map((id) => note(NO_STIFFNESS, { tieDown: id }));
+  return [...new Set(soft.map(({ id }) => id))].map((id) => note('NO_STIFFNESS', { tieDown: id }));
 }
-
-const NO_STIFFNESS: Words = [
-  'NO_STIFFNESS',
-  'Tie-down {tieDown}: its axial stiffness, without which it is not known how the load shares. For chain see chainStiffness.',
-];
-const NO_POINTS: Words = ['NO_POINTS', 'Tie-down {tieDown}: the points it runs between. Until then it counts nothing.'];
-const NO_PRETENSION: Words = [
-  'NO_PRETENSION',
-  'Tie-down {tieDown}: its pretension, the only thing that counts of one that runs over. Until then it counts nothing.',
-];
 
 /** A force in the units of the result. */
 export function forceIn(newtons: number, units: UnitSystem): Quantity<'lbf' | 'N'> {

@@ -289,11 +289,5 @@ const PRACTICE = {
   document: 'Two tie-downs pulling forward and two back, low and on the frame',
   provenance: 'common practice',
 } as const;
-const NOTHING_IN_THE_WAY: Note = /* @__PURE__ */ note([
-  'NOTHING_IN_THE_WAY',
-  'Nothing is taken to stand in the way of a straight run between two points.',
-]);
-const LOW_ON_THE_FRAME: Note = /* @__PURE__ */ note([
-  'LOW_ON_THE_FRAME',
-  'Fix to the frame or to points made for it, as low as practical; never to an attachment, a guard or an axle end that turns.',
-]);
+const NOTHING_IN_THE_WAY: Note = /* @__PURE__ */ note('NOTHING_IN_THE_WAY');
+const LOW_ON_THE_FRAME: Note = /* @__PURE__ */ note('LOW_ON_THE_FRAME');

@@ -248,11 +248,5 @@ const RIGID_BODY: SourceRef = {
   document: 'Equilibrium of a rigid body and limit analysis, as in textbooks of mechanics',
   provenance: 'memory',
 };
-const RIGID_AND_STRAIGHT: Note = /* @__PURE__ */ note([
-  'RIGID_AND_STRAIGHT',
-  'The load and the deck are rigid, tie-downs run straight between their points; springs and tires settle and slacken them.',
-]);
-const NECESSARY: Note = /* @__PURE__ */ note([
-  'BALANCE_IS_NECESSARY_ONLY',
-  'A balance at the limit is necessary for holding, not sufficient: it shares the load in the most favorable way.',
-]);
+const RIGID_AND_STRAIGHT: Note = /* @__PURE__ */ note('RIGID_AND_STRAIGHT');
+const NECESSARY: Note = /* @__PURE__ */ note('BALANCE_IS_NECESSARY_ONLY');

@@ -64,7 +64,7 @@ describe('direct tie-downs without friction: sum(LC · AE) ≥ a · W', () => {
     const result = check({}, four);
     expect(result.verdict).toBe('pass');
     expect(checkOf(result, 'up/load').verdict).toBe('not-applicable');
-    expect(codes(result.cautions)).toContain('NOT_LOOKED_AT');
+    expect(codes(result.cautions)).toContain('LRG_NOT_LOOKED_AT');
   });
 
   it('counts the distance in the restrained direction over the length: 3-4-5 counts 0.8', () => {
@@ -264,8 +264,8 @@ describe('friction', () => {
   it('is a missing fact when it is not stated, not listed, or not dry', () => {
     const missing = (article: Partial<Article>) => missingIn(checkOf(check(article, strap), 'forward/load'));
     expect(missing({})).toEqual(['FRICTION_NOT_STATED']);
-    expect(missing({ surfaces: { load: 'rubber', deck: 'ice' } })).toEqual(['FRICTION_NOT_LISTED']);
-    expect(missing({ surfaces: { load: '__proto__', deck: 'constructor' } })).toEqual(['FRICTION_NOT_LISTED']);
+    expect(missing({ surfaces: { load: 'rubber', deck: 'ice' } })).toEqual(['FRICTION_FACTOR_NOT_LISTED']);
+    expect(missing({ surfaces: { load: '__proto__', deck: 'constructor' } })).toEqual(['FRICTION_FACTOR_NOT_LISTED']);
     const wet = { load: 'smooth-steel', deck: 'timber', condition: 'wet' } as const;
     expect(missing({ surfaces: wet })).toEqual(['FRICTION_NOT_DRY']);
     expect(check({ surfaces: { ...wet, condition: 'dry' } }, strap).verdict).toBe('pass');

@@ -284,10 +284,10 @@ describe('section 88(2): light vehicles and machines', () => {
     expect(car.checks.map(({ id }) => id)).not.toContain('practice/length/tractor');
     expect(car.sources.some(({ provenance }) => provenance === 'interpretation')).toBe(false);
     expect(codes(required({ kind: 'machinery', mass: '1800 kg', length: '4.6 m' }).cautions)).toContain(
-      'LENGTH_COUNT_LARGER',
+      'LENGTH_COUNT_WERE_IT_NO_LIGHT_VEHICLE',
     );
     expect(codes(required({ kind: 'light-vehicle', mass: '1800 kg', length: '4.6 m' }).cautions)).not.toContain(
-      'LENGTH_COUNT_LARGER',
+      'LENGTH_COUNT_WERE_IT_NO_LIGHT_VEHICLE',
     );
   });
   it('front and rear', () => {
@@ -800,7 +800,7 @@ describe('whether the standard reaches the vehicle', () => {
     expect(ask({ ...truck('5000 kg'), interstateCommerce: false }).verdict).toBe('applies');
   });
   it('a vehicle or unit that is not stated leaves it open, unless the rest is enough', () => {
-    expect(ask()).toMatchObject({ verdict: 'undetermined', because: { code: 'VEHICLE_NOT_STATED' } });
+    expect(ask()).toMatchObject({ verdict: 'undetermined', because: { code: 'RULE_TAKEN_TO_REACH_VEHICLE' } });
     const units = (mass: Mass): Vehicle => ({
       units: [
         { id: 'pickup', kind: 'power' },
@@ -845,7 +845,7 @@ describe('what stands beside the verdict', () => {
   });
   it('a caution that direction is not looked at', () => {
     expect(codes(inCanada([machine()], several(4, '9000 kg')).cautions)).toEqual(
-      expect.arrayContaining(['DIRECTION_NOT_CHECKED', 'NOT_LOOKED_AT', 'STRAIGHT_PULL', 'FOLLOW_THE_MARK']),
+      expect.arrayContaining(['DIRECTION_NOT_CHECKED', 'COUNTING_NOT_LOOKED_AT', 'STRAIGHT_PULL', 'FOLLOW_THE_MARK']),
     );
   });
 

@@ -79,7 +79,7 @@ describe('sliding, over-top lashing', () => {
   it('never takes strength for pretension: without it the answer is open, however strong the lashing', () => {
     const result = judge(load(), across(2, 90, { capacities: { lashingCapacity: '200 kN' } }));
     // 2 · 2 · 0.3 · 100 kN / 1.25 could be enough
-    expect(missingIn(checkOf(result, 'sliding-forward/load'))).toContain('PRETENSION_NOT_STATED');
+    expect(missingIn(checkOf(result, 'sliding-forward/load'))).toContain('PRETENSION_OR_STF_NOT_STATED');
     expect(result.verdict).toBe('undetermined');
     expect(result.tieDowns[0]).toMatchObject({ rating: null, counted: null });
   });
@@ -335,7 +335,7 @@ describe('friction', () => {
     // forward 0.8 · 78 480 = 62 784: two of 32 kN
     const enough = judge(bare, lengthwise('32 kN'));
     expect(verdictOf(enough, 'sliding-forward')).toBe('pass');
-    expect(codes(enough.assumptions)).toContain('WITHOUT_FRICTION');
+    expect(codes(enough.assumptions)).toContain('ENOUGH_WITHOUT_FRICTION');
     expect(missingIn(checkOf(judge(bare, lengthwise('31 kN')), 'sliding-forward/load'))).toEqual([
       'FRICTION_NOT_STATED',
     ]);
@@ -554,7 +554,7 @@ describe('tilting, with lashings', () => {
     expect(tilting([damaged], 'left')).toBe('fail'); // wherever it runs, it counts nothing
     const unknown = straps(1, '25 kN', '4 kN').map((each) => ({ ...each, capacities: { lashingCapacity: '25 kN' } }));
     expect(missingIn(checkOf(judge(tall, unknown as TieDown[]), 'tilting-left/load'))).toEqual([
-      'PRETENSION_NOT_STATED',
+      'PRETENSION_OR_STF_NOT_STATED',
     ]);
   });
 });
@@ -824,13 +824,13 @@ describe('scope', () => {
     expect(applies(unit('truck', { grossWeight: '3.6 t' })).verdict).toBe('applies');
     expect(applies(unit('truck', { grossWeight: '3.5 t' }))).toMatchObject({
       verdict: 'undetermined',
-      because: { code: 'UNIT_MASS_NOT_STATED' },
+      because: { code: 'UNIT_RATING_NOT_STATED' },
     });
     expect(applies(unit('truck', {})).verdict).toBe('undetermined');
   });
 
   it('is open without a vehicle, and refuses one that is none', () => {
-    expect(judge(load(), across(2, 90)).applicability.because.code).toBe('VEHICLE_NOT_STATED');
+    expect(judge(load(), across(2, 90)).applicability.because.code).toBe('STANDARD_TAKEN_TO_REACH_VEHICLE');
     expect(issueOf(() => applies(unit('truck', { kind: 'x' as 'power' })))).toMatchObject({
       code: 'UNKNOWN_VALUE',
       path: 'vehicle.units[0].kind',

@@ -252,7 +252,7 @@ describe('friction factors', () => {
     // rubber is listed on other material, not tires on a steel deck
     expect(counted({ load: 'rubber', deck: 'steel', condition: 'dry' })).toBeCloseTo(0.3, 12);
     expect(counted({ load: 'constructor', deck: 'plywood' })).toBeCloseTo(0.3, 12);
-    expect(codes(undecided({ load: 'rubber', deck: 'steel' }).cautions)).toContain('PAIR_NOT_LISTED');
+    expect(codes(undecided({ load: 'rubber', deck: 'steel' }).cautions)).toContain('CAP_ON_PAIR_NOT_LISTED');
   });
 
   it('take a factor that was measured', () => {

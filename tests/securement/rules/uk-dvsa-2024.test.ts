@@ -127,7 +127,7 @@ describe('a missing point', () => {
   it('leaves force and anchorage open', () => {
     const result = check({}, with4(bare));
     expect(missingIn(checkOf(result, 'forward/load'))).toEqual(['POINTS_NOT_STATED']);
-    expect(missingIn(checkOf(result, 'anchorages/tie-downs'))).toEqual(['POINTS_NOT_STATED']);
+    expect(missingIn(checkOf(result, 'anchorages/tie-downs'))).toEqual(['ANCHORAGES_NOT_STATED']);
   });
 });
 

@@ -1,5 +1,5 @@
 import { auLrg2018Friction as table } from '../../../tables/generated/au-lrg-2018-friction.js';
-import { note, type Words } from '../../../working/note.js';
+import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import {
   type FrictionFactor,
@@ -19,21 +19,11 @@ export const frictionFactor = (article: Article, working: Working): FrictionFact
   frictionOf(article, (surfaces) => {
     const { load, deck, condition = 'dry' } = surfaces;
     const row = listedPair<{ readonly mu: number }>(table.rows, surfaces);
-    if (row === undefined) return unknownFriction(note(NOT_LISTED, { load, deck }));
-    if (condition !== 'dry') return unknownFriction(note(NOT_DRY, { condition }));
+    if (row === undefined) return unknownFriction(note('FRICTION_FACTOR_NOT_LISTED', { load, deck }));
+    if (condition !== 'dry') return unknownFriction(note('FRICTION_NOT_DRY', { condition }));
     if (working.shown) {
       working.cite(table.source);
-      working.assumptions.push(note(FROM_TABLE, { load, deck, mu: row.mu }));
+      working.assumptions.push(note('FRICTION_FROM_TABLE', { load, deck, mu: row.mu }));
     }
     return knownFriction(row.mu, nameOf(surfaces));
   });
-
-const NOT_LISTED: Words = [
-  'FRICTION_NOT_LISTED',
-  'Its friction factor: the guide, as recalled, has none for {load} on {deck}.',
-];
-const NOT_DRY: Words = ['FRICTION_NOT_DRY', 'Its friction factor when {condition}: the table has dry surfaces alone.'];
-const FROM_TABLE: Words = [
-  'FRICTION_FROM_TABLE',
-  '{load} on {deck}: {mu}, the low end of the range, clean and dry (from memory).',
-];

@@ -1,7 +1,7 @@
 import { mapAt } from '../../../errors.js';
 import { auLrg_2018_chain } from '../../../tables/au-lrg-2018-chain.js';
 import type { Check } from '../../../working/check.js';
-import { type Note, note, type Words } from '../../../working/note.js';
+import { type Note, note } from '../../../working/note.js';
 import { outcomeByForce } from '../../forces/outcome.js';
 import { forceUnitOf } from '../../forces/sums.js';
 import {
@@ -59,8 +59,8 @@ function judgeArticle(
   const direct = held.filter((each) => !runsOver(each));
   const sound = held.filter(({ rating }) => rating.damaged.length === 0);
   if (working.shown) {
-    if (blockedForward === undefined) working.assumptions.push(note(TAKEN_AS_NOT_BLOCKED, { article: id }));
-    if (over.length > 0) working.assumptions.push(note(AVERAGE_PRETENSION, { tieDowns: namesOf(over) }));
+    if (blockedForward === undefined) working.assumptions.push(note('TAKEN_AS_NOT_BLOCKED', { article: id }));
+    if (over.length > 0) working.assumptions.push(note('AVERAGE_PRETENSION', { tieDowns: namesOf(over) }));
   }
   const restraint = { article: layout, direct: direct.map(byCapacity), over: over.map(byPretension), context };
   checks.push(
@@ -69,7 +69,7 @@ function judgeArticle(
     ...held.flatMap((each) => adviseLeastPretension(each, context)),
     ...adviseOnPlant(article, sound, working),
   );
-  if (blockedForward === true) working.cautions.push(note(BLOCKING_NOT_LOOKED_AT, { article: id }));
+  if (blockedForward === true) working.cautions.push(note('BLOCKING_NOT_LOOKED_AT', { article: id }));
   working.cautions.push(...sharingCautions(layout));
   return outcomeByForce(article, 'Schedule 7', sound.length);
 }
@@ -93,23 +93,5 @@ const NOT_DECIDED: Applicability = {
   },
   clause: SCHEDULE_7,
 };
-const TAKEN_AS_NOT_BLOCKED: Words = [
-  'TAKEN_AS_NOT_BLOCKED',
-  '{article}: nothing is said of blocking, so nothing stops it from moving forward but its tie-downs.',
-];
-const AVERAGE_PRETENSION: Words = [
-  'AVERAGE_PRETENSION',
-  'The stated pretension is the average of both sides: {tieDowns}. On the far side of the tensioner it is less.',
-];
-const BLOCKING_NOT_LOOKED_AT: Words = [
-  'BLOCKING_NOT_LOOKED_AT',
-  '{article}: what blocks it must hold it forward by itself; its strength was not looked at.',
-];
-const CHAIN_FROM_MEMORY: Note = /* @__PURE__ */ note([
-  'CHAIN_FROM_MEMORY',
-  'Lashing capacities from the table are recalled, not read; the tag on the chain decides.',
-]);
-const NOT_LOOKED_AT: Note = /* @__PURE__ */ note([
-  'NOT_LOOKED_AT',
-  'Not looked at: tipping, limited vertical displacement, what blocks the load, hooks that cut the capacity of a chain.',
-]);
+const CHAIN_FROM_MEMORY: Note = /* @__PURE__ */ note('CHAIN_FROM_MEMORY');
+const NOT_LOOKED_AT: Note = /* @__PURE__ */ note('LRG_NOT_LOOKED_AT');

@@ -1,6 +1,6 @@
 import { holdsKind } from '../../../assembly/holds-kind.js';
 import { type Check, countCheck, failedCheck, metCheck, undeterminedCheck } from '../../../working/check.js';
-import { note, type Words } from '../../../working/note.js';
+import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import { holdingBack } from '../../forces/directions.js';
 import type { RatedLayout } from '../../forces/tie-downs.js';
@@ -34,8 +34,8 @@ export function adviseOnPlant(article: Article, tieDowns: readonly RatedLayout[]
       const { lowered, locked } = accessory;
       if (lowered === true || locked === true) return metCheck(about);
       return lowered === undefined || locked === undefined
-        ? undeterminedCheck(about, [note(POSITION_NOT_STATED, { accessory: accessory.id })])
-        : failedCheck(about, note(NOT_SECURED, { accessory: accessory.id }));
+        ? undeterminedCheck(about, [note('POSITION_NOT_STATED', { accessory: accessory.id })])
+        : failedCheck(about, note('NOT_SECURED', { accessory: accessory.id }));
     }),
   ];
 }
@@ -43,16 +43,11 @@ export function adviseOnPlant(article: Article, tieDowns: readonly RatedLayout[]
 function adviseOnWebbing(id: string, tieDowns: readonly TieDown[]): Check {
   const about = aboutPractice('no-webbing', 'Chain alone, no webbing', id, GUIDE);
   const webbing = tieDowns.filter(({ parts }) => parts !== undefined && holdsKind(parts, 'webbing'));
-  if (webbing.length > 0) return failedCheck(about, note(WEBBING, { tieDowns: namesOf(webbing) }));
+  if (webbing.length > 0) return failedCheck(about, note('WEBBING_ON_PLANT', { tieDowns: namesOf(webbing) }));
   const unknown = tieDowns.filter(({ parts }) => parts === undefined);
   return unknown.length === 0
     ? metCheck(about)
-    : undeterminedCheck(about, [note(OF_WHAT, { tieDowns: namesOf(unknown) })]);
+    : undeterminedCheck(about, [note('PARTS_NOT_LISTED', { tieDowns: namesOf(unknown) })]);
 }
 
 const namesOf = (tieDowns: readonly TieDown[]): string => tieDowns.map(({ id }) => id).join(', ');
-
-const WEBBING: Words = ['WEBBING_ON_PLANT', 'Of webbing: {tieDowns}.'];
-const OF_WHAT: Words = ['PARTS_NOT_LISTED', 'What these are made of: {tieDowns}.'];
-const NOT_SECURED: Words = ['NOT_SECURED', '{accessory} is neither lowered nor locked.'];
-const POSITION_NOT_STATED: Words = ['POSITION_NOT_STATED', 'Whether {accessory} is lowered or locked.'];

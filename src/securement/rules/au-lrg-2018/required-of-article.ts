@@ -46,12 +46,6 @@ export function requirementOf({ article, mass }: ReadArticle, { working, units }
   }
 }
 
-const WITHOUT_FRICTION: Note = /* @__PURE__ */ note([
-  'WITHOUT_FRICTION',
-  'Without friction. Where it or limited vertical displacement is relied on, 0.2 of the weight upward too.',
-]);
-const AFTER_FRICTION: Note = /* @__PURE__ */ note([
-  'AFTER_FRICTION',
-  'After the friction of its weight, which may be relied on only while the upward force is held too.',
-]);
-const BLOCKED: Note = /* @__PURE__ */ note(['BLOCKED_FORWARD', 'Blocked forward: what blocks it must hold that way.']);
+const WITHOUT_FRICTION: Note = /* @__PURE__ */ note('FRICTION_LEFT_OUT');
+const AFTER_FRICTION: Note = /* @__PURE__ */ note('AFTER_FRICTION');
+const BLOCKED: Note = /* @__PURE__ */ note('BLOCKING_MUST_HOLD');

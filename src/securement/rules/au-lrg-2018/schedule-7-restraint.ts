@@ -170,11 +170,5 @@ function showClamp({ article, context }: Restraint, mu: number, headings: readon
   );
 }
 
-const BLOCKED: Note = /* @__PURE__ */ note([
-  'BLOCKED_FORWARD',
-  'Stopped from moving forward by what stands before it; how strong that is was not looked at.',
-]);
-const FRICTION_NOT_RELIED_ON: Note = /* @__PURE__ */ note([
-  'FRICTION_NOT_RELIED_ON',
-  'Friction is not relied on; where limited vertical displacement is, this part of the schedule binds all the same.',
-]);
+const BLOCKED: Note = /* @__PURE__ */ note('BLOCKED_FORWARD');
+const FRICTION_NOT_RELIED_ON: Note = /* @__PURE__ */ note('FRICTION_NOT_RELIED_ON');

@@ -3,7 +3,7 @@ import { showSeries } from '../../../assembly/show-parts.js';
 import { massUnitOf } from '../../../quantities/shared-units.js';
 import { caNsc102013Unmarked as unmarkedRules } from '../../../tables/generated/ca-nsc10-2013-unmarked.js';
 import { type Check, failedCheck, metCheck } from '../../../working/check.js';
-import { type Note, note, type Words } from '../../../working/note.js';
+import { type Note, note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import { isSound } from '../../counting/rated-tie-down.js';
 import type { TieDown } from '../../plan.js';
@@ -63,10 +63,7 @@ export const mayBeUsed = (tieDown: MarkedTieDown): boolean => isSound(tieDown) &
 export function checkMarked(tieDowns: readonly MarkedTieDown[], working: Working): Check {
   const about = aboutRule(working, { clause: CLAUSE }, 'Every tie-down marked', 'tie-downs');
   const parts = tieDowns.flatMap(({ tieDown, unmarked }) => unmarked.map((part) => `${tieDown.id} ${part}`));
-  return parts.length === 0 ? metCheck(about) : failedCheck(about, note(NOT_MARKED, { parts: parts.join(', ') }));
+  return parts.length === 0
+    ? metCheck(about)
+    : failedCheck(about, note('UNMARKED_TIE_DOWN', { parts: parts.join(', ') }));
 }
-
-const NOT_MARKED: Words = [
-  'UNMARKED_TIE_DOWN',
-  'No mark is stated, and without one it may not be used and counts as nothing: {parts}.',
-];

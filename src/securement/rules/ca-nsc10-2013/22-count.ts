@@ -1,5 +1,4 @@
 import { caNsc102013Thresholds as thresholds } from '../../../tables/generated/ca-nsc10-2013-thresholds.js';
-import type { Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import { type CountCases, countByLength, showCountByLength } from '../../counting/count-by-length.js';
 import type { ReadArticle } from '../../plan.js';
@@ -18,7 +17,7 @@ export function countOf(read: ReadArticle, working: Working): number {
   if (working.shown) {
     const { paragraph } = counted.as;
     cite(working, paragraph, rows['length-step'].provenance);
-    showCountByLength(working, read, rows, counted, clauseOf(paragraph), SPECIAL_METHODS);
+    showCountByLength(working, read, rows, counted, clauseOf(paragraph), 'SPECIAL_METHODS_NOT_READ');
   }
   return counted.count;
 }
@@ -30,7 +29,3 @@ const CASES: CountCases = {
   middle: { paragraph: 'section 22', formula: '2 for 1.52 m < L ≤ 3.04 m' },
   long: { paragraph: 'section 22', formula: '2 + ceil((L − 3.04 m) / 3.04 m)' },
 };
-const SPECIAL_METHODS: Words = [
-  'SPECIAL_METHODS_NOT_READ',
-  '{article} is stated as fastened by special methods; no exception for that was read here, so the count binds.',
-];

@@ -1,5 +1,5 @@
 import { type Check, failedCheck, undeterminedCheck } from '../../../working/check.js';
-import { type Note, plainNote } from '../../../working/note.js';
+import { type Note, note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import {
   checkEquipmentHeld,
@@ -50,7 +50,4 @@ export function checkArticulation({ article }: ReadArticle, heavy: boolean, work
   return checkJointLocked(about, article.articulationLocked, unlocked);
 }
 
-const OPEN_QUESTION: Note = /* @__PURE__ */ plainNote(
-  'INTERPRETATION_OPEN',
-  'Whether 89(2) accepts this in place of equipment lowered and tied down, or of a locked joint: ask the province.',
-);
+const OPEN_QUESTION: Note = /* @__PURE__ */ note('INTERPRETATION_OPEN');

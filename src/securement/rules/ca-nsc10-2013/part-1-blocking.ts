@@ -1,7 +1,7 @@
 import { inUnit } from '../../../quantities/convert.js';
 import { massUnitOf } from '../../../quantities/shared-units.js';
 import { caNsc102013Thresholds as thresholds } from '../../../tables/generated/ca-nsc10-2013-thresholds.js';
-import { note, type Words } from '../../../working/note.js';
+import { note } from '../../../working/note.js';
 import type { ReadArticle } from '../../plan.js';
 import type { RuleContext } from '../../rule-set.js';
 import { cite, clauseOf } from './cite.js';
@@ -15,13 +15,8 @@ export function showBlocking({ article, mass }: ReadArticle, { working, units }:
   const { value: share, clause, provenance } = thresholds.rows['blocking-fraction'];
   const weight = inUnit(mass, massUnitOf(units));
   const required = { value: weight.value * share, unit: weight.unit };
-  working.cautions.push(note(BLOCKING_NOT_CHECKED, { article: article.id, required }));
+  working.cautions.push(note('BLOCKING_NOT_CHECKED', { article: article.id, required }));
   if (!working.shown) return;
   cite(working, `${clause}, blocking`, provenance);
   working.step(article.id, 'WLL of the blocking', `${share} · W`, { W: weight }, required, clauseOf(clause));
 }
-
-const BLOCKING_NOT_CHECKED: Words = [
-  'BLOCKING_NOT_CHECKED',
-  'What blocks {article} forward needs a working load limit of {required}; nothing is held against that.',
-];

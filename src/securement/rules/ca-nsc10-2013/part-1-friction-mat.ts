@@ -1,5 +1,4 @@
 import { caNsc102013Unmarked as table } from '../../../tables/generated/ca-nsc10-2013-unmarked.js';
-import type { Words } from '../../../working/note.js';
 import { showFrictionMat } from '../../counting/friction-mat.js';
 import type { ReadArticle } from '../../plan.js';
 import type { RuleContext } from '../../rule-set.js';
@@ -14,10 +13,5 @@ export function showMat(read: ReadArticle, context: RuleContext): void {
   if (mat === undefined) return;
   if (working.shown) working.cite({ ...table.source, clause: 'friction mats' });
   const expression = `not marked: ${table.rows['friction-mat'].rating.counts_as}`;
-  showFrictionMat(read, mat, { share: 0, expression, caution: MAT_NOT_MARKED }, context);
+  showFrictionMat(read, mat, { share: 0, expression, caution: 'FRICTION_MAT_NOT_MARKED' }, context);
 }
-
-const MAT_NOT_MARKED: Words = [
-  'FRICTION_MAT_NOT_MARKED',
-  'The friction mat under {article} carries no mark and counts as nothing; in the United States it would count half of the weight on it.',
-];

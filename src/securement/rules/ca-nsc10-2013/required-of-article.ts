@@ -1,5 +1,5 @@
 import { Quantity } from '../../../quantities/quantity.js';
-import { note, type Words } from '../../../working/note.js';
+import { note } from '../../../working/note.js';
 import type { ReadArticle } from '../../plan.js';
 import { recommendedCount } from '../../practice.js';
 import type { ArticleRequirement, RuleContext } from '../../rule-set.js';
@@ -15,7 +15,7 @@ export function requirementOf(read: ReadArticle, context: RuleContext): ArticleR
   const { value, unit } = requiredOf(read, context).required;
   showBlocking(read, context);
   if (rule === 'section 88(2)' && read.article.kind === 'machinery' && byLength > minimumCount) {
-    working.cautions.push(note(LENGTH_COUNT_LARGER, { count: byLength }));
+    working.cautions.push(note('LENGTH_COUNT_WERE_IT_NO_LIGHT_VEHICLE', { count: byLength }));
   }
   return {
     minimumCount,
@@ -25,8 +25,3 @@ export function requirementOf(read: ReadArticle, context: RuleContext): ArticleR
     perDirection: performance(read.mass, units, working),
   };
 }
-
-const LENGTH_COUNT_LARGER: Words = [
-  'LENGTH_COUNT_LARGER',
-  'Were it no light vehicle of 88(2), it would need {count} by length.',
-];

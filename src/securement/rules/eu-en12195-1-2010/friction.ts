@@ -1,6 +1,6 @@
 import { euEn1219512010Friction as table } from '../../../tables/generated/eu-en12195-1-2010-friction.js';
 import { rowOf } from '../../../tables/rating-table.js';
-import { type Note, note, type Words } from '../../../working/note.js';
+import { type Note, note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import {
   atMost,
@@ -27,7 +27,7 @@ export function frictionFactor(article: Article, working: Working): FrictionFact
     if (row === undefined) return unknownFriction(notListed(pair, id));
     if (working.shown) {
       working.cite(table.source);
-      if (!frost) working.assumptions.push(note(SWEPT_CLEAN, { article: id }));
+      if (!frost) working.assumptions.push(note('SWEPT_CLEAN', { article: id }));
     }
     return knownFriction(row.mu, nameOf(pair));
   });
@@ -44,14 +44,5 @@ export function frictionFactor(article: Article, working: Working): FrictionFact
 function notListed({ load, deck }: Surfaces, article: string): Note {
   const rows: { readonly [load: string]: object } = table.rows;
   const known = Object.keys(rowOf(rows, load) ?? rows).join(', ');
-  return note(NOT_LISTED, { article, load, deck, known });
+  return note('FRICTION_NOT_LISTED', { article, load, deck, known });
 }
-
-const NOT_LISTED: Words = [
-  'FRICTION_NOT_LISTED',
-  'The friction of {article} on its deck as a number: Annex B does not list {load} on {deck}, only {known}.',
-];
-const SWEPT_CLEAN: Words = [
-  'SWEPT_CLEAN',
-  '{article}: friction of Annex B, for surfaces swept clean and free of frost, ice, snow, grease and oil.',
-];

@@ -2,7 +2,7 @@ import { mapAt } from '../../../errors.js';
 import { checkOneOf } from '../../../input-checks.js';
 import { euEn12195_3_2001 } from '../../../tables/eu-en12195-3-2001.js';
 import { type Check, undeterminedCheck } from '../../../working/check.js';
-import { type Note, note, type Words } from '../../../working/note.js';
+import { type Note, note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import { HEADINGS } from '../../forces/directions.js';
 import { outcomeByForce } from '../../forces/outcome.js';
@@ -86,7 +86,7 @@ function judgeArticle(
 function seaNotJudged(area: string, { working }: RuleContext): Check {
   checkOneOf(area, ['A', 'B', 'C'], 'seaArea');
   const about = aboutRule(working, 'sea-leg', 'Forces of a sea leg', 'plan', 'acceleration coefficients');
-  return undeterminedCheck(about, [note(SEA_NOT_ENTERED, { area })]);
+  return undeterminedCheck(about, [note('SEA_NOT_ENTERED', { area })]);
 }
 
 /** What a lashing counts along itself: LC of each leg of a direct one, FT of each leg of one over the top. */
@@ -101,16 +101,5 @@ function noteCautions(layouts: readonly ArticleLayout[], lashings: readonly Lash
   if (lashings.some(runsOver) && layouts.some(({ article }) => article.kind !== 'general')) cautions.push(SETTLES);
   if (!lashings.every(runsOver)) cautions.push(SYMMETRICAL);
 }
-
-const SEA_NOT_ENTERED: Words = [
-  'SEA_NOT_ENTERED',
-  'Acceleration coefficients of the standard for sea area {area}: only those of the road are known here.',
-];
-const SETTLES: Note = /* @__PURE__ */ note([
-  'OVER_TOP_ON_TIRES',
-  'An over-top lashing loses its tension when a machine settles on its tires, tracks or springs: no formula shows that.',
-]);
-const SYMMETRICAL: Note = /* @__PURE__ */ note([
-  'SYMMETRICAL_LASHINGS',
-  'Direct lashings are summed as if each reached its LC: the equations are for lashings that lie symmetrically and are alike.',
-]);
+const SETTLES: Note = /* @__PURE__ */ note('OVER_TOP_ON_TIRES');
+const SYMMETRICAL: Note = /* @__PURE__ */ note('SYMMETRICAL_LASHINGS');

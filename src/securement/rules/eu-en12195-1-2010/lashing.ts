@@ -1,6 +1,6 @@
 import type { QuantityLike } from '../../../quantities/quantity.js';
 import { readOptional } from '../../../quantities/read.js';
-import { note, type Words } from '../../../working/note.js';
+import { note } from '../../../working/note.js';
 import type { FrictionFactor } from '../../forces/friction.js';
 import { type Sum, shownLoad } from '../../forces/sums.js';
 import {
@@ -51,7 +51,7 @@ function tensionOf({ layout, rating }: RatedLayout, capacity: CountedForce, cont
   const { tieDown } = layout;
   const pretension = readOptional(tieDown.pretension, 'force', 'pretension');
   const stated: QuantityLike | undefined = pretension ?? standardTensionForce(tieDown, working);
-  const tension = byTension(layout, stated, note(NO_PRETENSION, { tieDown: tieDown.id }));
+  const tension = byTension(layout, stated, note('PRETENSION_OR_STF_NOT_STATED', { tieDown: tieDown.id }));
   const share = factor(working, 'tension-share-of-lc');
   const force = lesserOf(tension.force, shareOfLoad(share, capacity.force));
   if (working.shown) {
@@ -75,8 +75,3 @@ export const capacities = (lashings: readonly Lashing[]): CountedForce[] => lash
 /** FT of the over-top lashings among them. */
 export const tensions = (lashings: readonly Lashing[]): CountedForce[] =>
   lashings.flatMap(({ tension }) => tension ?? []);
-
-const NO_PRETENSION: Words = [
-  'PRETENSION_NOT_STATED',
-  'The pretension in tie-down {tieDown}, or the standard tension force (STF) of its tensioner: strength does not press a load down.',
-];

@@ -1,7 +1,6 @@
 import type { QuantityLike } from '../../../quantities/quantity.js';
 import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
-import { LEAST_FRICTION_COUNTED } from '../../forces/friction.js';
 import { inForce, type Sum, times, weightUnder } from '../../forces/sums.js';
 import type { Article, ReadArticle } from '../../plan.js';
 import type { ArticleRequirement, CountOption, DirectionalRequirement, RuleContext } from '../../rule-set.js';
@@ -16,7 +15,7 @@ import { frictionFactor } from './friction.js';
 export function requirementOf({ article, mass }: ReadArticle, { working, units }: RuleContext): ArticleRequirement {
   const options = waysToSecure(working);
   const { least: mu, missing } = frictionFactor(article, working);
-  if (missing.length > 0) working.assumptions.push(...missing, note(LEAST_FRICTION_COUNTED, { article: article.id }));
+  if (missing.length > 0) working.assumptions.push(...missing, note('LEAST_FRICTION_COUNTED', { article: article.id }));
   const weight = weightOf(article.id, mass, { working, units });
   const show = inForce(units);
   const fmu = factor(working, 'friction-factor-direct');

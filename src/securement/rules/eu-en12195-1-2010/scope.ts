@@ -4,7 +4,7 @@ import { compareExact } from '../../../quantities/exact.js';
 import type { QuantityLike } from '../../../quantities/quantity.js';
 import { readOptional } from '../../../quantities/read.js';
 import { euEn1219512010Factors } from '../../../tables/generated/eu-en12195-1-2010-factors.js';
-import { type Note, note, type Words } from '../../../working/note.js';
+import { type Note, note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { Vehicle, VehicleUnit } from '../../plan.js';
 import type { Applicability } from '../../rule-set.js';
@@ -17,15 +17,17 @@ import { cite, STANDARD } from './cite.js';
  */
 export function applicability(vehicle: Vehicle | undefined, working: Working): Applicability {
   cite(working, 'scope', 'read');
-  if (vehicle === undefined) return answer('undetermined', NOT_STATED);
+  if (vehicle === undefined) return answer('undetermined', note('STANDARD_TAKEN_TO_REACH_VEHICLE'));
   checkObject(vehicle, 'vehicle', '{ units }');
   const { units } = vehicle;
   checkList(units, 'vehicle.units');
   checkIds(units, 'vehicle.units');
   const covered = mapAt(units, 'vehicle.units', isCovered);
-  if (covered.every((each) => each === true)) return answer('applies', COVERED, { limit: LIMIT });
-  if (covered.every((each) => each === false)) return answer('does-not-apply', TOO_LIGHT, { limit: LIMIT });
-  return answer('undetermined', covered.includes(undefined) ? MASS_NOT_STATED : SOME_TOO_LIGHT, { limit: LIMIT });
+  if (covered.every((each) => each === true)) return answer('applies', note('VEHICLE_COVERED', { limit: LIMIT }));
+  if (covered.every((each) => each === false))
+    return answer('does-not-apply', note('VEHICLE_TOO_LIGHT', { limit: LIMIT }));
+  const open = covered.includes(undefined) ? 'UNIT_RATING_NOT_STATED' : 'SOME_UNITS_TOO_LIGHT';
+  return answer('undetermined', note(open, { limit: LIMIT }));
 }
 
 function isCovered(unit: VehicleUnit): boolean | undefined {
@@ -41,24 +43,6 @@ const LIMIT: QuantityLike = /* @__PURE__ */ (() => {
   return { value, unit };
 })();
 
-function answer(verdict: Applicability['verdict'], words: Words, params?: Note['params']): Applicability {
-  return { verdict, because: note(words, params), clause: `${STANDARD}, scope` };
+function answer(verdict: Applicability['verdict'], because: Note): Applicability {
+  return { verdict, because, clause: `${STANDARD}, scope` };
 }
-
-const NOT_STATED: Words = [
-  'VEHICLE_NOT_STATED',
-  'The vehicle is not stated; the plan is checked as if the standard reached it.',
-];
-const MASS_NOT_STATED: Words = [
-  'UNIT_MASS_NOT_STATED',
-  'A unit has no gross weight rating; the standard is for vehicles of more than {limit}.',
-];
-const SOME_TOO_LIGHT: Words = [
-  'SOME_UNITS_TOO_LIGHT',
-  'Some units are of more than {limit} and some are not: it depends on which one carries the load.',
-];
-const TOO_LIGHT: Words = [
-  'VEHICLE_TOO_LIGHT',
-  'Every unit is of {limit} or less: the standard is not for such vehicles, and other rules ask for more.',
-];
-const COVERED: Words = ['VEHICLE_COVERED', 'Every unit is of more than {limit}.'];

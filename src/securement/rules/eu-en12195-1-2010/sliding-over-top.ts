@@ -1,4 +1,4 @@
-import { note, type Words } from '../../../working/note.js';
+import { note } from '../../../working/note.js';
 import { pressingDown } from '../../forces/directions.js';
 import { exactly, type Held, pressedDown } from '../../forces/held.js';
 import type { CountedForce } from '../../forces/tie-downs.js';
@@ -15,14 +15,9 @@ export const heldByOverTop = (lashings: readonly Lashing[], fs: number, mu: numb
 function unlessFlat(counted: CountedForce): CountedForce {
   const { layout, missing } = counted;
   if (layout.runs.every((run) => pressingDown(run) >= FLAT)) return counted;
-  const fact = note(OVER_TOP_FLAT, { tieDown: layout.tieDown.id });
+  const fact = note('OVER_TOP_FLAT', { tieDown: layout.tieDown.id });
   return { ...counted, layout: { ...layout, runs: [] }, missing: [...missing, fact] };
 }
 
 /** sin α below this is a flat lashing drawn in numbers that are not exact. */
 const FLAT = 1e-9;
-
-const OVER_TOP_FLAT: Words = [
-  'OVER_TOP_FLAT',
-  'Where over-top tie-down {tieDown} presses down: a leg of it runs flat or upward, and clamps nothing.',
-];

@@ -1,6 +1,6 @@
 import { checkOneOf } from '../../../input-checks.js';
 import { type Check, type CheckSubject, undeterminedCheck } from '../../../working/check.js';
-import { note, type Words } from '../../../working/note.js';
+import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import { type Heading, holdingBack, pressingDown } from '../../forces/directions.js';
 import { type Held, ifKnown, judgeHeld, rankOf, together } from '../../forces/held.js';
@@ -32,7 +32,7 @@ export function checkSliding(load: Load, heading: Heading, context: RuleContext)
   const decided = !unknown || (check.verdict === 'pass' && !lifts(best));
   if (working.shown && decided) {
     showWay(best, load, heading, context);
-    if (unknown) working.assumptions.push(note(WITHOUT_FRICTION, { heading }));
+    if (unknown) working.assumptions.push(note('ENOUGH_WITHOUT_FRICTION', { heading }));
   }
   if (decided && check.verdict === 'pass') {
     noteFrictionOfDirect(best, heading, working);
@@ -42,7 +42,7 @@ export function checkSliding(load: Load, heading: Heading, context: RuleContext)
   if (heading === 'forward' && isBlocked(layout.article)) {
     const rest = totalOf(best.demand) - Math.max(0, totalOf(best.held.least));
     const force = amountOf([{ quantity: { value: rest, unit: 'N' } }], forceUnitOf(context.units));
-    return undeterminedCheck(about, [note(BLOCK_NOT_STATED, { article: layout.article.id, force }), ...missing]);
+    return undeterminedCheck(about, [note('BLOCK_NOT_STATED', { article: layout.article.id, force }), ...missing]);
   }
   return decided ? check : undeterminedCheck(about, missing);
 }
@@ -122,19 +122,6 @@ function showWay(way: Way, load: Load, heading: Heading, { working, units }: Rul
 function noteFrictionOfDirect({ fmu = 0, mu, pulling }: Way, heading: Heading, working: Working): void {
   for (const { layout } of pulling) {
     if (layout.runs.every((run) => holdingBack(run, heading) >= fmu * mu * pressingDown(run))) continue;
-    working.cautions.push(note(MORE_FRICTION_THAN_PULL, { tieDown: layout.tieDown.id, heading }));
+    working.cautions.push(note('MORE_FRICTION_THAN_PULL', { tieDown: layout.tieDown.id, heading }));
   }
 }
-
-const BLOCK_NOT_STATED: Words = [
-  'BLOCK_NOT_STATED',
-  'Whether what stops {article} forward takes {force}: the lashings leave that much to it.',
-];
-const WITHOUT_FRICTION: Words = [
-  'WITHOUT_FRICTION',
-  'The friction is not known; {heading} the lashings are enough without any.',
-];
-const MORE_FRICTION_THAN_PULL: Words = [
-  'MORE_FRICTION_THAN_PULL',
-  'Tie-down {tieDown} runs steeply or almost across: {heading} it counts more by friction than by its pull.',
-];

@@ -4,7 +4,7 @@ import type { QuantityLike } from '../../../quantities/quantity.js';
 import { readOptional } from '../../../quantities/read.js';
 import { euEn1219532001Chain } from '../../../tables/generated/eu-en12195-3-2001-chain.js';
 import { type LashingCell, rowOf } from '../../../tables/rating-table.js';
-import { note, type Words } from '../../../working/note.js';
+import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { TieDown } from '../../plan.js';
 
@@ -45,11 +45,6 @@ function cautionAboutShare(
   const lc = { value: cell.lc_kn, unit: 'kN' } as const;
   const share = cell.stf_min_fraction;
   if (compareExactSums([{ quantity: stf }], [{ quantity: lc, times: [share] }]) >= 0) return;
-  working.cautions.push(note(STF_BELOW_SHARE, { tieDown, stf, share, lc, size }));
+  working.cautions.push(note('STF_BELOW_SHARE', { tieDown, stf, share, lc, size }));
   if (working.shown) working.cite(source);
 }
-
-const STF_BELOW_SHARE: Words = [
-  'STF_BELOW_SHARE',
-  'Tie-down {tieDown}: STF {stf} is less than {share} of the {lc} of its {size} chain, the least of EN 12195-3: check the tag.',
-];

@@ -1,6 +1,6 @@
 import { compareExactSums } from '../../../quantities/exact.js';
 import { type Check, type CheckSubject, failedCheck, metCheck, undeterminedCheck } from '../../../working/check.js';
-import { note, type Words } from '../../../working/note.js';
+import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import { ALONG, type Heading, pressingDown, SIDE } from '../../forces/directions.js';
 import {
@@ -38,7 +38,7 @@ export function checkTilting(load: Load, heading: Heading, context: RuleContext)
   const [edge] = edges;
   if (edge.d <= 0) {
     // its center of gravity lies no higher than the edge
-    return edge.b >= 0 ? metCheck(about) : failedCheck(about, note(BEYOND_THE_EDGE, { article: article.id }));
+    return edge.b >= 0 ? metCheck(about) : failedCheck(about, note('BEYOND_THE_EDGE', { article: article.id }));
   }
   const free = coefficients(working, 'tilting-direct', heading) as Coefficients;
   const order = compareWithStanding(load, edge, heading, free);
@@ -50,7 +50,7 @@ export function checkTilting(load: Load, heading: Heading, context: RuleContext)
     order === 0 &&
     held.verdict === 'pass' &&
     tensions(load.lashings).length + direct(load.lashings, heading).length === 0;
-  return unheld ? failedCheck(about, note(ON_THE_EDGE, { article: article.id })) : held;
+  return unheld ? failedCheck(about, note('ON_THE_EDGE', { article: article.id })) : held;
 }
 
 /** -1 where the load stands by itself, 0 on the very edge: c · d against cz · b, exactly, of the coordinates in meters. */
@@ -146,12 +146,3 @@ function judgeCase(about: CheckSubject, each: TiltingCase, load: Load, edge: Tip
   }
   return judgeHeld(about, times(load.weight, c, d), held, show);
 }
-
-const BEYOND_THE_EDGE: Words = [
-  'BEYOND_THE_EDGE',
-  'The center of gravity of {article} lies beyond the edge of its contacts, and no higher: it hangs over.',
-];
-const ON_THE_EDGE: Words = [
-  'ON_THE_EDGE',
-  '{article} stands at b / d = c / cz, neither more nor less, and no lashing holds it.',
-];

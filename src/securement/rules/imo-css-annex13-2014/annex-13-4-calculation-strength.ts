@@ -1,5 +1,5 @@
 import { imoCssAnnex132014Factors as factors } from '../../../tables/generated/imo-css-annex13-2014-factors.js';
-import { note, type Words } from '../../../working/note.js';
+import { note } from '../../../working/note.js';
 import { forceUnitOf, inForce } from '../../forces/sums.js';
 import {
   byCapacity,
@@ -38,7 +38,7 @@ export function calculationStrength(tieDown: RatedLayout, { working, units }: Ru
   return {
     layout: { ...layout, runs: [] },
     force: { least: NOTHING, most: counted.force.most },
-    missing: [...counted.missing, note(OVER_THE_TOP, { tieDown: id })],
+    missing: [...counted.missing, note('OVER_THE_TOP_NOT_COVERED', { tieDown: id })],
   };
 }
 
@@ -51,8 +51,3 @@ export const resultOf = (tieDown: RatedLayout, { units }: RuleContext): CountedT
     runsOver(tieDown) ? 0 : 1 / divisorOf(),
     forceUnitOf(units),
   );
-
-const OVER_THE_TOP: Words = [
-  'OVER_THE_TOP_NOT_COVERED',
-  'What tie-down {tieDown} holds: the method is for tie-downs that end on the cargo or come back to their side, and has no figure for one that runs over to the other.',
-];

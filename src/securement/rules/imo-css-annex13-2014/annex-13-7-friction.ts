@@ -1,5 +1,5 @@
 import { imoCssAnnex132014Friction as friction } from '../../../tables/generated/imo-css-annex13-2014-friction.js';
-import { note, type Words } from '../../../working/note.js';
+import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import {
   type FrictionCell,
@@ -17,7 +17,7 @@ export function frictionCoefficient(article: Article, working: Working): Frictio
   const factor = frictionOf(article, (surfaces) => {
     const cell = listedPair<FrictionCell>(friction.rows, surfaces);
     const { load, deck } = surfaces;
-    if (cell === undefined) return unknownFriction(note(PAIR_NOT_LISTED, { article: article.id, load, deck }));
+    if (cell === undefined) return unknownFriction(note('PAIR_NOT_LISTED', { article: article.id, load, deck }));
     const { source } = friction;
     const read = surfaces.condition !== 'wet' && cell.mu_dry_provenance;
     if (working.shown) working.cite(read ? { ...source, provenance: read } : source);
@@ -25,8 +25,3 @@ export function frictionCoefficient(article: Article, working: Working): Frictio
   });
   return showFriction(working, article.id, factor, 'CSS Code, Annex 13, section 7.2');
 }
-
-const PAIR_NOT_LISTED: Words = [
-  'PAIR_NOT_LISTED',
-  'The friction factor of {article}: the annex does not list {load} on {deck}. Measure it and state it.',
-];

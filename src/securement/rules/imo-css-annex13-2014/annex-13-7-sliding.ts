@@ -1,7 +1,7 @@
 import type { QuantityLike } from '../../../quantities/quantity.js';
 import { imoCssAnnex132014Factors as factors } from '../../../tables/generated/imo-css-annex13-2014-factors.js';
 import { type Check, undeterminedCheck } from '../../../working/check.js';
-import { type Note, note, type Words } from '../../../working/note.js';
+import { type Note, note } from '../../../working/note.js';
 import { type Heading, SIDE, toward } from '../../forces/directions.js';
 import type { FrictionFactor } from '../../forces/friction.js';
 import { heldDirectly, ifKnown, judgeHeld, timesSpan, together } from '../../forces/held.js';
@@ -57,7 +57,7 @@ export function checkSliding(load: Load, heading: Heading, { working, units }: R
   const withoutIt = {
     ...rubbed,
     least: [],
-    missing: [...rubbed.missing, note(VERTICAL_FORCE_NOT_STATED, { article: article.id })],
+    missing: [...rubbed.missing, note('VERTICAL_FORCE_NOT_STATED', { article: article.id })],
   };
   if (working.shown) {
     working.step(
@@ -90,17 +90,8 @@ export function externalForce({ external }: Load, heading: Heading): QuantityLik
 
 /** The fact that an external force is not stated. */
 export function forceNotStated({ layout }: Load, heading: Heading): Note {
-  return note(FORCE_NOT_STATED, {
+  return note('SHIP_FORCE_NOT_STATED', {
     article: layout.article.id,
     direction: isAcross(heading) ? 'transverse' : 'longitudinal',
   });
 }
-
-const FORCE_NOT_STATED: Words = [
-  'SHIP_FORCE_NOT_STATED',
-  "The {direction} force of the ship's motion, wind and sea on {article}, from the accelerations for its ship and stowage.",
-];
-const VERTICAL_FORCE_NOT_STATED: Words = [
-  'VERTICAL_FORCE_NOT_STATED',
-  'The vertical force that goes with the longitudinal one on {article}, which takes friction off: a plan does not state it.',
-];

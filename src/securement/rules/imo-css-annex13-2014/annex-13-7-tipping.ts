@@ -5,7 +5,7 @@ import { toward } from '../../forces/directions.js';
 import { heldAgainstTipping, ifKnown, judgeHeld, known, together, worstOf } from '../../forces/held.js';
 import { inForce, inMoment, momentUnit, times } from '../../forces/sums.js';
 import { runValues } from '../../forces/tie-downs.js';
-import { CENTER_NOT_ABOVE_EDGE, isLow, missingStance, tippingEdges } from '../../forces/tipping-edge.js';
+import { isLow, missingStance, tippingEdges } from '../../forces/tipping-edge.js';
 import type { RuleContext } from '../../rule-set.js';
 import { divisorOf } from './annex-13-4-calculation-strength.js';
 import { externalForce, forceNotStated, type Load } from './annex-13-7-sliding.js';
@@ -22,7 +22,8 @@ export function checkTipping(load: Load, heading: 'left' | 'right', { working, u
   const about = aboutAnnex(working, `tipping-${heading}`, title, article.id, 'section 7', 'memory');
   const edges = tippingEdges(layout, heading);
   if (edges === undefined) return undeterminedCheck(about, missingStance(layout));
-  if (isLow(edges[0])) return notApplicableCheck(about, note(CENTER_NOT_ABOVE_EDGE, { article: article.id }));
+  if (isLow(edges[0]))
+    return notApplicableCheck(about, note('CENTER_OF_GRAVITY_NOT_ABOVE_EDGE', { article: article.id }));
   const force = externalForce(load, heading);
   if (force === undefined) return undeterminedCheck(about, [forceNotStated(load, heading)]);
   const divisor = divisorOf();

@@ -70,7 +70,4 @@ const APPLICABILITY: Applicability = {
   },
   clause: 'CSS Code, Annex 13, sections 1 and 2',
 };
-const NOT_LOOKED_AT: Note = /* @__PURE__ */ note([
-  'NOT_LOOKED_AT',
-  'Not looked at: tipping along the ship, the strength of the deck, two tie-downs on one point. The length of the plan lies along the ship, left is port.',
-]);
+const NOT_LOOKED_AT: Note = /* @__PURE__ */ note('CSS_NOT_LOOKED_AT');

@@ -3,7 +3,6 @@ import type { QuantityLike } from '../../../quantities/quantity.js';
 import { readOptional } from '../../../quantities/read.js';
 import { imoCssAnnex132014Factors as factors } from '../../../tables/generated/imo-css-annex13-2014-factors.js';
 import { type Note, note } from '../../../working/note.js';
-import { LEAST_FRICTION_COUNTED } from '../../forces/friction.js';
 import { amountOf, forceUnitOf, inForce, type Sum, times, weightUnder } from '../../forces/sums.js';
 import type { ReadArticle, ShipForces } from '../../plan.js';
 import { usualCount } from '../../practice.js';
@@ -46,16 +45,10 @@ export function requirementOf({ article, mass }: ReadArticle, { working, units }
   ask('rearward', longitudinal, []);
   ask('lateral', transverse, times(weight, mu.least));
   if (mu.missing.length > 0)
-    working.assumptions.push(...mu.missing, note(LEAST_FRICTION_COUNTED, { article: article.id }));
+    working.assumptions.push(...mu.missing, note('LEAST_FRICTION_COUNTED', { article: article.id }));
   working.cautions.push(FORCES_ARE_YOURS, EDITION);
   return { minimumCount: 0, recommendedCount: usualCount(article), requiredAggregate: null, options: [], perDirection };
 }
 
-export const FORCES_ARE_YOURS: Note = /* @__PURE__ */ note([
-  'SHIP_FORCES_STATED',
-  "The forces of the ship's motion are as stated: their tables by length, speed, stability and stowage are not held here.",
-]);
-export const EDITION: Note = /* @__PURE__ */ note([
-  'ANNEX_REPLACED',
-  'Annex 13 was replaced as a whole in December 2020; this is the earlier text, for comparison and old cargo securing manuals.',
-]);
+export const FORCES_ARE_YOURS: Note = /* @__PURE__ */ note('SHIP_FORCES_STATED');
+export const EDITION: Note = /* @__PURE__ */ note('ANNEX_REPLACED');

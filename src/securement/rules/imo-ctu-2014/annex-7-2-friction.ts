@@ -1,6 +1,6 @@
 import { imoCtu2014Factors as factors } from '../../../tables/generated/imo-ctu-2014-factors.js';
 import { imoCtu2014Friction as friction } from '../../../tables/generated/imo-ctu-2014-friction.js';
-import { note, type Words } from '../../../working/note.js';
+import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import {
   atMost,
@@ -37,15 +37,10 @@ function ofSurfaces(surfaces: Surfaces, article: string, working: Working): Fric
   if (cell === undefined) {
     const cap = factors.rows['friction-cap-unlisted'].value;
     citeTable(working, factors);
-    working.cautions.push(note(PAIR_NOT_LISTED, { article, pair, cap }));
+    working.cautions.push(note('CAP_ON_PAIR_NOT_LISTED', { article, pair, cap }));
     return knownFriction(cap, `${pair}, a pair that is not listed`);
   }
   citeTable(working, friction, cell.provenance);
   if (surfaces.condition !== 'frost') return frictionOfPair(cell, surfaces);
   return knownFriction(Math.min(cell.mu_dry, cell.mu_wet ?? cell.mu_dry), `${pair} without frost`);
 }
-
-const PAIR_NOT_LISTED: Words = [
-  'PAIR_NOT_LISTED',
-  '{article}: {pair} is not in the table, and {cap} is the most that may count without a test. Where a listed pair that is more slippery comes near it, state that; where it was measured, state the friction.',
-];

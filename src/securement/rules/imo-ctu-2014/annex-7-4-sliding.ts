@@ -1,6 +1,6 @@
 import { imoCtu2014Factors as factors } from '../../../tables/generated/imo-ctu-2014-factors.js';
 import type { Check } from '../../../working/check.js';
-import { note, type Words } from '../../../working/note.js';
+import { note } from '../../../working/note.js';
 import { type Heading, toward } from '../../forces/directions.js';
 import type { FrictionFactor } from '../../forces/friction.js';
 import {
@@ -84,15 +84,10 @@ export function checkSliding(load: Load, heading: Heading, context: RuleContext)
     working.step(subject, 'F asked', 'c · m · g', [['c', c], ...ofWeight], show(demand), about.clause);
   }
   const blocked = heading === 'forward' && isBlocked(layout);
-  const block = blocked ? [anything(note(BLOCKING_NOT_STATED, { article: article.id }))] : [];
+  const block = blocked ? [anything(note('BLOCKING_STRENGTH_NOT_STATED', { article: article.id }))] : [];
   return judgeHeld(about, demand, together(held, ...block), show);
 }
 
 function isBlocked({ article: { blockedForward, headboard } }: ArticleLayout): boolean {
   return blockedForward === true || headboard === 'partial' || headboard === 'adequate';
 }
-
-const BLOCKING_NOT_STATED: Words = [
-  'BLOCKING_STRENGTH_NOT_STATED',
-  'The force that what blocks {article} forward can take: a plan does not state it.',
-];

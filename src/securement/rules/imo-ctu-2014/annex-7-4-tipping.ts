@@ -5,7 +5,7 @@ import { type Heading, toward } from '../../forces/directions.js';
 import { heldAgainstTipping, ifKnown, judgeHeld, known, pressedAbout, together, worstOf } from '../../forces/held.js';
 import { inMoment, momentUnit, times } from '../../forces/sums.js';
 import { runValues } from '../../forces/tie-downs.js';
-import { CENTER_NOT_ABOVE_EDGE, isLow, missingStance, tippingEdges } from '../../forces/tipping-edge.js';
+import { isLow, missingStance, tippingEdges } from '../../forces/tipping-edge.js';
 import type { RuleContext } from '../../rule-set.js';
 import type { Load } from './annex-7-4-sliding.js';
 import { coefficientsOf } from './chapter-5-accelerations.js';
@@ -23,7 +23,8 @@ export function checkTipping(load: Load, heading: Heading, { working, units }: R
   const about = aboutBalance(working, `tipping-${heading}`, title, article.id);
   const edges = tippingEdges(layout, heading);
   if (edges === undefined) return undeterminedCheck(about, missingStance(layout));
-  if (isLow(edges[0])) return notApplicableCheck(about, note(CENTER_NOT_ABOVE_EDGE, { article: article.id }));
+  if (isLow(edges[0]))
+    return notApplicableCheck(about, note('CENTER_OF_GRAVITY_NOT_ABOVE_EDGE', { article: article.id }));
   const { c, cz } = coefficientsOf(mode, heading);
   const show = inMoment(units);
   const checks = edges.map((edge) => {

@@ -1,7 +1,7 @@
 import { checkOneOf } from '../../../input-checks.js';
 import { imoCtu2014Accelerations as accelerations } from '../../../tables/generated/imo-ctu-2014-accelerations.js';
 import { imoCtu2014SeaAreas as seaAreas } from '../../../tables/generated/imo-ctu-2014-sea-areas.js';
-import { note, type Words } from '../../../working/note.js';
+import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import { type Heading, SIDE } from '../../forces/directions.js';
 import type { Plan } from '../../plan.js';
@@ -31,7 +31,7 @@ export function modeOf({ seaArea }: Pick<Plan, 'seaArea'>, working: Working): Mo
   const { wave_height_over_m: over, wave_height_to_m: to } = row;
   const waves = [over === undefined ? '' : `over ${over} m`, to === undefined ? '' : `up to ${to} m`];
   citeTable(working, seaAreas);
-  working.assumptions.push(note(AT_SEA, { area: seaArea, waves: waves.join(' ').trim() }));
+  working.assumptions.push(note('SEA_AREA', { area: seaArea, waves: waves.join(' ').trim() }));
   return mode;
 }
 
@@ -39,8 +39,3 @@ export function modeOf({ seaArea }: Pick<Plan, 'seaArea'>, working: Working): Mo
 export function coefficientsOf(mode: Mode, heading: Heading): Coefficients {
   return accelerations.rows[mode][SIDE[heading]];
 }
-
-const AT_SEA: Words = [
-  'SEA_AREA',
-  'By sea in area {area}, significant waves {waves}; the length of the vehicle lies along the ship.',
-];

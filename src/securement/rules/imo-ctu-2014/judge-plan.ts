@@ -65,11 +65,5 @@ const APPLICABILITY: Applicability = {
   },
   clause: 'CTU Code, chapter 1',
 };
-const NOT_LOOKED_AT: Note = /* @__PURE__ */ note([
-  'NOT_LOOKED_AT',
-  'Not looked at: walls and blocking (an open platform, r = 0), rail, two tie-downs on one point, the vehicle and its lashing to the ship.',
-]);
-const TENSION_LEFT: Note = /* @__PURE__ */ note([
-  'TENSION_LEFT',
-  'A tie-down over the load counts its tension in both runs; corners take some of it, and a load that settles on tires or springs takes more.',
-]);
+const NOT_LOOKED_AT: Note = /* @__PURE__ */ note('CTU_NOT_LOOKED_AT');
+const TENSION_LEFT: Note = /* @__PURE__ */ note('TENSION_LEFT');

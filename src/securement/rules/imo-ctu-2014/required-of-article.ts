@@ -1,7 +1,6 @@
 import { imoCtu2014Factors as factors } from '../../../tables/generated/imo-ctu-2014-factors.js';
 import { type Note, note } from '../../../working/note.js';
 import type { Heading } from '../../forces/directions.js';
-import { LEAST_FRICTION_COUNTED } from '../../forces/friction.js';
 import { inForce, times, weightUnder } from '../../forces/sums.js';
 import type { ReadArticle } from '../../plan.js';
 import { usualCount } from '../../practice.js';
@@ -18,7 +17,7 @@ export function requirementOf({ article, mass }: ReadArticle, { working, units }
   const mode = modeOf({}, working);
   const mu = staticFriction(article, working);
   if (mu.missing.length > 0)
-    working.assumptions.push(...mu.missing, note(LEAST_FRICTION_COUNTED, { article: article.id }));
+    working.assumptions.push(...mu.missing, note('LEAST_FRICTION_COUNTED', { article: article.id }));
   const weight = weightUnder(factors.rows.gravity.value, mass);
   const share = factors.rows['friction-factor-direct'].value;
   const perDirection = WAYS.map((heading): DirectionalRequirement => {
@@ -39,7 +38,4 @@ export function requirementOf({ article, mass }: ReadArticle, { working, units }
   return { minimumCount: 0, recommendedCount: usualCount(article), requiredAggregate: null, options: [], perDirection };
 }
 
-const NO_NUMBER: Note = /* @__PURE__ */ note([
-  'NO_NUMBER_ASKED',
-  'No number of tie-downs is asked here: forces decide, and how many it takes depends on how they run.',
-]);
+const NO_NUMBER: Note = /* @__PURE__ */ note('NO_NUMBER_ASKED');

@@ -3,7 +3,7 @@ import { massUnitOf } from '../../../quantities/shared-units.js';
 import { nzTlc2017RatedStrength as fractions } from '../../../tables/generated/nz-tlc-2017-rated-strength.js';
 import { marksAlone } from '../../../tables/rating-table.js';
 import type { Check } from '../../../working/check.js';
-import { type Note, note, type Words } from '../../../working/note.js';
+import { type Note, note } from '../../../working/note.js';
 import { outcomeByForce } from '../../forces/outcome.js';
 import { countedTieDown, rateTieDowns } from '../../forces/tie-downs.js';
 import type { Plan, ReadArticle } from '../../plan.js';
@@ -22,7 +22,7 @@ export function judgePlan(plan: Plan, articles: readonly ReadArticle[], context:
   if (working.shown) {
     working.cite(fractions.source);
     const { chain, webbing } = fractions.rows;
-    working.assumptions.push(note(RATED_NOT_BREAKING, { chain: chain.fraction, webbing: webbing.fraction }));
+    working.assumptions.push(note('RATED_NOT_BREAKING', { chain: chain.fraction, webbing: webbing.fraction }));
   }
   const checks: Check[] = [];
   const outcomes = mapAt(articles, 'articles', (read) => judgeArticle(read, ratings, checks, context));
@@ -65,15 +65,5 @@ const NOT_DECIDED: Applicability = {
   },
   clause: 'The Truck Loading Code 2017',
 };
-const RATED_NOT_BREAKING: Words = [
-  'RATED_NOT_BREAKING',
-  'Stated rated strengths are within the code: at most {chain} of the breaking force for chain and wire rope, {webbing} for webbing and rope.',
-];
-const DIRECTION_NOT_CHECKED: Note = /* @__PURE__ */ note([
-  'DIRECTION_NOT_CHECKED',
-  'A plain sum: neither angles nor directions are looked at, and friction adds nothing.',
-]);
-const CONSTRUCTION_EQUIPMENT: Note = /* @__PURE__ */ note([
-  'CONSTRUCTION_EQUIPMENT',
-  'The code has a section of its own on track and wheel construction equipment, which was not read.',
-]);
+const DIRECTION_NOT_CHECKED: Note = /* @__PURE__ */ note('PLAIN_SUM');
+const CONSTRUCTION_EQUIPMENT: Note = /* @__PURE__ */ note('CONSTRUCTION_EQUIPMENT');

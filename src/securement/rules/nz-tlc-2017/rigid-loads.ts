@@ -2,7 +2,7 @@ import type { QuantityLike } from '../../../quantities/quantity.js';
 import { massUnitOf } from '../../../quantities/shared-units.js';
 import { nzTlc2017Multiples as multiples } from '../../../tables/generated/nz-tlc-2017-multiples.js';
 import { type Check, type CheckSubject, undeterminedCheck } from '../../../working/check.js';
-import { note, type Words } from '../../../working/note.js';
+import { note } from '../../../working/note.js';
 import { type Held, judgeHeld } from '../../forces/held.js';
 import { amountOf, type Sum, times } from '../../forces/sums.js';
 import { loadOf } from '../../forces/tie-downs.js';
@@ -53,7 +53,7 @@ export function judgeRatedStrength(
   // where the two differ, what stands in front of it decides
   const open = hardest.verdict !== 'pass' && hardest.verdict !== easiest.verdict;
   const settled = hardest.verdict === 'pass' ? hardest : easiest;
-  const check = open ? undeterminedCheck(about, [note(HEADBOARD_NOT_STATED), ...held.missing]) : settled;
+  const check = open ? undeterminedCheck(about, [note('HEADBOARD_NOT_STATED'), ...held.missing]) : settled;
   const aggregate = held.missing.length === 0 ? show(held.least) : null;
   if (working.shown) {
     working.step(
@@ -82,7 +82,8 @@ export function requiredStrength({ article, mass }: ReadArticle, { working, unit
       provenance: 'interpretation',
       note: 'a plain sum: no angle factor, no friction',
     });
-    if (article.headboard === undefined) working.assumptions.push(note(NO_HEADBOARD, { article: article.id }));
+    if (article.headboard === undefined)
+      working.assumptions.push(note('TAKEN_AS_NO_HEADBOARD', { article: article.id }));
     working.step(
       article.id,
       'required strength',
@@ -94,12 +95,3 @@ export function requiredStrength({ article, mass }: ReadArticle, { working, unit
   }
   return required;
 }
-
-const HEADBOARD_NOT_STATED: Words = [
-  'HEADBOARD_NOT_STATED',
-  'Whether what blocks it is an adequate or a partial headboard, or none.',
-];
-const NO_HEADBOARD: Words = [
-  'HEADBOARD_NOT_STATED',
-  '{article}: no headboard is stated, so the multiple without one is shown.',
-];

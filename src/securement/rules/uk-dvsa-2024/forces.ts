@@ -1,6 +1,6 @@
 import { ukDvsa2024Accelerations as accelerations } from '../../../tables/generated/uk-dvsa-2024-accelerations.js';
 import { type Check, undeterminedCheck } from '../../../working/check.js';
-import { note, type Words } from '../../../working/note.js';
+import { note } from '../../../working/note.js';
 import { HEADINGS, SIDE, toward } from '../../forces/directions.js';
 import { directShare, heldDirectly, ifKnown, judgeHeld } from '../../forces/held.js';
 import { inForce, type Sum, times } from '../../forces/sums.js';
@@ -44,19 +44,10 @@ export function judgeForces(
     }
     const check = judgeHeld(about, asked, held, show);
     const others = [
-      ...(heading === 'forward' && article.blockedForward === true ? [note(BLOCKING)] : []),
-      ...(over.length === 0 ? [] : [note(OVER_THE_LOAD, { tieDowns: namesOf(over) })]),
+      ...(heading === 'forward' && article.blockedForward === true ? [note('BLOCKING_NOT_RATED')] : []),
+      ...(over.length === 0 ? [] : [note('OVER_THE_LOAD', { tieDowns: namesOf(over) })]),
     ];
     const settled = check.verdict === 'pass' || others.length === 0;
     return settled ? check : undeterminedCheck(about, [...others, ...held.missing]);
   });
 }
-
-const BLOCKING: Words = [
-  'BLOCKING_NOT_RATED',
-  'What the headboard or whatever blocks it holds: a plan does not state it.',
-];
-const OVER_THE_LOAD: Words = [
-  'OVER_THE_LOAD',
-  'What {tieDowns} over the load add: the guidance gives no figure, and friction alone is not to be relied on.',
-];

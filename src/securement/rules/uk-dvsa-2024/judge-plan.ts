@@ -1,7 +1,7 @@
 import { mapAt } from '../../../errors.js';
 import { marksAlone } from '../../../tables/rating-table.js';
 import type { Check } from '../../../working/check.js';
-import { type Note, note, type Words } from '../../../working/note.js';
+import { type Note, note } from '../../../working/note.js';
 import { outcomeByForce } from '../../forces/outcome.js';
 import { forceUnitOf } from '../../forces/sums.js';
 import { countedTieDown, ratedLayouts, rateTieDowns } from '../../forces/tie-downs.js';
@@ -57,7 +57,7 @@ function judgeArticle(
   const held = ratedLayouts(layout, ratings).filter(({ rating }) => rating.tieDown.holds === article.id);
   const sound = held.filter(({ rating }) => rating.damaged.length === 0);
   if (working.shown && article.blockedForward === undefined) {
-    working.assumptions.push(note(TAKEN_AS_NOT_BLOCKED, { article: article.id }));
+    working.assumptions.push(note('TAKEN_AS_NOT_BLOCKED', { article: article.id }));
   }
   const tieDowns = held.map(({ rating }) => rating.tieDown);
   checks.push(
@@ -78,15 +78,5 @@ const NOT_DECIDED: Applicability = {
   },
   clause: GUIDANCE,
 };
-const TAKEN_AS_NOT_BLOCKED: Words = [
-  'TAKEN_AS_NOT_BLOCKED',
-  '{article}: nothing is said of blocking, so nothing stops it from moving forward but its tie-downs.',
-];
-const HEAVY_PLANT: Note = /* @__PURE__ */ note([
-  'HEAVY_PLANT_ON_LIGHT_VEHICLE',
-  'Tractors and plant may not go on light goods vehicles or trailers (3500 kg or less), says a page quoting the guidance: ask.',
-]);
-const NOT_LOOKED_AT: Note = /* @__PURE__ */ note([
-  'NOT_LOOKED_AT',
-  'Not looked at: tipping, what blocks the load, whether an anchorage is one (hooks for ropes and sheets are not).',
-]);
+const HEAVY_PLANT: Note = /* @__PURE__ */ note('HEAVY_PLANT_ON_LIGHT_VEHICLE');
+const NOT_LOOKED_AT: Note = /* @__PURE__ */ note('UK_NOT_LOOKED_AT');

@@ -1,7 +1,7 @@
 import { compareExact } from '../../../quantities/exact.js';
 import { readQuantity } from '../../../quantities/read.js';
 import { type Check, failedCheck, metCheck, undeterminedCheck } from '../../../working/check.js';
-import { note, type Words } from '../../../working/note.js';
+import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { Point, TieDown } from '../../plan.js';
 import { aboutGuidance, citeGuidance } from './cite.js';
@@ -16,10 +16,12 @@ export function judgeAnchorages(tieDowns: readonly TieDown[], working: Working):
       .filter((other) => anchorsOf(one).some((point) => anchorsOf(other).some((at) => isSamePoint(point, at))))
       .map((other) => `${one.id} and ${other.id}`),
   );
-  if (shared.length > 0) return failedCheck(about, note(SHARED, { tieDowns: shared.join(', ') }));
+  if (shared.length > 0) return failedCheck(about, note('ANCHORAGE_SHARED', { tieDowns: shared.join(', ') }));
   const unknown = tieDowns.filter((each) => anchorsOf(each).length < (each.path === 'vehicle-to-cargo' ? 1 : 2));
   if (unknown.length === 0 || tieDowns.length === 1) return metCheck(about);
-  return undeterminedCheck(about, [note(NOT_STATED, { tieDowns: unknown.map(({ id }) => id).join(', ') })]);
+  return undeterminedCheck(about, [
+    note('ANCHORAGES_NOT_STATED', { tieDowns: unknown.map(({ id }) => id).join(', ') }),
+  ]);
 }
 
 const anchorsOf = ({ anchor, otherAnchor }: TieDown): Point[] =>
@@ -30,6 +32,3 @@ const isSamePoint = (one: Point, other: Point): boolean =>
     (coordinate, axis) =>
       compareExact(readQuantity(coordinate, 'length', 'anchor'), readQuantity(other[axis], 'length', 'anchor')) === 0,
   );
-
-const SHARED: Words = ['ANCHORAGE_SHARED', 'Fixed to one point: {tieDowns}.'];
-const NOT_STATED: Words = ['POINTS_NOT_STATED', 'Where these are fixed on the vehicle: {tieDowns}.'];

@@ -1,7 +1,7 @@
 import { holdsKind } from '../../../assembly/holds-kind.js';
 import type { PartKind } from '../../../assembly/part.js';
 import { type Check, failedCheck, metCheck, undeterminedCheck } from '../../../working/check.js';
-import { note, type Words } from '../../../working/note.js';
+import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import type { TieDown } from '../../plan.js';
 import { aboutGuidance, citeGuidance } from './cite.js';
@@ -14,11 +14,8 @@ export function adviseOnMixing(article: string, tieDowns: readonly TieDown[], wo
   citeGuidance(working, 'chains', 'read', 'in part');
   const about = aboutGuidance('no-mixing', 'Straps and chains not combined', article, 'practice');
   const has = (kind: PartKind) => tieDowns.some(({ parts = [] }) => holdsKind(parts, kind));
-  if (has('chain') && has('webbing')) return failedCheck(about, note(MIXED));
+  if (has('chain') && has('webbing')) return failedCheck(about, note('STRAPS_AND_CHAINS'));
   const unknown = tieDowns.filter(({ parts }) => parts === undefined);
   if (unknown.length === 0 || tieDowns.length === 1) return metCheck(about);
-  return undeterminedCheck(about, [note(OF_WHAT, { tieDowns: unknown.map(({ id }) => id).join(', ') })]);
+  return undeterminedCheck(about, [note('PARTS_NOT_LISTED', { tieDowns: unknown.map(({ id }) => id).join(', ') })]);
 }
-
-const MIXED: Words = ['STRAPS_AND_CHAINS', 'Some are chain and some are webbing: they stretch unequally.'];
-const OF_WHAT: Words = ['PARTS_NOT_LISTED', 'What these are made of: {tieDowns}.'];

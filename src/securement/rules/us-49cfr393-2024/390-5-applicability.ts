@@ -1,8 +1,8 @@
 import { compareExactSums } from '../../../quantities/exact.js';
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
-import { type Note, note, type Words } from '../../../working/note.js';
+import { type Note, note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
-import { readGrossMass, UNIT_MASS_NOT_STATED, VEHICLE_NOT_STATED } from '../../counting/gross-mass.js';
+import { readGrossMass } from '../../counting/gross-mass.js';
 import type { Vehicle } from '../../plan.js';
 import type { Applicability } from '../../rule-set.js';
 import { cite } from './cite.js';
@@ -19,7 +19,7 @@ const CLAUSE = '49 CFR 390.5';
  */
 export function applicability(vehicle: Vehicle | undefined, working: Working): Applicability {
   cite(working, '390.5');
-  if (vehicle === undefined) return answer('undetermined', VEHICLE_NOT_STATED);
+  if (vehicle === undefined) return answer('undetermined', note('RULE_TAKEN_TO_REACH_VEHICLE'));
   const { units, known, total, label } = readGrossMass(vehicle, 'lb');
   const onLabel = vehicle.units.some(({ kind }) => kind === 'towed') ? label : undefined;
   const byLabel = onLabel === undefined ? [] : [{ quantity: onLabel }];
@@ -35,22 +35,16 @@ export function applicability(vehicle: Vehicle | undefined, working: Working): A
     CLAUSE,
   );
   const { interstateCommerce } = vehicle;
-  if (interstateCommerce === false) return answer('does-not-apply', INTRASTATE);
+  if (interstateCommerce === false) return answer('does-not-apply', note('NOT_INTERSTATE'));
   if (heavy)
-    return interstateCommerce ? answer('applies', APPLIES, { limit }) : answer('undetermined', COMMERCE_NOT_STATED);
+    return interstateCommerce
+      ? answer('applies', note('COMMERCIAL_VEHICLE', { limit }))
+      : answer('undetermined', note('COMMERCE_NOT_STATED'));
   return known.length < units.length
-    ? answer('undetermined', UNIT_MASS_NOT_STATED)
-    : answer('does-not-apply', BELOW_THRESHOLD, { total, limit });
+    ? answer('undetermined', note('UNIT_MASS_NOT_STATED'))
+    : answer('does-not-apply', note('BELOW_WEIGHT_THRESHOLD', { total, limit }));
 }
 
-function answer(verdict: Applicability['verdict'], words: Words, params?: Note['params']): Applicability {
-  return { verdict, because: note(words, params), clause: CLAUSE };
+function answer(verdict: Applicability['verdict'], because: Note): Applicability {
+  return { verdict, because, clause: CLAUSE };
 }
-
-const COMMERCE_NOT_STATED: Words = ['COMMERCE_NOT_STATED', 'Heavy enough; interstate commerce is not stated.'];
-const BELOW_THRESHOLD: Words = [
-  'BELOW_WEIGHT_THRESHOLD',
-  '{total} is below {limit}; state law usually asks for securement anyway.',
-];
-const INTRASTATE: Words = ['NOT_INTERSTATE', 'Not interstate commerce: state law decides, often by these rules.'];
-const APPLIES: Words = ['COMMERCIAL_VEHICLE', '{limit} or more, in interstate commerce.'];

@@ -152,8 +152,5 @@ function checkDownward(
   return judgeHeld(about, demand, held, show);
 }
 
-const NO_FRICTION: Note = /* @__PURE__ */ note(['NO_FRICTION', 'Friction that is not stated counts nothing.']);
-const SHARED_EVENLY: Note = /* @__PURE__ */ note([
-  'SHARED_EVENLY',
-  'A sum of forces takes for granted that the tie-downs share the load; a short stiff one reaches its limit first.',
-]);
+const NO_FRICTION: Note = /* @__PURE__ */ note('NO_FRICTION');
+const SHARED_EVENLY: Note = /* @__PURE__ */ note('SHARED_EVENLY');

@@ -2,7 +2,7 @@ import type { QuantityLike } from '../../../quantities/quantity.js';
 import type { MassUnit, UnitSystem } from '../../../quantities/units.js';
 import { us49cfr393102Criteria } from '../../../tables/generated/us-49cfr393-102-criteria.js';
 import { type Check, metCheck, notApplicableCheck } from '../../../working/check.js';
-import { type Note, plainNote } from '../../../working/note.js';
+import { type Note, note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import { forceAgainstLimit, weightOf } from '../../counting/performance.js';
 import type { DirectionalRequirement } from '../../rule-set.js';
@@ -46,4 +46,4 @@ export function deemedPerformance(subject: string, met: boolean, working: Workin
   return met ? metCheck(about) : notApplicableCheck(about, NOT_DEEMED);
 }
 
-const NOT_DEEMED: Note = /* @__PURE__ */ plainNote('NOT_DEEMED_TO_PERFORM', 'Not all other checks for it pass.');
+const NOT_DEEMED: Note = /* @__PURE__ */ note('NOT_DEEMED_TO_PERFORM');

@@ -1,5 +1,5 @@
 import { us49cfr393108Unmarked } from '../../../tables/generated/us-49cfr393-108-unmarked.js';
-import { MAT_NOT_COUNTED, showFrictionMat } from '../../counting/friction-mat.js';
+import { showFrictionMat } from '../../counting/friction-mat.js';
 import type { ReadArticle } from '../../plan.js';
 import type { RuleContext } from '../../rule-set.js';
 import { cite } from './cite.js';
@@ -13,6 +13,7 @@ export function showMat(read: ReadArticle, context: RuleContext): void {
   if (mat === undefined) return;
   cite(context.working, '393.108(g)');
   const { fraction: share } = us49cfr393108Unmarked.rows['friction-mat'].rating;
-  const unmarked = { share, expression: `${share} · weight on the mat`, caution: MAT_NOT_COUNTED };
+  const caution = 'FRICTION_MAT_NOT_COUNTED';
+  const unmarked = { share, expression: `${share} · weight on the mat`, caution } as const;
   showFrictionMat(read, mat, unmarked, context, '49 CFR 393.108(g)');
 }

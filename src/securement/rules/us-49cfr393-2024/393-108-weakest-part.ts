@@ -2,7 +2,7 @@ import type { PartRater } from '../../../assembly/rate-part.js';
 import { showSeries } from '../../../assembly/show-parts.js';
 import { massUnitOf } from '../../../quantities/shared-units.js';
 import type { Check } from '../../../working/check.js';
-import { note, type Words } from '../../../working/note.js';
+import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import { checkRated } from '../../counting/checks.js';
 import type { TieDown } from '../../plan.js';
@@ -23,13 +23,8 @@ export function rateByWeakest(rater: PartRater, tieDown: TieDown, { working, uni
     showSeries(working, series, parts, `tie-down ${id}`, massUnitOf(units), '49 CFR 393.108(a)');
   }
   if (series !== undefined || capacity !== null) return rating;
-  return { ...rating, missing: [note(NO_WORKING_LOAD_LIMIT, { tieDown: id })] };
+  return { ...rating, missing: [note('NO_WORKING_LOAD_LIMIT', { tieDown: id })] };
 }
-
-const NO_WORKING_LOAD_LIMIT: Words = [
-  'NO_WORKING_LOAD_LIMIT',
-  'Tie-down {tieDown}: Its working load limit: no other capacity stands for it.',
-];
 
 /** 393.108(a) for one article: every tie-down rated, or what is missing, unless strength, number and ends are enough without it. */
 export function checkEveryPart(

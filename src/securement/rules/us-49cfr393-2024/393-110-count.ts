@@ -1,5 +1,4 @@
 import { us49cfr393Thresholds as thresholds } from '../../../tables/generated/us-49cfr393-thresholds.js';
-import type { Words } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import {
   type CountByLength,
@@ -25,7 +24,7 @@ export function countOf(read: ReadArticle, working: Working): number {
   if (working.shown) {
     const { paragraph } = counted.as;
     cite(working, paragraph, counted === EXEMPT || counted.as === CASES.middle ? 'memory' : 'read');
-    showCountByLength(working, read, rows, counted, `49 CFR ${paragraph}`, SPECIAL_METHODS);
+    showCountByLength(working, read, rows, counted, `49 CFR ${paragraph}`, 'SPECIAL_METHODS');
   }
   return counted.count;
 }
@@ -41,7 +40,3 @@ const EXEMPT: CountByLength = {
   count: 0,
   as: { paragraph: '393.110(d)', formula: 'no count: fastened by special methods' },
 };
-const SPECIAL_METHODS: Words = [
-  'SPECIAL_METHODS',
-  '{article} is fastened by special methods: only the count by length does not bind it.',
-];

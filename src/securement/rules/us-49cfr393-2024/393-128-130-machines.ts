@@ -1,5 +1,5 @@
 import { type Check, type CheckSubject, failedCheck, undeterminedCheck } from '../../../working/check.js';
-import { type Note, plainNote } from '../../../working/note.js';
+import { type Note, note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import {
   checkEquipmentHeld,
@@ -64,11 +64,5 @@ export function checkArticulation({ article }: ReadArticle, strict: boolean, wor
   return checkJointLocked(about, article.articulationLocked, failedCheck(about, NOT_HELD));
 }
 
-const LOCK_DISPUTED: Note = /* @__PURE__ */ plainNote(
-  'LOCK_DISPUTED',
-  'Locked, not lowered and tied down: guidance may accept it, the words of the rule do not.',
-);
-const MOUNTING_POINTS: Note = /* @__PURE__ */ plainNote(
-  'MOUNTING_POINTS_NOT_STATED',
-  'Not both ends are held: whether the points were made for the purpose.',
-);
+const LOCK_DISPUTED: Note = /* @__PURE__ */ note('LOCK_DISPUTED');
+const MOUNTING_POINTS: Note = /* @__PURE__ */ note('MOUNTING_POINTS_NOT_STATED');

@@ -2,7 +2,7 @@ import { mapAt } from '../../../errors.js';
 import { massUnitOf } from '../../../quantities/shared-units.js';
 import { us49cfr393_108_2024 } from '../../../tables/us-49cfr393-108-2024.js';
 import { type Check, overallVerdict, type Verdict } from '../../../working/check.js';
-import { type Note, plainNote } from '../../../working/note.js';
+import { type Note, note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
 import { NOT_LOOKED_AT } from '../../counting/cautions.js';
 import { checkCount } from '../../counting/checks.js';
@@ -123,7 +123,4 @@ function checksOfOption(
   return rule === '393.110' ? [count] : [count, checkEnds(rule, article, counted, working)];
 }
 
-const HALF_CREDIT: Note = /* @__PURE__ */ plainNote(
-  'HALF_CREDIT',
-  "A tie-down from vehicle to cargo counts half; the agency's handbook counts it in full.",
-);
+const HALF_CREDIT: Note = /* @__PURE__ */ note('HALF_CREDIT');

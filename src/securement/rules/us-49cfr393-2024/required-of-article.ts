@@ -1,5 +1,5 @@
 import { Quantity } from '../../../quantities/quantity.js';
-import { note, type Words } from '../../../working/note.js';
+import { note } from '../../../working/note.js';
 import { showRequired } from '../../counting/aggregate.js';
 import type { ReadArticle } from '../../plan.js';
 import { recommendedCount } from '../../practice.js';
@@ -18,7 +18,7 @@ export function requirementOf(read: ReadArticle, context: RuleContext): ArticleR
   const { value, unit } = required.required;
   cite(working, '393.106(d)');
   showRequired(working, read.article.id, required, '49 CFR 393.106(d)');
-  if (byLength > minimumCount) working.cautions.push(note(LENGTH_COUNT_LARGER, { count: byLength }));
+  if (byLength > minimumCount) working.cautions.push(note('LENGTH_COUNT_LARGER', { count: byLength }));
   return {
     minimumCount,
     recommendedCount: recommendedCount(read, minimumCount),
@@ -27,8 +27,3 @@ export function requirementOf(read: ReadArticle, context: RuleContext): ArticleR
     perDirection: performance(read.mass, units, working),
   };
 }
-
-const LENGTH_COUNT_LARGER: Words = [
-  'LENGTH_COUNT_LARGER',
-  'By length {count}; whether 393.110 binds beside 393.128 is read both ways.',
-];

@@ -1,0 +1,319 @@
+/**
+ * Everything the library says in sentences, in English: a result names each note by its code and the values in it,
+ * and this says it. A place such as `{size}` takes the value of that name.
+ *
+ * A code says one thing. Where two calculations mean different things they use two codes.
+ */
+export const english = {
+  language: 'en',
+  /** The notes of results, by their code. */
+  notes: {
+    // cautions of every kind
+    STRAIGHT_PULL: 'For a straight, even pull on sound chain: no knots, twists, side or tip loads, no shock.',
+    FOLLOW_THE_MARK: "The maker's marking and instructions govern; local codes and a qualified person decide.",
+    STAND_CLEAR: 'Stay clear of a loaded chain and out of its line; take up slack gently.',
+    NOT_FOR_LIFTING: 'Not a rating for overhead lifting.',
+    MET: 'Met.',
+
+    // chain
+    UNMARKED_CHAIN: 'No grade mark: counts as grade {grade} ({clause}).',
+    UNKNOWN_MARK: 'The mark {mark} names no grade: counts as none.',
+    AMBIGUOUS_MARK: 'The mark {mark} counts as grade {grade}: {note}.',
+    FINISH_IS_NO_PROOF: 'A finish (usual on grade {grades}) proves no grade and counts as nothing.',
+    FINISH_IGNORED: 'The finish is usual on grade {grades}; the mark governs.',
+    BY_MARK: 'Marked {mark}: grade {grade}.',
+    BY_WIRE: 'Wire of {nominal} when new; made in grade {grades}.',
+    BY_FINISH: 'A {finish} finish is usual on grade {grade}.',
+    MAYBE_WORN: 'If worn: wire of {nominal} when new; made in grade {grades}.',
+    BETWEEN_BANDS: 'No new chain has this wire: an odd make, or worn. The lower size counts.',
+    IN_WIDE_BAND: 'Also within 5 percent of {nominal} wire ({size}): measure again, at right angles.',
+    OVERLAP: 'The reading fits two sizes: the smaller counts.',
+    THIN_FOR_GRADE: 'Thinner than new {size} grade {grade}, {nominal}: worn or made thinner. Inspect it before use.',
+    COUNTED: 'Counts as {size} grade {grade}.',
+    COUNTED_UNMARKED: 'No grade mark: counts as {size} grade {grade} ({clause}).',
+    SAME_WIRE: '{ratings} lists this wire as {size}, not {own}.',
+    NOT_LISTED: '{ratings} does not list {size} grade {grade}: only a marked limit counts.',
+    NO_DEFAULT_FOR_GRADE: '{ratings} does not list grade {grade}: only a marked limit counts.',
+    UNMARKED_NOT_CREDITED: '{ratings} does not rate chain without a grade mark.',
+    TOO_THIN: 'Wire under {least} is no size of chain.',
+    MEASURE_THE_WIRE: 'Measure the wire on a straight leg away from the weld.',
+    HEAVIEST_WIRE: 'No grade: the heaviest wire of the size.',
+    WELD_FLASH: 'Weld flash adds 1 to 3 percent; wire thicker than listed (grades 43, 70) 4 to 8 more; no fittings.',
+    STEEL_DENSITY: 'Steel of {density}.',
+    STIFF_AS_MOORING_CHAIN:
+      'Short-link chain is taken to be as stiff as studless mooring chain; no published figure for it was found.',
+    STIFFNESS_OF_CHAIN_ALONE: 'Of the chain alone: hooks, tensioners, anchor points and the machine give way too.',
+    MANUFACTURING_TEST:
+      'A manufacturing test, never a limit for use: look the working load limit up, it does not follow from the wire.',
+    ROUND_WIRE_ONLY: 'For new links of round wire only.',
+    MEASURED_PITCH:
+      'Measure the pitch over several links: the greatest inside length gives the fewest links, and a worn chain has grown.',
+
+    // hardware
+    OWN_SIZE: 'A grab hook takes a link of its own size.',
+    ONE_SIZE_LARGER: 'A grab hook also takes chain one size larger.',
+    ONE_SIZE_SMALLER: 'A link one size smaller is held, but sits deep in the slot.',
+    CHAIN_TOO_LARGE: 'The link does not go into the slot: the chain is {steps} sizes larger than the hook.',
+    CHAIN_TOO_SMALL: 'The next link may pass the slot: the chain is {steps} sizes smaller than the hook.',
+    GRAB_HOOK_ON_OBJECT: 'A grab hook grips a link of chain; its point is not made to carry anything else.',
+    RUNS_THROUGH: 'Chain of {chain} runs through a slip hook of its own size or larger.',
+    LARGER_THAN_SLIP_HOOK: 'The chain is larger than the hook: whether it runs through is not known.',
+    OPENING_DECIDES: 'Whether a slip hook goes onto an object depends on its opening.',
+    WITHIN_OPENING: '{thickness} goes through the opening of {opening}.',
+    OVER_OPENING: '{thickness} does not go through the opening of {opening}: it would sit on the point.',
+    HOOK_OPENING: 'The opening of the hook and the thickness of the object.',
+    HOOK_MARKING: "The hook maker's marking for this size of chain.",
+    SOURCES_DISAGREE:
+      'Sources disagree on chain one size larger: some say it does not seat. The link must seat fully (wire thinner than the slot, slot under about 2.4 times the wire); the marking of the hook governs.',
+    NOT_RATED_FOR_IT: 'The hook is not rated for smaller chain: see that the next link cannot pass the slot.',
+    HOOK_ADDS_NO_STRENGTH: 'A hook larger than its chain adds no strength: the weakest part governs.',
+    GRADES_DIFFER: 'Hook of grade {hook} on chain of grade {chain}: the weaker governs.',
+    NO_LATCH: 'Without a latch a slip hook can fall off when the chain goes slack.',
+
+    // assembly
+    PART_NOT_MARKED: 'The {capacity} marked on {kind} {part}.',
+    NOT_IN_TABLE: 'The {capacity} marked on {kind} {part}: {table} has none for {size}.',
+    OTHER_CAPACITY_SYSTEM: 'The {capacity} of {kind} {part}: no other capacity stands for it.',
+    CONDITION_UNDETERMINED: 'Whether {kind} {part} may stay in service: its inspection does not say.',
+    ANCHOR_NOT_RATED: 'The rating of anchor point {part} on the {at}: unrated is unknown, not unlimited.',
+    UNMARKED_PART: 'Unmarked {kind} {part} counts as {as} ({clause}).',
+    LEAST_OF_SERIES:
+      'Of the devices of a tie-down and its anchor points the least counts. A marked maximum securing load stands before this one.',
+    FITTINGS_RATED_AS_CHAIN:
+      'Hooks and links marked with grade and size only count as such chain; a lower mark governs.',
+    TAKEN_AS_SOUND: 'Parts without a stated condition are taken as inspected and sound.',
+
+    // securement
+    COUNTS_ANOTHER_CAPACITY: '{ids}, the capacity that counts: {said}.',
+    CREDITS_ANOTHER_SHARE: '{ids}, the share of it that counts: {said}.',
+    RATES_OTHERWISE: '{ids}, its rating: {said}.',
+    ASKS_ANOTHER_COUNT: '{ids}, tie-downs asked: {said}.',
+    BELOW_GRADE_70: 'Lower or unmarked, lawful at its rating: {tieDowns}.',
+    ANCHOR_NOT_LISTED: 'The anchor points on the {at} with their ratings, as parts of kind anchor.',
+    CAPACITY_NOT_STATED: 'Its {capacity}; another capacity is not converted into one.',
+    STATED_AS_WHOLE: '{tieDown} is stated as a whole: {limit} holds for all of it, anchor points included.',
+    NOTHING_FOR: 'Nothing is added for {name}.',
+    THE_ROAD_DECIDES: 'The road that is driven decides which rules bind; none of these stands in for another.',
+
+    // securement: rule sets that count and add up
+    END_NOT_STATED: 'The end that each of {tieDowns} holds.',
+    DAMAGED_PART: 'Damaged, may not be used, counts zero: {parts}.',
+    NOT_BLOCKED_FORWARD: '{article} is taken as not blocked forward.',
+    FRICTION_MAT_NOT_COUNTED: 'The friction mat under {article} is not counted in the aggregate.',
+    RULE_TAKEN_TO_REACH_VEHICLE: 'The vehicle is not stated: checked as if the rule reached it.',
+    UNIT_MASS_NOT_STATED: 'A unit has neither rating nor weight; the others alone are too light.',
+    RATING_NOT_KNOWN: 'The working load limit of {tieDowns}.',
+    NOT_HELD: 'It is not held as the rule asks.',
+    LOCK_NOT_STATED: 'Whether a lock, pins or a tie-down hold it.',
+    LOWERED_NOT_STATED: 'Whether it is completely lowered.',
+    LOWERED_ONLY: 'Lowered, neither locked nor tied: whether it can drift.',
+    DIRECTION_NOT_CHECKED: 'Directions are not checked: of four direct chains only two resist forward movement.',
+    COUNTING_NOT_LOOKED_AT:
+      'Nor are chocks, brakes, edge protection, cargo side by side, front-end structure, adjustability.',
+    ONE_END_ONLY: 'Not both ends are held.',
+    RATING_NOT_NEEDED: 'One is not; the others are enough.',
+
+    // securement: rule sets by force
+    LEAST_FRICTION_COUNTED: '{article}: as long as its friction is not stated, only friction that is certain counts.',
+    FRICTION_NOT_STATED:
+      'The friction factor of {article}, or its surfaces as the table names them: load, deck, condition.',
+    SURFACE_CONDITION_NOT_STATED: 'Whether {pair} is dry or wet.',
+    FRICTION_NOT_IN_TABLE:
+      'A friction factor for {pair} when {condition}: the table gives none, which is not the same as dry. Measure it and state it.',
+    DAMAGED_COUNTS_ZERO: 'Tie-down {tieDown} counts zero, because of damage: {parts}. Take that out of use.',
+    POINTS_NOT_STATED: 'Tie-down {tieDown}: the points where each of its runs is fixed and meets the cargo.',
+    PRETENSION_NOT_STATED:
+      'Tie-down {tieDown}: the tension that its tensioner leaves in it. Over the load that counts, not its strength.',
+    CENTER_OF_GRAVITY_NOT_ABOVE_EDGE:
+      'The center of gravity of {article} lies no higher than the edge it would tip over.',
+    CENTER_OF_GRAVITY_NOT_STATED: 'The center of gravity of {article} as carried, raised equipment included.',
+    CONTACTS_NOT_STATED:
+      'Where {article} stands on the deck, as contacts: it would tip over a side of the shape that they span.',
+    UNEQUAL_STIFFNESS:
+      '{article}, {heading}: its tie-downs differ in stiffness by more than 2 to 1, so the stiffest reaches its capacity before the others help.',
+    CHAIN_AND_WEBBING: '{article}, {heading}: chain and webbing do not share a load; do not count them together.',
+
+    // securement: restraint
+    NO_STIFFNESS:
+      'Tie-down {tieDown}: its axial stiffness, without which it is not known how the load shares. For chain see chainStiffness.',
+    NO_POINTS: 'Tie-down {tieDown}: the points it runs between. Until then it counts nothing.',
+    NO_PRETENSION:
+      'Tie-down {tieDown}: its pretension, the only thing that counts of one that runs over. Until then it counts nothing.',
+    NOTHING_IN_THE_WAY: 'Nothing is taken to stand in the way of a straight run between two points.',
+    LOW_ON_THE_FRAME:
+      'Fix to the frame or to points made for it, as low as practical; never to an attachment, a guard or an axle end that turns.',
+    RIGID_AND_STRAIGHT:
+      'The load and the deck are rigid, tie-downs run straight between their points; springs and tires settle and slacken them.',
+    BALANCE_IS_NECESSARY_ONLY:
+      'A balance at the limit is necessary for holding, not sufficient: it shares the load in the most favorable way.',
+
+    // rule set au-lrg-2018
+    FRICTION_FACTOR_NOT_LISTED: 'Its friction factor: the guide, as recalled, has none for {load} on {deck}.',
+    FRICTION_NOT_DRY: 'Its friction factor when {condition}: the table has dry surfaces alone.',
+    FRICTION_FROM_TABLE: '{load} on {deck}: {mu}, the low end of the range, clean and dry (from memory).',
+    TAKEN_AS_NOT_BLOCKED:
+      '{article}: nothing is said of blocking, so nothing stops it from moving forward but its tie-downs.',
+    AVERAGE_PRETENSION:
+      'The stated pretension is the average of both sides: {tieDowns}. On the far side of the tensioner it is less.',
+    BLOCKING_NOT_LOOKED_AT: '{article}: what blocks it must hold it forward by itself; its strength was not looked at.',
+    WEBBING_ON_PLANT: 'Of webbing: {tieDowns}.',
+    PARTS_NOT_LISTED: 'What these are made of: {tieDowns}.',
+    NOT_SECURED: '{accessory} is neither lowered nor locked.',
+    POSITION_NOT_STATED: 'Whether {accessory} is lowered or locked.',
+    CHAIN_FROM_MEMORY: 'Lashing capacities from the table are recalled, not read; the tag on the chain decides.',
+    LRG_NOT_LOOKED_AT:
+      'Not looked at: tipping, limited vertical displacement, what blocks the load, hooks that cut the capacity of a chain.',
+    FRICTION_LEFT_OUT:
+      'Without friction. Where it or limited vertical displacement is relied on, 0.2 of the weight upward too.',
+    AFTER_FRICTION: 'After the friction of its weight, which may be relied on only while the upward force is held too.',
+    BLOCKING_MUST_HOLD: 'Blocked forward: what blocks it must hold that way.',
+    BLOCKED_FORWARD: 'Stopped from moving forward by what stands before it; how strong that is was not looked at.',
+    FRICTION_NOT_RELIED_ON:
+      'Friction is not relied on; where limited vertical displacement is, this part of the schedule binds all the same.',
+
+    // rule set ca-nsc10-2013
+    UNMARKED_TIE_DOWN: 'No mark is stated, and without one it may not be used and counts as nothing: {parts}.',
+    SPECIAL_METHODS_NOT_READ:
+      '{article} is stated as fastened by special methods; no exception for that was read here, so the count binds.',
+    NOT_OVER_WEIGHT_LIMIT:
+      '{total} is not over {limit}. Registered for more, it would be; Ontario reaches lighter commercial vehicles too.',
+    OVER_THE_LIMIT_OF_MASS: 'Over {limit}; which use is commercial, and what is exempt, each province says.',
+    BLOCKING_NOT_CHECKED:
+      'What blocks {article} forward needs a working load limit of {required}; nothing is held against that.',
+    FRICTION_MAT_NOT_MARKED:
+      'The friction mat under {article} carries no mark and counts as nothing; in the United States it would count half of the weight on it.',
+    LENGTH_COUNT_WERE_IT_NO_LIGHT_VEHICLE: 'Were it no light vehicle of 88(2), it would need {count} by length.',
+    INTERPRETATION_OPEN:
+      'Whether 89(2) accepts this in place of equipment lowered and tied down, or of a locked joint: ask the province.',
+    FULL_CREDIT:
+      'A tie-down fixed to the cargo or back on its own side counts in full here, and half in the United States.',
+
+    // rule set eu-en12195-1-2010
+    FRICTION_NOT_LISTED:
+      'The friction of {article} on its deck as a number: Annex B does not list {load} on {deck}, only {known}.',
+    SWEPT_CLEAN:
+      '{article}: friction of Annex B, for surfaces swept clean and free of frost, ice, snow, grease and oil.',
+    SEA_NOT_ENTERED:
+      'Acceleration coefficients of the standard for sea area {area}: only those of the road are known here.',
+    PRETENSION_OR_STF_NOT_STATED:
+      'The pretension in tie-down {tieDown}, or the standard tension force (STF) of its tensioner: strength does not press a load down.',
+    STANDARD_TAKEN_TO_REACH_VEHICLE: 'The vehicle is not stated; the plan is checked as if the standard reached it.',
+    UNIT_RATING_NOT_STATED: 'A unit has no gross weight rating; the standard is for vehicles of more than {limit}.',
+    SOME_UNITS_TOO_LIGHT:
+      'Some units are of more than {limit} and some are not: it depends on which one carries the load.',
+    VEHICLE_TOO_LIGHT:
+      'Every unit is of {limit} or less: the standard is not for such vehicles, and other rules ask for more.',
+    VEHICLE_COVERED: 'Every unit is of more than {limit}.',
+    OVER_TOP_FLAT:
+      'Where over-top tie-down {tieDown} presses down: a leg of it runs flat or upward, and clamps nothing.',
+    BLOCK_NOT_STATED: 'Whether what stops {article} forward takes {force}: the lashings leave that much to it.',
+    ENOUGH_WITHOUT_FRICTION: 'The friction is not known; {heading} the lashings are enough without any.',
+    MORE_FRICTION_THAN_PULL:
+      'Tie-down {tieDown} runs steeply or almost across: {heading} it counts more by friction than by its pull.',
+    STF_BELOW_SHARE:
+      'Tie-down {tieDown}: STF {stf} is less than {share} of the {lc} of its {size} chain, the least of EN 12195-3: check the tag.',
+    BEYOND_THE_EDGE:
+      'The center of gravity of {article} lies beyond the edge of its contacts, and no higher: it hangs over.',
+    ON_THE_EDGE: '{article} stands at b / d = c / cz, neither more nor less, and no lashing holds it.',
+    OVER_TOP_ON_TIRES:
+      'An over-top lashing loses its tension when a machine settles on its tires, tracks or springs: no formula shows that.',
+    SYMMETRICAL_LASHINGS:
+      'Direct lashings are summed as if each reached its LC: the equations are for lashings that lie symmetrically and are alike.',
+
+    // rule set imo-css-annex13-2014
+    OVER_THE_TOP_NOT_COVERED:
+      'What tie-down {tieDown} holds: the method is for tie-downs that end on the cargo or come back to their side, and has no figure for one that runs over to the other.',
+    PAIR_NOT_LISTED:
+      'The friction factor of {article}: the annex does not list {load} on {deck}. Measure it and state it.',
+    SHIP_FORCE_NOT_STATED:
+      "The {direction} force of the ship's motion, wind and sea on {article}, from the accelerations for its ship and stowage.",
+    VERTICAL_FORCE_NOT_STATED:
+      'The vertical force that goes with the longitudinal one on {article}, which takes friction off: a plan does not state it.',
+    CSS_NOT_LOOKED_AT:
+      'Not looked at: tipping along the ship, the strength of the deck, two tie-downs on one point. The length of the plan lies along the ship, left is port.',
+    SHIP_FORCES_STATED:
+      "The forces of the ship's motion are as stated: their tables by length, speed, stability and stowage are not held here.",
+    ANNEX_REPLACED:
+      'Annex 13 was replaced as a whole in December 2020; this is the earlier text, for comparison and old cargo securing manuals.',
+
+    // rule set imo-ctu-2014
+    CAP_ON_PAIR_NOT_LISTED:
+      '{article}: {pair} is not in the table, and {cap} is the most that may count without a test. Where a listed pair that is more slippery comes near it, state that; where it was measured, state the friction.',
+    BLOCKING_STRENGTH_NOT_STATED: 'The force that what blocks {article} forward can take: a plan does not state it.',
+    SEA_AREA: 'By sea in area {area}, significant waves {waves}; the length of the vehicle lies along the ship.',
+    CTU_NOT_LOOKED_AT:
+      'Not looked at: walls and blocking (an open platform, r = 0), rail, two tie-downs on one point, the vehicle and its lashing to the ship.',
+    TENSION_LEFT:
+      'A tie-down over the load counts its tension in both runs; corners take some of it, and a load that settles on tires or springs takes more.',
+    NO_NUMBER_ASKED:
+      'No number of tie-downs is asked here: forces decide, and how many it takes depends on how they run.',
+
+    // rule set nz-tlc-2017
+    RATED_NOT_BREAKING:
+      'Stated rated strengths are within the code: at most {chain} of the breaking force for chain and wire rope, {webbing} for webbing and rope.',
+    HEADBOARD_NOT_STATED: 'Whether what blocks it is an adequate or a partial headboard, or none.',
+    TAKEN_AS_NO_HEADBOARD: '{article}: no headboard is stated, so the multiple without one is shown.',
+    PLAIN_SUM: 'A plain sum: neither angles nor directions are looked at, and friction adds nothing.',
+    CONSTRUCTION_EQUIPMENT:
+      'The code has a section of its own on track and wheel construction equipment, which was not read.',
+
+    // rule set uk-dvsa-2024
+    BLOCKING_NOT_RATED: 'What the headboard or whatever blocks it holds: a plan does not state it.',
+    OVER_THE_LOAD:
+      'What {tieDowns} over the load add: the guidance gives no figure, and friction alone is not to be relied on.',
+    ANCHORAGE_SHARED: 'Fixed to one point: {tieDowns}.',
+    ANCHORAGES_NOT_STATED: 'Where these are fixed on the vehicle: {tieDowns}.',
+    STRAPS_AND_CHAINS: 'Some are chain and some are webbing: they stretch unequally.',
+    HEAVY_PLANT_ON_LIGHT_VEHICLE:
+      'Tractors and plant may not go on light goods vehicles or trailers (3500 kg or less), says a page quoting the guidance: ask.',
+    UK_NOT_LOOKED_AT:
+      'Not looked at: tipping, what blocks the load, whether an anchorage is one (hooks for ropes and sheets are not).',
+
+    // rule set us-49cfr393-2024
+    COMMERCE_NOT_STATED: 'Heavy enough; interstate commerce is not stated.',
+    BELOW_WEIGHT_THRESHOLD: '{total} is below {limit}; state law usually asks for securement anyway.',
+    NOT_INTERSTATE: 'Not interstate commerce: state law decides, often by these rules.',
+    COMMERCIAL_VEHICLE: '{limit} or more, in interstate commerce.',
+    NO_WORKING_LOAD_LIMIT: 'Tie-down {tieDown}: Its working load limit: no other capacity stands for it.',
+    SPECIAL_METHODS: '{article} is fastened by special methods: only the count by length does not bind it.',
+    LENGTH_COUNT_LARGER: 'By length {count}; whether 393.110 binds beside 393.128 is read both ways.',
+    NO_FRICTION: 'Friction that is not stated counts nothing.',
+    SHARED_EVENLY:
+      'A sum of forces takes for granted that the tie-downs share the load; a short stiff one reaches its limit first.',
+    NOT_DEEMED_TO_PERFORM: 'Not all other checks for it pass.',
+    LOCK_DISPUTED: 'Locked, not lowered and tied down: guidance may accept it, the words of the rule do not.',
+    MOUNTING_POINTS_NOT_STATED: 'Not both ends are held: whether the points were made for the purpose.',
+    HALF_CREDIT: "A tie-down from vehicle to cargo counts half; the agency's handbook counts it in full.",
+  },
+  /** Every word of a calculation sheet that is not data. */
+  sheet: {
+    inputs: 'Inputs',
+    answer: 'Answer',
+    steps: 'Steps',
+    checks: 'Checks',
+    requirements: 'Requirements',
+    practice: 'Practice, which does not decide the verdict',
+    assumptions: 'Assumptions',
+    cautions: 'Cautions',
+    sources: 'Sources',
+    verdict: 'Verdict',
+    check: 'Check',
+    clause: 'Clause',
+    finding: 'Finding',
+    governs: '(governs)',
+    with: 'with',
+    unknown: 'not known',
+    ofTieDown: 'Tie-down {tieDown}: {said}',
+    closing:
+      "This sheet is arithmetic on the figures given. The maker's marking and instructions govern; local codes and a qualified person decide.",
+  },
+  /** How a figure or a rule came to be known. */
+  provenance: {
+    read: 'read',
+    memory: 'from memory, to be confirmed',
+    computed: 'computed',
+    derived: 'derived from other figures',
+    'common practice': 'common practice, no rule',
+    interpretation: 'interpretation of the rule',
+  },
+} as const;
