@@ -4,23 +4,21 @@ import { checkIds, checkList, checkObject, checkOneOf } from '../input-checks.js
 import { decimalProduct } from '../quantities/decimal.js';
 import { compareExact } from '../quantities/exact.js';
 import type { QuantityLike } from '../quantities/quantity.js';
-import { readOptional, readPositive } from '../quantities/read.js';
+import { readOptional } from '../quantities/read.js';
 import {
   type CapacitySystem,
   type CapacityTable,
+  type FindRow,
   type GeneratedTable,
-  type KindRatings,
   type LashingCell,
   printedCapacity,
   type RatedCell,
-  type RowKey,
   type RowKind,
-  rowOf,
   sourceOfCell,
 } from '../tables/rating-table.js';
 import { type Note, note } from '../working/note.js';
 import type { Provenance, SourceRef } from '../working/source.js';
-import type { Capacities, ChainPart, FittingPart, ParallelPart, Part, PartKind, WireRopePart } from './part.js';
+import type { Capacities, ChainPart, FittingPart, ParallelPart, Part, PartKind } from './part.js';
 
 /** Why a part has the rating it has. */
 export type PartBasis =
@@ -170,8 +168,8 @@ function limitOf(rater: PartRater, part: Part, series: Series): PartLimit {
     case 'wire-rope':
     case 'fiber-rope':
     case 'strapping': {
-      const listed = rater.ratings.others?.[part.kind];
-      return listed === undefined ? limitByMark(rater, part, series) : limitByRow(rater, part, series, listed);
+      const find = rater.ratings.others?.[part.kind];
+      return find === undefined ? limitByMark(rater, part, series) : limitByRow(rater, part, series, find);
     }
     case 'parallel':
       return limitOfLegs(rater, part, series);
@@ -266,36 +264,18 @@ function limitByMark(rater: PartRater, part: SinglePart, series: Series): PartLi
   return stated(rater, part, series) ?? notMarked(rater, part, series);
 }
 
-/** Webbing, rope and strapping by their row. The last key must be known; the table may say what stands for the first. */
-function limitByRow(
-  rater: PartRater,
-  part: RowPart,
-  series: Series,
-  { table, keys, firstUnknown, shareOfStrength }: KindRatings,
-): PartLimit {
+/** Webbing, rope and strapping by their row: the table finds it. */
+function limitByRow(rater: PartRater, part: RowPart, series: Series, find: FindRow): PartLimit {
   const { log } = rater;
-  const { id, kind } = part;
-  const fields: RowFields = part;
-  const values = keys.map((key) => fields[key]);
-  const unmarked = values[0] === undefined ? firstUnknown : undefined;
-  if (unmarked !== undefined) values[0] = unmarked.as;
-  if (firstUnknown !== undefined) checkOneOf(values[0], Object.keys(table.rows), keys[0]);
-  let share: PartLimit | undefined;
-  if (shareOfStrength !== undefined && fields.nominalStrength !== undefined) {
-    const { value, unit } = readPositive(fields.nominalStrength, 'force', 'nominalStrength');
-    const limit = { value: decimalProduct(value, shareOfStrength.rows['wire-rope'].WLL.fraction), unit };
-    log?.sources.push(shareOfStrength.source);
-    share = { workingLoadLimit: limit, basis: 'share of nominal strength' };
-  }
-  const own = stated(rater, part, series) ?? share;
+  const { table, size, cell, unmarked, share } = find(part);
+  if (share !== undefined) log?.sources.push(share.source);
+  const own = stated(rater, part, series);
   if (own !== undefined) return own;
-  const last = values.at(-1);
-  if (last === undefined) return notMarked(rater, part, series);
-  let row: unknown = table.rows;
-  for (const value of values) row = rowOf((row ?? NO_ROWS) as Rows, value ?? '');
-  if (row === undefined) return notListed(rater, part, series, describe(last));
-  if (unmarked !== undefined) log?.unmarked.push({ kind, part: id, ...unmarked });
-  return limitOfCell(rater, table, row as RatedCell, unmarked === undefined ? 'table' : 'unmarked default');
+  if (share !== undefined) return { workingLoadLimit: share.limit, basis: 'share of nominal strength' };
+  if (size === undefined) return notMarked(rater, part, series);
+  if (cell === undefined) return notListed(rater, part, series, describe(size));
+  if (unmarked !== undefined) log?.unmarked.push({ kind: part.kind, part: part.id, ...unmarked });
+  return limitOfCell(rater, table, cell, unmarked === undefined ? 'table' : 'unmarked default');
 }
 
 function limitOfCell(
@@ -355,8 +335,6 @@ interface LastRow {
 
 type SinglePart = Exclude<Part, ParallelPart>;
 type RowPart = Extract<Part, { kind: RowKind }>;
-type RowFields = { readonly [Key in RowKey]?: string } & Pick<WireRopePart, 'nominalStrength'>;
-type Rows = { readonly [key: string]: unknown };
 
 /** The capacity of a system among those stated, if it is there. */
 export function readCapacity(capacities: Capacities, system: CapacitySystem): QuantityLike | undefined {
@@ -401,7 +379,6 @@ export function wordsOf(system: CapacitySystem): string {
 }
 
 const NONE: readonly never[] = [];
-const NO_ROWS = {};
 const ANCHORED_AT = ['vehicle', 'cargo'];
 const ZERO: QuantityLike = { value: 0, unit: 'lb' };
 const DAMAGED: PartLimit = { workingLoadLimit: ZERO, basis: 'damaged, counts zero' };

@@ -70,7 +70,7 @@ export interface CapacityTable {
   /** The grade an unmarked chain counts as under this document; null where it counts as nothing. */
   readonly unmarkedChain: { readonly grade: number; readonly clause: string } | null;
   /** The parts that are no chain and have rows of their own; left out where the document is about chain alone. */
-  readonly others?: { readonly [K in RowKind]?: KindRatings };
+  readonly others?: { readonly [K in RowKind]?: FindRow };
 }
 
 /**
@@ -101,21 +101,27 @@ export function marksAlone(system: CapacitySystem, id = 'marks'): CapacityTable 
 /** Kinds of part, other than chain, that a document may list. */
 export type RowKind = 'webbing' | 'wire-rope' | 'fiber-rope' | 'strapping';
 
-/** The fields that name a row. */
+/** The fields of a part that name its row. */
 export type RowKey = 'size' | 'width' | 'thickness' | 'material';
 
-/** Where a kind of part has its rows, and how they are found. */
-export interface KindRatings {
-  readonly table: GeneratedTable<RatedRows | { readonly [key: string]: RatedRows }>;
-  /** The fields of the part that are the keys of its table, in the table's order. */
-  readonly keys: readonly [RowKey, ...RowKey[]];
-  /** What the first of them counts as where it is not known, and the clause that says so. */
-  readonly firstUnknown?: { readonly as: string; readonly clause: string };
-  /** The share of its nominal strength that counts where its construction is known and its limit is not marked. */
-  readonly shareOfStrength?: GeneratedTable<{
-    readonly 'wire-rope': { readonly WLL: { readonly fraction: number } };
-  }>;
+/** What names the row of a part, and what its limit may follow from instead. */
+export type RowFields = { readonly [Key in RowKey]?: string } & { readonly nominalStrength?: unknown };
+
+/** What a table says of a part that is no chain. */
+export interface FoundRow {
+  readonly table: GeneratedTable<unknown>;
+  /** The last key as the part states it; the row cannot be told without it. */
+  readonly size: string | undefined;
+  /** Left out where the table has no such row. */
+  readonly cell?: RatedCell | undefined;
+  /** What the part counts as because it does not say, and by which clause. */
+  readonly unmarked?: { readonly as: string; readonly clause: string } | undefined;
+  /** A share of its nominal strength, which counts before the row. */
+  readonly share?: { readonly limit: QuantityLike; readonly source: SourceRef } | undefined;
 }
+
+/** How a table finds the row of a part. */
+export type FindRow = (part: RowFields) => FoundRow;
 
 /** The trade sizes of a rating table. */
 export type SizeOf<T extends RatingTable> = keyof T['chain']['rows'] & string;

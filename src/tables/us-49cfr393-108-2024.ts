@@ -1,3 +1,4 @@
+import { byKeys } from './find-row.js';
 import { us49cfr393108Chain } from './generated/us-49cfr393-108-chain.js';
 import { us49cfr393108FiberRope } from './generated/us-49cfr393-108-fiber-rope.js';
 import { us49cfr393108Strapping } from './generated/us-49cfr393-108-strapping.js';
@@ -24,14 +25,18 @@ export const us49cfr393_108_2024 = {
   unmarkedChain: { grade: 30, clause: '49 CFR 393.108(d)' },
   market: 'north-america',
   others: {
-    webbing: { table: us49cfr393108Webbing, keys: ['width'] },
-    'wire-rope': { table: us49cfr393108WireRope, keys: ['size'], shareOfStrength: us49cfr393108Unmarked },
-    'fiber-rope': {
+    webbing: /* @__PURE__ */ byKeys({ table: us49cfr393108Webbing, keys: ['width'] }),
+    'wire-rope': /* @__PURE__ */ byKeys({
+      table: us49cfr393108WireRope,
+      keys: ['size'],
+      shareOfStrength: us49cfr393108Unmarked,
+    }),
+    'fiber-rope': /* @__PURE__ */ byKeys({
       table: us49cfr393108FiberRope,
       keys: ['material', 'size'],
       firstUnknown: { as: 'polypropylene', clause: '49 CFR 393.108(c)' },
-    },
-    strapping: { table: us49cfr393108Strapping, keys: ['width', 'thickness'] },
+    }),
+    strapping: /* @__PURE__ */ byKeys({ table: us49cfr393108Strapping, keys: ['width', 'thickness'] }),
   },
 } as const satisfies RatingTable;
 
