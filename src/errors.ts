@@ -32,6 +32,7 @@ export type RiggingErrorCode =
   | 'UNKNOWN_RULE_SET'
   | 'UNKNOWN_RATING_TABLE'
   | 'EMPTY_LIST'
+  | 'NOT_ITERABLE'
   | 'DUPLICATE_ID'
   | 'TOO_LARGE'
   | 'CONFLICTING_FIELDS'

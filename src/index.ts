@@ -48,6 +48,7 @@ export {
 } from './chain/trade-size.js';
 export { type DrawingOptions, drawSecurement } from './drawing/draw-securement.js';
 export { RiggingError, type RiggingErrorCode, type RiggingIssue } from './errors.js';
+export { type Evaluated, evaluateMany } from './evaluate-many.js';
 export { explain, type SheetFormat } from './explain/explain.js';
 export { inWords } from './explain/in-words.js';
 export { type Fit, fits, type Hook } from './hardware/fits.js';

@@ -8,6 +8,7 @@ import { nodesIn, parse, placeOf, sourceTrees } from './sources.js';
 const ORDER = [
   'errors',
   'words',
+  'evaluate-many',
   'input-checks',
   'quantities',
   'working',
