@@ -50,6 +50,18 @@ export { type DrawingOptions, drawSecurement } from './drawing/draw-securement.j
 export { RiggingError, type RiggingErrorCode, type RiggingIssue } from './errors.js';
 export { explain, type SheetFormat } from './explain/explain.js';
 export { type Fit, fits, type Hook } from './hardware/fits.js';
+export { type GreenWood, type LogMass, type LogMassInput, logMass } from './pulling/log-mass.js';
+export {
+  type PullResistance,
+  type PullResistanceInput,
+  pullResistance,
+  type RollingLoad,
+  type Tackle,
+} from './pulling/pull-resistance.js';
+export type { LogCondition, LogLoad } from './pulling/resistance/log.js';
+export type { MiredLoad, RecoveredLoad } from './pulling/resistance/recovery.js';
+export type { RollingResistance, RollingSurface } from './pulling/resistance/rolling.js';
+export type { SoftGroundLoad } from './pulling/resistance/soft-ground.js';
 export { add, compare, scale, subtract, weightOf } from './quantities/arithmetic.js';
 export {
   cm,

@@ -1,0 +1,32 @@
+import { fail } from '../../errors.js';
+import { softGroundPullFractions } from '../../tables/generated/soft-ground-pull-fractions.js';
+import { rowOf } from '../../tables/rating-table.js';
+import { type Note, plainNote } from '../../working/note.js';
+import { gradeOf, type Pulled, type Resistance } from './pulled.js';
+
+/** A vehicle that still rolls, on ground that gives. */
+export interface SoftGroundLoad {
+  readonly kind: 'soft-ground';
+  readonly surface: keyof typeof softGroundPullFractions.rows;
+}
+
+/** R = fraction · W + W · sin α. */
+export function softGround({ surface }: SoftGroundLoad, pulled: Pulled): Resistance {
+  const { rows, source } = softGroundPullFractions;
+  const row = rowOf<{ readonly part: number; readonly of: number }>(rows, surface);
+  if (row === undefined) {
+    return fail('NO_VALUE_IN_TABLE', 'surface', Object.keys(rows).join(', '), surface, "Use the kind 'rolling'.");
+  }
+  const { weight, force, working } = pulled;
+  const ground = (weight * row.part) / row.of;
+  working.step('load', 'R ground', `${row.part}/${row.of} · W`, { W: force(weight) }, force(ground));
+  working.cite(source);
+  working.cautions.push(STILL_ROLLS);
+  const total = ground + gradeOf(pulled);
+  return { low: total, high: total };
+}
+
+const STILL_ROLLS: Note = /* @__PURE__ */ plainNote(
+  'STILL_ROLLS',
+  "From a page of low authority, for a vehicle that still rolls. Buried to the hubs or more it is 'mired', twice to six times a bog.",
+);
