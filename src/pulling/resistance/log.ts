@@ -37,7 +37,7 @@ export function log(load: LogLoad, pulled: Pulled): Resistance {
 function whole(load: LogLoad, { weight, slope, force, working }: Pulled): Resistance {
   const friction = readFriction(load, working);
   const β = load.chainAngle === undefined ? 0 : readAngle(load.chainAngle, 'chainAngle');
-  if (load.chainAngle === undefined) working.assumptions.push(CHAIN_ALONG_THE_GROUND);
+  if (load.chainAngle === undefined) working.assumptions.push(LOG_CHAIN_ALONG_GROUND);
   const pullAt = (μ: number): number => {
     const along = Math.cos(β) + μ * Math.sin(β);
     const pull = (weight * (μ * Math.cos(slope) + Math.sin(slope))) / along;
@@ -122,8 +122,8 @@ const CATCHES_ON_A_STUMP: Note = /* @__PURE__ */ plainNote(
   'CATCHES_ON_A_STUMP',
   'A log that catches on a stump or rock resists as much as the tractor can pull: stop, do not pull harder.',
 );
-const CHAIN_ALONG_THE_GROUND: Note = /* @__PURE__ */ plainNote(
-  'CHAIN_ALONG_THE_GROUND',
+const LOG_CHAIN_ALONG_GROUND: Note = /* @__PURE__ */ plainNote(
+  'LOG_CHAIN_ALONG_GROUND',
   'No chain angle given: the chain is taken along the ground.',
 );
 const UNIFORM_LOG: Note = /* @__PURE__ */ plainNote(

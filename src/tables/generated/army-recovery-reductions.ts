@@ -2,7 +2,7 @@
 export const armyRecoveryReductions = {
   source: {
     document: 'US Army vehicle recovery doctrine (FM 20-22, FM 9-43-2, FM 4-30.31, ATP 4-31)',
-    edition: 'not recalled',
+    edition: 'edition not recalled',
     clause: 'reducing resistance',
     provenance: 'memory',
   },

@@ -2,7 +2,7 @@
 export const armyRecoveryResistance = {
   source: {
     document: 'US Army vehicle recovery doctrine (FM 20-22, FM 9-43-2, FM 4-30.31, ATP 4-31)',
-    edition: 'not recalled',
+    edition: 'edition not recalled',
     clause: 'estimating resistance',
     provenance: 'memory',
     note: 'total weight counts cargo; the multiple for mire holds rolling and suction',

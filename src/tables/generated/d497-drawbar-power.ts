@@ -2,7 +2,7 @@
 export const d497DrawbarPower = {
   source: {
     document: 'ASABE D497, Agricultural Machinery Management Data',
-    edition: 'not recalled',
+    edition: 'edition not recalled',
     clause: 'figure of power relationships',
     provenance: 'memory',
     note: 'at best slip',

@@ -2,7 +2,7 @@
 export const d497SoilClasses = {
   source: {
     document: 'ASABE D497, Agricultural Machinery Management Data',
-    edition: 'not recalled',
+    edition: 'edition not recalled',
     clause: 'traction: cone index and wheel numeric by soil',
     provenance: 'memory',
     note: 'for normally loaded tires',

@@ -2,7 +2,7 @@
 export const d497TractiveConstants = {
   source: {
     document: 'ASABE D497, Agricultural Machinery Management Data',
-    edition: 'not recalled',
+    edition: 'edition not recalled',
     clause: 'traction: GTR, MRR and the wheel numeric',
     provenance: 'memory',
     note: 'GTR = gross_most (1 - exp(-gross_numeric_rate Bn)) (1 - exp(-gross_slip_rate s)) + gross_offset; MRR = motion_numeric/Bn + motion_offset + motion_slip s/sqrt(Bn); Bn = CI b d/W (1 + deflection_factor delta/h)/(1 + width_factor b/d)',

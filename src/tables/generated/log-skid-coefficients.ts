@@ -2,7 +2,7 @@
 export const logSkidCoefficients = {
   source: {
     document: 'Forest engineering texts on log skidding',
-    edition: 'not recalled',
+    edition: 'edition not recalled',
     clause: 'skidding coefficients',
     provenance: 'memory',
     note: 'an interval, not a number: it depends on the trail and the surface of the log',

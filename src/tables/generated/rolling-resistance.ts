@@ -2,7 +2,7 @@
 export const rollingResistance = {
   source: {
     document: 'Earthmoving texts and FM 5-434, Earthmoving Operations; a course worksheet',
-    edition: 'not recalled',
+    edition: 'edition not recalled',
     clause: 'rolling resistance',
     provenance: 'memory',
     note: '20 lb per short ton is 1 percent of the weight',

@@ -2,7 +2,7 @@
 export const tractionCoefficients = {
   source: {
     document: 'Earthmoving texts and FM 5-434, Earthmoving Operations; course worksheets',
-    edition: 'not recalled',
+    edition: 'edition not recalled',
     clause: 'coefficients of traction',
     provenance: 'memory',
     note: 'gross coefficients: greatest pull before slip over the weight on the driven wheels or tracks, with the rolling resistance of the tractor not taken off',
