@@ -5,10 +5,9 @@ import { compareExact } from '../quantities/exact.js';
 import type { QuantityInput, QuantityLike } from '../quantities/quantity.js';
 import { readOptional, readPositive } from '../quantities/read.js';
 import { d497DrawbarPower } from '../tables/generated/d497-drawbar-power.js';
-import { rowOf } from '../tables/rating-table.js';
 import { type Note, plainNote } from '../working/note.js';
 import type { Working } from '../working/step.js';
-import { readChoice, readNumber } from './read.js';
+import { listed, readAboveZero, readChoice } from './read.js';
 
 /** A row and a column of the power relationships of ASABE D497. */
 export interface DrawbarPowerCase {
@@ -56,8 +55,7 @@ export function readEngine(engine: Engine, working: Working): ReadEngine {
   }
   const unit = readChoice(engine.power, ['hp', 'kW'], 'engine.power');
   const path = `engine.power.${unit}`;
-  const power = readNumber((engine.power as { readonly [unit: string]: unknown })[unit], path, 0, 1e5, 'As rated.');
-  if (power === 0) fail('NOT_POSITIVE', path, 'a power above 0', power, 'As rated.');
+  const power = readAboveZero((engine.power as { readonly [unit: string]: unknown })[unit], path, 1e5, 'As rated.');
   const speed = readPositive(engine.speed, 'speed', 'engine.speed');
   const given = [limit, speed];
   const share = readShare(engine, working);
@@ -80,26 +78,17 @@ export function readEngine(engine: Engine, working: Working): ReadEngine {
 function readShare(engine: Engine, working: Working): number {
   const choice = readChoice(engine, ['efficiency', 'toDrawbar'], 'engine');
   if (choice === 'efficiency') {
-    const remedy = 'Share of the power: 0.8, not 80.';
-    const share = readNumber(engine.efficiency, 'engine.efficiency', 0, 1, remedy);
-    return share > 0 ? share : fail('NOT_POSITIVE', 'engine.efficiency', 'above 0', share, remedy);
+    return readAboveZero(engine.efficiency, 'engine.efficiency', 1, 'Share of the power: 0.8, not 80.');
   }
   checkObject(engine.toDrawbar, 'engine.toDrawbar', '{ tractor, surface }');
   const { tractor, surface } = engine.toDrawbar as DrawbarPowerCase;
   const { rows, source } = d497DrawbarPower;
   type Row = { readonly [surface: string]: { readonly drawbar_over_pto: number } };
-  const ofTractor = rowOf<Row>(rows, tractor);
-  const cell = ofTractor && rowOf(ofTractor, surface);
-  if (cell === undefined) {
-    const [path, listed, received] =
-      ofTractor === undefined
-        ? ['engine.toDrawbar.tractor', Object.keys(rows), tractor]
-        : ['engine.toDrawbar.surface', Object.keys(ofTractor), surface];
-    return fail('NO_VALUE_IN_TABLE', path, listed.join(', '), received, 'Give one of these, or an efficiency.');
-  }
+  const row = listed<Row>(rows, tractor, 'engine.toDrawbar.tractor');
+  const { drawbar_over_pto: share } = listed(row, surface, 'engine.toDrawbar.surface');
   working.cite(source);
   working.assumptions.push(PTO_POWER_AT_BEST_SLIP);
-  return cell.drawbar_over_pto;
+  return share;
 }
 
 const TOO_SLOW_FOR_POWER: Note = /* @__PURE__ */ plainNote(

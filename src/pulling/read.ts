@@ -1,5 +1,6 @@
 import { fail } from '../errors.js';
 import { checkObject } from '../input-checks.js';
+import { rowOf } from '../tables/rating-table.js';
 
 /** Reads a plain number from `least` to `most`, such as a coefficient; the remedy says what it counts. */
 export function readNumber(value: unknown, path: string, least: number, most: number, remedy: string): number {
@@ -13,6 +14,12 @@ export function readNumber(value: unknown, path: string, least: number, most: nu
   return value;
 }
 
+/** The same above zero. */
+export function readAboveZero(value: unknown, path: string, most: number, remedy: string): number {
+  const read = readNumber(value, path, 0, most, remedy);
+  return read > 0 ? read : fail('NOT_POSITIVE', path, 'a number above zero', read, remedy);
+}
+
 /** The one field that is given of several that exclude each other. */
 export function readChoice<Name extends string>(input: unknown, names: readonly Name[], path: string): Name {
   const expected = `one of { ${names.join(' }, { ')} }`;
@@ -22,4 +29,10 @@ export function readChoice<Name extends string>(input: unknown, names: readonly 
   if (one === undefined) return fail('MISSING_FIELD', path, expected, undefined, 'Give one of them.');
   if (given.length > 1) fail('CONFLICTING_FIELDS', path, expected, given.join(' and '), 'Give one of them.');
   return one;
+}
+
+/** The row of a name; one that is not there is refused with the names that are. */
+export function listed<Row>(rows: { readonly [name: string]: Row }, name: unknown, path: string): Row {
+  const row = rowOf(rows, name as string);
+  return row ?? fail('NO_VALUE_IN_TABLE', path, Object.keys(rows).join(', '), name, 'The table has no other rows.');
 }

@@ -5,11 +5,10 @@ import type { QuantityInput } from '../quantities/quantity.js';
 import { readPositive } from '../quantities/read.js';
 import { d497SoilClasses } from '../tables/generated/d497-soil-classes.js';
 import { d497TractiveConstants } from '../tables/generated/d497-tractive-constants.js';
-import { rowOf } from '../tables/rating-table.js';
 import { type Note, plainNote } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
-import { readChoice, readNumber } from './read.js';
+import { listed, readAboveZero, readChoice, readNumber } from './read.js';
 
 /** A soil of ASABE D497. */
 export type SoilClass = keyof typeof d497SoilClasses.rows;
@@ -148,10 +147,7 @@ export function readSoil(input: SoilTraction, path: string, working: Working): R
     const coneIndex = readConeIndex(input.coneIndex, `${path}coneIndex`);
     return { construction, slip, coneIndex, wheelNumeric: undefined };
   }
-  const row = rowOf<(typeof rows)[SoilClass]>(rows, input.soil as string);
-  if (row === undefined) {
-    return fail('NO_VALUE_IN_TABLE', `${path}soil`, Object.keys(rows).join(', '), input.soil, 'Give a coneIndex.');
-  }
+  const row = listed<(typeof rows)[SoilClass]>(rows, input.soil, `${path}soil`);
   working.cite(source);
   return { construction, slip, coneIndex: row.cone_index_kpa, wheelNumeric: row.wheel_numeric };
 }
@@ -160,8 +156,7 @@ function readConeIndex(input: ConeIndex | undefined, path: string): number {
   const unit = readChoice(input, ['kPa', 'psi'], path);
   const value = (input as { readonly [unit: string]: unknown })[unit];
   const remedy = 'Saturated mud, near 0, and pavement are no soil for D497.';
-  const read = readNumber(value, `${path}.${unit}`, 0, unit === 'kPa' ? 10_000 : 1500, remedy);
-  if (read === 0) fail('NOT_POSITIVE', `${path}.${unit}`, 'a number above 0', read, remedy);
+  const read = readAboveZero(value, `${path}.${unit}`, unit === 'kPa' ? 10_000 : 1500, remedy);
   return unit === 'kPa' ? read : read * KPA_PER_PSI;
 }
 

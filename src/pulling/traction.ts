@@ -1,11 +1,10 @@
 import { fail } from '../errors.js';
 import { checkObject, checkOneOf } from '../input-checks.js';
 import { tractionCoefficients } from '../tables/generated/traction-coefficients.js';
-import { rowOf } from '../tables/rating-table.js';
 import { type Note, plainNote } from '../working/note.js';
 import type { Provenance } from '../working/source.js';
 import type { Working } from '../working/step.js';
-import { readChoice, readNumber } from './read.js';
+import { listed, readChoice, readNumber } from './read.js';
 import { type RollingResistance, readRolling } from './resistance/rolling.js';
 import {
   type ReadTire,
@@ -97,12 +96,12 @@ function bySurface(surface: string, drive: Drive, working: Working): Coefficient
   const { rows, source } = tractionCoefficients;
   const gear = drive === 'tracks' ? 'tracks' : 'rubber-tires';
   type Row = { readonly low: number; readonly high: number; readonly provenance?: Provenance };
-  const row = rowOf<{ readonly [gear: string]: Row }>(rows, surface)?.[gear];
-  if (row === undefined) {
-    const listed = Object.entries(rows).flatMap(([name, gears]) => (gear in gears ? [name] : []));
-    const remedy = `No other surface is listed for ${gear}: give a coefficient.`;
-    return fail('NO_VALUE_IN_TABLE', 'traction.surface', listed.join(', '), surface, remedy);
-  }
+  // the rows of this gear alone, so that a refusal names the surfaces it has
+  const ofGear = Object.entries<{ readonly [gear: string]: Row }>(rows).flatMap(([name, gears]) => {
+    const row = gears[gear];
+    return row === undefined ? [] : [[name, row] as const];
+  });
+  const row = listed<Row>(Object.fromEntries(ofGear), surface, 'traction.surface');
   const { low, high, provenance = source.provenance } = row;
   working.cite({ ...source, provenance });
   return { low, high, gross: true };

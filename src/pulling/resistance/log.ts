@@ -2,10 +2,9 @@ import { fail } from '../../errors.js';
 import { checkOneOf } from '../../input-checks.js';
 import type { QuantityInput } from '../../quantities/quantity.js';
 import { logSkidCoefficients } from '../../tables/generated/log-skid-coefficients.js';
-import { rowOf } from '../../tables/rating-table.js';
 import { type Note, plainNote } from '../../working/note.js';
 import type { SourceRef } from '../../working/source.js';
-import { readChoice, readNumber } from '../read.js';
+import { listed, readChoice, readNumber } from '../read.js';
 import { readAngle } from '../tractor.js';
 import { gradeOf, type Pulled, type Resistance } from './pulled.js';
 
@@ -102,11 +101,8 @@ function readFriction({ friction, lift }: LogLoad, working: Pulled['working']): 
     return { low: μ, high: μ, ofFullWeight: false };
   }
   const { rows, source } = logSkidCoefficients;
-  const row = rowOf<(typeof rows)[LogCondition]>(rows, condition);
   const path = 'friction.condition';
-  if (row === undefined) {
-    return fail('NO_VALUE_IN_TABLE', path, Object.keys(rows).join(', '), condition, 'Give a coefficient.');
-  }
+  const row = listed<(typeof rows)[LogCondition]>(rows, condition, path);
   const ofFullWeight = row.basis === 'full log weight';
   if (ofFullWeight && (condition === 'one-end-lifted') !== (lift === 'one-end')) {
     const expected = lift === 'none' ? 'a condition of a whole log' : 'one-end-lifted or bare-soil-design';

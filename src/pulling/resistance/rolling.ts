@@ -1,13 +1,11 @@
-import { fail } from '../../errors.js';
 import { inUnit } from '../../quantities/convert.js';
 import type { QuantityInput, QuantityLike } from '../../quantities/quantity.js';
 import { readQuantity } from '../../quantities/read.js';
 import { rollingResistance } from '../../tables/generated/rolling-resistance.js';
 import { tirePenetrationResistance } from '../../tables/generated/tire-penetration-resistance.js';
-import { rowOf } from '../../tables/rating-table.js';
 import type { Provenance } from '../../working/source.js';
 import type { Working } from '../../working/step.js';
-import { readChoice, readNumber } from '../read.js';
+import { listed, readChoice, readNumber } from '../read.js';
 
 /** A surface of the table of rolling resistance. */
 export type RollingSurface = keyof typeof rollingResistance.rows;
@@ -53,10 +51,7 @@ export function readRolling(rolling: RollingResistance, path: string, working: W
 /** Where several sources list a surface, the widest range of them all. */
 function bySurface(surface: string, path: string, working: Working): ReadRolling {
   const { rows, source } = rollingResistance;
-  const found = rowOf<{ readonly [origin: string]: Row }>(rows, surface);
-  if (found === undefined) {
-    return fail('NO_VALUE_IN_TABLE', path, Object.keys(rows).join(', '), surface, 'Give a penetration or coefficient.');
-  }
+  const found = listed<{ readonly [origin: string]: Row }>(rows, surface, path);
   const entries = Object.values(found);
   const low = Math.min(...entries.map((row) => row.low_lb_per_short_ton));
   const high = Math.max(...entries.map((row) => row.high_lb_per_short_ton));

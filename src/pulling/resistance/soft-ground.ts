@@ -1,7 +1,6 @@
-import { fail } from '../../errors.js';
 import { softGroundPullFractions } from '../../tables/generated/soft-ground-pull-fractions.js';
-import { rowOf } from '../../tables/rating-table.js';
 import { type Note, plainNote } from '../../working/note.js';
+import { listed } from '../read.js';
 import { gradeOf, type Pulled, type Resistance } from './pulled.js';
 
 /** A vehicle that still rolls, on ground that gives. */
@@ -13,10 +12,7 @@ export interface SoftGroundLoad {
 /** R = fraction · W + W · sin α. */
 export function softGround({ surface }: SoftGroundLoad, pulled: Pulled): Resistance {
   const { rows, source } = softGroundPullFractions;
-  const row = rowOf<{ readonly part: number; readonly of: number }>(rows, surface);
-  if (row === undefined) {
-    return fail('NO_VALUE_IN_TABLE', 'surface', Object.keys(rows).join(', '), surface, "Use the kind 'rolling'.");
-  }
+  const row = listed<{ readonly part: number; readonly of: number }>(rows, surface, 'surface');
   const { weight, force, working } = pulled;
   const ground = (weight * row.part) / row.of;
   working.step('load', 'R ground', `${row.part}/${row.of} · W`, { W: force(weight) }, force(ground));

@@ -5,7 +5,6 @@ export const d497TractiveConstants = {
     edition: 'edition not recalled',
     clause: 'traction: GTR, MRR and the wheel numeric',
     provenance: 'memory',
-    note: 'GTR = gross_most (1 - exp(-gross_numeric_rate Bn)) (1 - exp(-gross_slip_rate s)) + gross_offset; MRR = motion_numeric/Bn + motion_offset + motion_slip s/sqrt(Bn); Bn = CI b d/W (1 + deflection_factor delta/h)/(1 + width_factor b/d)',
   },
   rows: {
     'bias': { gross_most: 0.88, gross_numeric_rate: 0.1, gross_slip_rate: 7.5, gross_offset: 0.04, motion_numeric: 1, motion_offset: 0.04, motion_slip: 0.5, deflection_factor: 5, width_factor: 3, usual_deflection_ratio: 0.2 },

@@ -5,7 +5,6 @@ export const rollingResistance = {
     edition: 'edition not recalled',
     clause: 'rolling resistance',
     provenance: 'memory',
-    note: '20 lb per short ton is 1 percent of the weight',
   },
   rows: {
     'concrete-or-asphalt': {
