@@ -45,6 +45,10 @@ const BUDGETS: readonly Budget[] = [
   { target: 15, names: ['proposeTieDowns'] },
   { target: 8, names: ['tieDownLength'] },
   { target: 8, names: ['chainStiffness'] },
+  { target: 8, limit: 12, names: ['availablePull'] },
+  { target: 8, limit: 8.6, names: ['pullResistance'] },
+  { target: 8, names: ['tireTraction'] },
+  { target: 8, names: ['logMass'] },
   { target: 15, names: ['drawSecurement'] },
   { target: 90, names: ['*'] },
 ];

@@ -106,7 +106,7 @@ export interface AvailablePull extends ResultBase<'availablePull'> {
  *   hitch: { height: '15 in' },
  *   traction: { coefficient: 0.55, kind: 'net' },
  *   rolling: { coefficient: 0.05 },
- * }).pull.value.toFixed(0)
+ * }).pull?.value.toFixed(0)
  * // => '1306'
  */
 export function availablePull(input: AvailablePullInput): AvailablePull {

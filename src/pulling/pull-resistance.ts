@@ -1,7 +1,6 @@
 import { fail } from '../errors.js';
 import { checkObject, checkOneOf } from '../input-checks.js';
-import { inUnit } from '../quantities/convert.js';
-import type { Quantity, QuantityInput } from '../quantities/quantity.js';
+import { Quantity, type QuantityInput } from '../quantities/quantity.js';
 import { ratedLoadIn } from '../quantities/rated.js';
 import { readPositive } from '../quantities/read.js';
 import { sharedUnits } from '../quantities/shared-units.js';
@@ -106,14 +105,14 @@ export function pullResistance(input: PullResistanceInput): PullResistance {
   const slope = onSlope ? readSlope(input.slope, working) : 0;
   const rolling = input.kind === 'rolling' ? readRolling(input.rolling, 'rolling', working) : undefined;
   const unit = sharedUnits(input.units, [mass, rolling?.given]) === 'us' ? 'lbf' : 'kN';
-  const force = (newtons: number): Force => inUnit({ value: newtons, unit: 'N' }, unit);
-  const pulled: Pulled = { weight: ratedLoadIn(mass, 'N').value, slope, force, working };
+  const force = (value: number): Force => new Quantity(value, unit);
+  const pulled: Pulled = { weight: ratedLoadIn(mass, unit).value, slope, force, working };
   working.step('load', 'W', 'm · g', { m: mass }, force(pulled.weight));
   const { low, high, onHitch } = resistanceOf(input, pulled, rolling);
 
   if (low < 0) working.cautions.push(OVERRUNS);
   const fallLine = input.tackle === undefined ? undefined : fallLineOf(input.tackle, high, pulled);
-  const pullAt = (newtons: number): Force | null => (newtons < 0 ? null : force(newtons));
+  const pullAt = (value: number): Force | null => (value < 0 ? null : force(value));
   return makeResult(
     'pullResistance',
     {

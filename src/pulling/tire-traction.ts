@@ -132,9 +132,6 @@ export function tireTraction(
 /** Past this slip the equations are not used here. */
 const MOST_SLIP = 0.3;
 
-/** One pound per square inch in kPa: 1 lbf / (1 in)², exact factors. */
-const KPA_PER_PSI = 4.4482216152605 / 0.64516;
-
 /** Reads soil and slip; errors name the field after `path`, which ends with a dot or is empty. */
 export function readSoil(input: SoilTraction, path: string, working: Working): ReadSoil {
   checkOneOf(input.construction, ['bias', 'radial'], `${path}construction`);
@@ -157,7 +154,8 @@ function readConeIndex(input: ConeIndex | undefined, path: string): number {
   const value = (input as { readonly [unit: string]: unknown })[unit];
   const remedy = 'Saturated mud, near 0, and pavement are no soil for D497.';
   const read = readAboveZero(value, `${path}.${unit}`, unit === 'kPa' ? 10_000 : 1500, remedy);
-  return unit === 'kPa' ? read : read * KPA_PER_PSI;
+  // 1 psi = 1 lbf / (1 in)², exact factors
+  return unit === 'kPa' ? read : (read * 4.4482216152605) / 0.64516;
 }
 
 /** Reads the size of a tire; errors name the field after `path`. */

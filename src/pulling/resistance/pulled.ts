@@ -1,16 +1,16 @@
 import type { Quantity } from '../../quantities/quantity.js';
 import type { Working } from '../../working/step.js';
 
-/** What every kind of resistance starts from: the weight in newtons, the slope in radians, uphill positive. */
+/** What every kind of resistance starts from: the weight in the unit of the answer, the slope in radians, uphill positive. */
 export interface Pulled {
   readonly weight: number;
   readonly slope: number;
-  /** Newtons in the unit of the answer. */
-  readonly force: (newtons: number) => Quantity<'lbf' | 'kN'>;
+  /** A number as a force in that unit. */
+  readonly force: (value: number) => Quantity<'lbf' | 'kN'>;
   readonly working: Working;
 }
 
-/** A resistance in newtons, from one end of what the sources give to the other; below zero the load pushes. */
+/** A resistance in the same unit, from one end of what the sources give to the other; below zero the load pushes. */
 export interface Resistance {
   readonly low: number;
   readonly high: number;
