@@ -252,8 +252,8 @@ const EXPRESSIONS: Readonly<Record<PullLimitName, string>> = {
   traction: '(Σ net · R driven − Σ f · R undriven − W · sin α) / cos β',
   'engine-power': '(F less what its own wheels take − W · sin α) / cos β',
   'thrust-limit': '(thrust limit − Σ f · R − W · sin α) / cos β',
-  'front-lift': 'where R_f = 0',
-  'rear-lift': 'where R_r = 0',
+  'front-lift': 'the pull at which R_f = 0',
+  'rear-lift': 'the pull at which R_r = 0',
 };
 
 function showLimits(working: Working, limits: readonly Limit[], grip: Grip, force: (newtons: number) => Force): void {
