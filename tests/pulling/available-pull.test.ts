@@ -173,7 +173,7 @@ describe('grip on soil by D497', () => {
 
   /** D497 typed again: net ratio at slip s, and free rolling, of one of two tires under the load of an axle in lbf. */
   function ratios(axleLoad: number, b: number, d: number, s: number): { readonly net: number; readonly free: number } {
-    const kN = (axleLoad / 2) * 0.0044482216;
+    const kN = (axleLoad / 2) * 0.0044482216152605; // exact by definition
     const Bn = ((1200 * (b * 0.0254) * (d * 0.0254)) / kN) * (2 / (1 + (3 * b) / d));
     const net = 0.88 * (1 - Math.exp(-0.1 * Bn)) * (1 - Math.exp(-7.5 * s)) - 1 / Bn - (0.5 * s) / Math.sqrt(Bn);
     return { net, free: 1 / Bn + 0.04 };
@@ -199,6 +199,28 @@ describe('grip on soil by D497', () => {
       slope,
     });
     expect(all.pull?.value).toBeCloseTo(both.pull, 5);
+  });
+
+  it('finds it under a steep chain too, where the pull presses the tractor down to a multiple of its grip at rest', () => {
+    // all driven: at rest about 0.6 W; P cos 50° = NTR (W + P sin 50°) with NTR near 0.55 gives 2.5 W
+    const hitch = { height: '15 in', behindAxle: '-18 in' } as const;
+    const result = availablePull({
+      ...soilBase,
+      hitch,
+      tractor: { ...tractor, drive: 'all-wheels' },
+      chainAngle: { belowTractorLine: '50 deg' },
+      traction: { ...firm, tires },
+    });
+    expect(result.governs).toBe('traction');
+    const expected = byMoments({
+      fr: ratios(result.frontReaction.value, 7, 24, 0.15).net,
+      re: ratios(result.rearReaction.value, 11, 42, 0.15).net,
+      h: 15,
+      c: -18,
+      below: 50,
+    });
+    expect(result.pull?.value).toBeCloseTo(expected.pull, 5);
+    expect(expected.pull).toBeGreaterThan(1.5 * 3300);
   });
 
   it('asks for the tires with a cone index', () => {

@@ -313,6 +313,13 @@ describe('a tackle', () => {
     expect(tackle(10, 1)().fallLine?.value).toBeCloseTo(20_000, 9);
   });
 
+  it('works on what is counted on, the high end of a range', () => {
+    // firm smooth earth, from memory: 50 to 70 lb per ton; (70 + 7) / 2
+    const tackle = { sheaves: 1, mechanicalAdvantage: 2 };
+    const cart = { kind: 'rolling', mass: '2000 lb', rolling: { surface: 'firm-smooth-earth' }, tackle } as const;
+    expect(pullResistance(cart).fallLine?.value).toBeCloseTo(38.5, 9);
+  });
+
   it('has no line force where the load overruns', () => {
     const tackle = { sheaves: 1, mechanicalAdvantage: 2 };
     const cart = { kind: 'rolling', mass: '1 t', rolling: { coefficient: 0 }, slope: '-5 deg', tackle } as const;
