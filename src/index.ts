@@ -54,11 +54,11 @@ export {
   type AvailablePull,
   type AvailablePullInput,
   availablePull,
-  type HitchPoint,
   type PullLimit,
   type PullLimitName,
 } from './pulling/available-pull.js';
 export type { DrawbarPowerCase, Engine } from './pulling/engine.js';
+export type { ChainAngle, Hitch, HitchKind } from './pulling/hitch.js';
 export { type GreenWood, type LogMass, type LogMassInput, logMass } from './pulling/log-mass.js';
 export {
   type PullResistance,

@@ -1,8 +1,7 @@
 import { fail } from '../errors.js';
 import { checkObject } from '../input-checks.js';
 import { inUnit } from '../quantities/convert.js';
-import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/quantity.js';
-import { readPositive, readQuantity } from '../quantities/read.js';
+import type { Quantity, QuantityInput } from '../quantities/quantity.js';
 import { sharedUnits } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
 import { STAND_CLEAR } from '../working/cautions.js';
@@ -11,35 +10,21 @@ import { makeResult, type ResultBase } from '../working/result.js';
 import type { SourceRef } from '../working/source.js';
 import { Working } from '../working/step.js';
 import { type Engine, type ReadEngine, readEngine } from './engine.js';
-import { axleLoads, type ChainPull, type PullBalance, pullBalance, searchPull, solvePull } from './pull-balance.js';
-import { readChoice } from './read.js';
+import { type ChainAngle, type Hitch, readHitch } from './hitch.js';
+import { axleLoads, type PullBalance, pullBalance, searchPull, solvePull } from './pull-balance.js';
 import type { RollingResistance } from './resistance/rolling.js';
 import { type Grip, type GripRatios, readTraction, type Traction } from './traction.js';
-import { type Drive, readAngle, readSlope, readTractor, type Tractor } from './tractor.js';
-
-/** Where the chain is hooked to the tractor. */
-export interface HitchPoint {
-  /** Above the ground, not above the axle. */
-  readonly height: QuantityInput<'length'>;
-  /** Behind the rear axle; needed where the chain slopes. */
-  readonly behindAxle?: QuantityInput<'length'>;
-  /** Ahead of the front axle: the tractor pulls in reverse. */
-  readonly aheadOfFrontAxle?: QuantityInput<'length'>;
-  /** As for {@link hitchStability}; a `'front-hitch'` pulls in reverse, other kinds make no difference here. */
-  readonly kind?: string;
-}
+import { type Drive, readSlope, readTractor, type Tractor } from './tractor.js';
 
 export interface AvailablePullInput {
   readonly tractor: Tractor;
-  readonly hitch: HitchPoint;
+  readonly hitch: Hitch;
   readonly traction: Traction;
   /** Of the tractor itself; needed beside a gross coefficient, undriven wheels or an engine. */
   readonly rolling?: RollingResistance;
   readonly engine?: Engine;
-  /** How far the chain goes down from the hitch to the load; left out, along the ground. */
-  readonly chainAngle?:
-    | { readonly belowTractorLine: QuantityInput<'angle'> }
-    | { readonly belowHorizontal: QuantityInput<'angle'> };
+  /** Left out, along the ground. */
+  readonly chainAngle?: ChainAngle;
   /** Nose up positive; left out, level. */
   readonly slope?: QuantityInput<'angle'>;
   readonly units?: UnitSystem;
@@ -84,7 +69,8 @@ export interface AvailablePull extends ResultBase<'availablePull'> {
  *
  * @param input.tractor `{ mass, frontAxleMass or centerOfGravityAhead, wheelbase, drive }`, on a slope with its
  * `centerOfGravityHeight`
- * @param input.hitch `{ height, behindAxle }`, above the GROUND; with `aheadOfFrontAxle` it pulls in reverse
+ * @param input.hitch kind, and height above the GROUND; `behindAxle` where the chain slopes. On a front hitch the tractor
+ * pulls in reverse, with `aheadOfFrontAxle`. Whether a chain may be hooked there is {@link hitchStability}
  * @param input.traction `{ surface }` of the table; `{ coefficient, kind: 'gross' | 'net' }`; or `{ soil, slip, construction,
  * tires? }` by ASABE D497, with `coneIndex` in place of the soil
  * @param input.rolling of the tractor: `{ surface }`, `{ penetration }` or `{ coefficient }`; not beside D497
@@ -103,7 +89,7 @@ export interface AvailablePull extends ResultBase<'availablePull'> {
  * @example
  * availablePull({
  *   tractor: { mass: '3300 lb', frontAxleMass: '1155 lb', wheelbase: '64 in', drive: 'rear-wheels' },
- *   hitch: { height: '15 in' },
+ *   hitch: { kind: 'drawbar', height: '15 in' },
  *   traction: { coefficient: 0.55, kind: 'net' },
  *   rolling: { coefficient: 0.05 },
  * }).pull?.value.toFixed(0)
@@ -118,11 +104,11 @@ export function availablePull(input: AvailablePullInput): AvailablePull {
     const remedy = 'On a slope it shifts load from axle to axle.';
     fail('MISSING_FIELD', 'tractor.centerOfGravityHeight', 'its height, on a slope', undefined, remedy);
   }
-  const { chain, given } = readHitchPoint(input, slope, working);
+  const chain = readHitch(input.hitch, input.chainAngle, slope, working);
   const engine = input.engine === undefined ? undefined : readEngine(input.engine, working);
   const thrustIsGiven = engine?.byPower?.at === 'ground' || engine?.thrustLimit !== undefined;
   const traction = readTraction(input.traction, input.rolling, tractor.drive, thrustIsGiven, working);
-  const units = sharedUnits(input.units, [...tractor.given, ...given, ...(engine?.given ?? [])]);
+  const units = sharedUnits(input.units, [...tractor.given, ...chain.given, ...(engine?.given ?? [])]);
   const unit = units === 'us' ? 'lbf' : 'kN';
   const force = (newtons: number): Force => inUnit({ value: newtons, unit: 'N' }, unit);
 
@@ -265,55 +251,8 @@ function showLimits(working: Working, limits: readonly Limit[], grip: Grip, forc
   }
 }
 
-interface ReadHitchPoint {
-  readonly chain: ChainPull;
-  readonly given: readonly (QuantityLike | undefined)[];
-}
-
-function readHitchPoint({ hitch, chainAngle }: AvailablePullInput, slope: number, working: Working): ReadHitchPoint {
-  checkObject(hitch, 'hitch', '{ height, behindAxle }');
-  const { behindAxle, aheadOfFrontAxle, kind } = hitch;
-  const height = readPositive(hitch.height, 'length', 'hitch.height');
-  const forward = kind === 'front-hitch' || aheadOfFrontAxle !== undefined;
-  if (forward && behindAxle !== undefined) {
-    const remedy = 'One chain pulls on one end.';
-    fail('CONFLICTING_FIELDS', 'hitch.behindAxle', 'hitch.aheadOfFrontAxle alone', 'both or the other', remedy);
-  }
-  const [field, input] = forward ? ['aheadOfFrontAxle', aheadOfFrontAxle] : ['behindAxle', behindAxle];
-  const beyond = input === undefined ? undefined : readQuantity(input, 'length', `hitch.${field}`);
-  const below = readChainAngle(chainAngle, forward ? slope : -slope, working);
-  if (below !== 0 && beyond === undefined) {
-    const remedy = 'Measure it along the ground.';
-    fail('MISSING_FIELD', `hitch.${field}`, 'its distance, for the chain slopes', undefined, remedy);
-  }
-  const meters = (length: QuantityLike) => inUnit(length, 'm').value;
-  return {
-    chain: { height: meters(height), beyond: beyond === undefined ? 0 : meters(beyond), forward, below },
-    given: [height, beyond],
-  };
-}
-
-/** Below the line of the tractor, in radians; from the horizontal, the slope of that line is added. */
-function readChainAngle(angle: AvailablePullInput['chainAngle'], lineAbove: number, working: Working): number {
-  if (angle === undefined) {
-    working.assumptions.push(CHAIN_ALONG_GROUND);
-    return 0;
-  }
-  const reference = readChoice(angle, ['belowTractorLine', 'belowHorizontal'], 'chainAngle');
-  const input = (angle as { readonly [name: string]: unknown })[reference];
-  const read = readAngle(input as QuantityInput<'angle'>, `chainAngle.${reference}`);
-  const below = reference === 'belowHorizontal' ? read + lineAbove : read;
-  if (Math.abs(below) < Math.PI / 2 - 1e-9) return below;
-  const received = `${new Quantity((below * 180) / Math.PI, 'deg')}`;
-  return fail('IMPOSSIBLE_GEOMETRY', 'chainAngle', 'a chain that leads away', received, 'Check it against the slope.');
-}
-
 const STATICS: SourceRef = { document: 'Statics of a tractor that pulls, about its wheels', provenance: 'derived' };
 
-const CHAIN_ALONG_GROUND: Note = /* @__PURE__ */ plainNote(
-  'CHAIN_ALONG_GROUND',
-  'No chain angle given: the chain runs along the ground under the tractor.',
-);
 const ENGINE_NOT_CHECKED: Note = /* @__PURE__ */ plainNote(
   'ENGINE_NOT_CHECKED',
   'Nothing given about the engine or the gear: whether they can push so hard is not checked.',

@@ -1,16 +1,8 @@
+import type { PullOnTractor } from './pull-on-tractor.js';
 import type { ReadTractor } from './tractor.js';
 
-/** How the chain pulls on the tractor, in meters and radians. */
-export interface ChainPull {
-  /** Of the hitch above the ground. */
-  readonly height: number;
-  /** Of the hitch beyond the axle at its end of the tractor. */
-  readonly beyond: number;
-  /** At the front: the tractor pulls in reverse. */
-  readonly forward: boolean;
-  /** β, down from the line of the tractor to the load. */
-  readonly below: number;
-}
+/** How the chain pulls on the tractor. */
+type ChainPull = Pick<PullOnTractor, 'height' | 'beyond' | 'forward' | 'below'>;
 
 /**
  * What the axles carry as a straight line over the pull, in newtons: `near` the one at the hitch, `far` the other. Moments

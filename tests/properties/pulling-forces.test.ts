@@ -44,7 +44,7 @@ function inputOf(pull: Pull, units: 'us' | 'si'): AvailablePullInput {
       centerOfGravityHeight: length(pull.high),
       drive: pull.drive,
     },
-    hitch: { height: length(pull.hitch), behindAxle: length(pull.behind) },
+    hitch: { kind: 'drawbar', height: length(pull.hitch), behindAxle: length(pull.behind) },
     traction: { coefficient: pull.μ, kind: pull.kind },
     rolling: { coefficient: pull.f },
     slope: quantity(pull.slope, 'deg'),
@@ -195,7 +195,7 @@ const tractor = {
   centerOfGravityHeight: '28 in',
   drive: 'rear-wheels',
 };
-const place = { tractor, hitch: { height: '15 in', behindAxle: '9 in' }, slope: '5 deg', units: 'us' };
+const place = { tractor, hitch: { kind: 'drawbar', height: '15 in', behindAxle: '9 in' }, slope: '5 deg', units: 'us' };
 const tire = { sectionWidth: '11 in', diameter: '42 in', deflectionRatio: 0.2 };
 const functions: [name: string, call: (input: never) => unknown, good: object][] = [
   [

@@ -11,7 +11,12 @@ const tractor = {
   drive: 'rear-wheels',
 } as const;
 const net = { coefficient: 0.55, kind: 'net' } as const;
-const base = { tractor, hitch: { height: '15 in' }, traction: net, rolling: { coefficient: 0.05 } } as const;
+const base = {
+  tractor,
+  hitch: { kind: 'drawbar', height: '15 in' },
+  traction: net,
+  rolling: { coefficient: 0.05 },
+} as const;
 
 const pounds = (input: AvailablePullInput) => availablePull(input).pull?.value ?? Number.NaN;
 const limit = (result: AvailablePull, name: string) => result.limits.find((each) => each.limit === name)?.pull?.value;
@@ -66,7 +71,7 @@ describe('grip', () => {
   ])('balances forces and moments about the center of gravity: %j', ({ slope, below, c, h }) => {
     const place = {
       slope: { value: slope, unit: 'deg' },
-      hitch: { height: { value: h, unit: 'in' }, behindAxle: { value: c, unit: 'in' } },
+      hitch: { kind: 'drawbar', height: { value: h, unit: 'in' }, behindAxle: { value: c, unit: 'in' } },
       chainAngle: { belowTractorLine: { value: below, unit: 'deg' } },
     } as const;
     const rearDriven = availablePull({ ...base, ...place });
@@ -203,7 +208,7 @@ describe('grip on soil by D497', () => {
 
   it('finds it under a steep chain too, where the pull presses the tractor down to a multiple of its grip at rest', () => {
     // all driven: at rest about 0.6 W; P cos 50° = NTR (W + P sin 50°) with NTR near 0.55 gives 2.5 W
-    const hitch = { height: '15 in', behindAxle: '-18 in' } as const;
+    const hitch = { kind: 'frame', height: '15 in', behindAxle: '-18 in' } as const;
     const result = availablePull({
       ...soilBase,
       hitch,
@@ -316,7 +321,11 @@ describe('what the engine pushes with', () => {
 describe('an axle that lifts', () => {
   it('governs at a high hitch on ground that grips, and says that it is no pull to use', () => {
     // P_lift = 3300 · 22.4 / 34 = 2174 lb
-    const high = availablePull({ ...base, hitch: { height: '34 in' }, traction: { coefficient: 0.8, kind: 'net' } });
+    const high = availablePull({
+      ...base,
+      hitch: { kind: 'top-link', height: '34 in' },
+      traction: { coefficient: 0.8, kind: 'net' },
+    });
     expect(high.governs).toBe('front-lift');
     expect(high.pull?.value).toBeCloseTo((3300 * 22.4) / 34, 6);
     expect(high.frontReaction.value).toBeCloseTo(0, 9);
@@ -334,7 +343,7 @@ describe('an axle that lifts', () => {
   });
 
   it('is the rear one in reverse, where the pull takes the grip away', () => {
-    const hitch = { height: '15 in', aheadOfFrontAxle: '20 in' } as const;
+    const hitch = { kind: 'front-hitch', height: '15 in', aheadOfFrontAxle: '20 in' } as const;
     const result = availablePull({ ...base, hitch, rolling: { coefficient: 0 } });
     expect(result.limits.map((each) => each.limit)).toEqual(['traction', 'rear-lift']);
     expect(limit(result, 'rear-lift')).toBeCloseTo((3300 * 41.6) / 15, 6);
@@ -348,7 +357,7 @@ describe('an axle that lifts', () => {
   it('is the one at the hitch where the chain leads up steeply', () => {
     const up = {
       chainAngle: { belowTractorLine: '-60 deg' },
-      hitch: { height: '15 in', behindAxle: '20 in' },
+      hitch: { kind: 'drawbar', height: '15 in', behindAxle: '20 in' },
     } as const;
     const result = availablePull({ ...base, ...up, tractor: { ...tractor, drive: 'all-wheels' } });
     expect(result.limits.map((each) => each.limit)).toEqual(['traction', 'front-lift', 'rear-lift']);
@@ -359,7 +368,7 @@ describe('an axle that lifts', () => {
     // hitch well ahead of the rear axle, chain 80 deg down: h cos β + c sin β < 0, and cos β < 0.55 sin β
     const down = {
       chainAngle: { belowTractorLine: '80 deg' },
-      hitch: { height: '15 in', behindAxle: '-20 in' },
+      hitch: { kind: 'frame', height: '15 in', behindAxle: '-20 in' },
     } as const;
     const all = { ...tractor, drive: 'all-wheels' } as const;
     expect(issueOf(() => availablePull({ ...base, ...down, tractor: all }))).toMatchObject({
@@ -401,7 +410,7 @@ describe('a tractor that does not stand or move', () => {
 });
 
 describe('the chain', () => {
-  const hitch = { height: '18 in', behindAxle: '9 in' } as const;
+  const hitch = { kind: 'drawbar', height: '18 in', behindAxle: '9 in' } as const;
 
   it('is along the ground where no angle is given, and the working says so', () => {
     expect(codes(availablePull(base).assumptions)).toEqual([
@@ -419,17 +428,18 @@ describe('the chain', () => {
     const line = pounds({ ...up, chainAngle: { belowTractorLine: '5 deg' } });
     expect(pounds({ ...up, chainAngle: { belowHorizontal: '15 deg' } })).toBeCloseTo(line, 8);
     // in reverse the chain leads the other way: the line goes up by 10 deg
-    const reverse = { ...up, hitch: { height: '18 in', aheadOfFrontAxle: '9 in' } } as const;
+    const reverse = { ...up, hitch: { kind: 'front-hitch', height: '18 in', aheadOfFrontAxle: '9 in' } } as const;
     const same = pounds({ ...reverse, chainAngle: { belowTractorLine: '5 deg' } });
     expect(pounds({ ...reverse, chainAngle: { belowHorizontal: '-5 deg' } })).toBeCloseTo(same, 8);
   });
 
   it.each([
     [{ hitch: undefined }, 'MISSING_FIELD', 'hitch'],
-    [{ hitch: { height: '0 in' } }, 'NOT_POSITIVE', 'hitch.height'],
+    [{ hitch: { kind: 'drawbar', height: '0 in' } }, 'NOT_POSITIVE', 'hitch.height'],
+    [{ hitch: { height: '15 in' } }, 'MISSING_FIELD', 'hitch.kind'],
     [{ chainAngle: { belowTractorLine: '5 deg' } }, 'MISSING_FIELD', 'hitch.behindAxle'],
-    [{ hitch: { ...hitch, aheadOfFrontAxle: '9 in' } }, 'CONFLICTING_FIELDS', 'hitch.behindAxle'],
-    [{ chainAngle: {} }, 'MISSING_FIELD', 'chainAngle'],
+    [{ hitch: { ...hitch, aheadOfFrontAxle: '9 in' } }, 'CONFLICTING_FIELDS', 'hitch.aheadOfFrontAxle'],
+    [{ chainAngle: {} }, 'MISSING_FIELD', 'chainAngle.belowTractorLine'],
     [{ hitch, chainAngle: { belowTractorLine: '90 deg' } }, 'IMPOSSIBLE_GEOMETRY', 'chainAngle.belowTractorLine'],
     [{ hitch, slope: '-20 deg', chainAngle: { belowHorizontal: '75 deg' } }, 'IMPOSSIBLE_GEOMETRY', 'chainAngle'],
     [
@@ -442,7 +452,7 @@ describe('the chain', () => {
     [{ traction: { coefficient: 0.5 } }, 'MISSING_FIELD', 'traction.kind'],
     [{ traction: { coefficient: 55, kind: 'net' } }, 'TOO_LARGE', 'traction.coefficient'],
     [{ traction: { surface: 'moon' } }, 'NO_VALUE_IN_TABLE', 'traction.surface'],
-    [{ hitch: { height: '40 cm' } }, 'UNITS_REQUIRED', 'units'],
+    [{ hitch: { kind: 'drawbar', height: '40 cm' } }, 'UNITS_REQUIRED', 'units'],
   ])('refuses %j', (change, code, path) => {
     expect(issueOf(() => availablePull({ ...base, ...change } as AvailablePullInput))).toMatchObject({ code, path });
   });

@@ -75,7 +75,7 @@ for (const [percent, total, effective] of [
 // 5. What 310 hp hold at 15 mph. The axles of the machine do not matter to the engine: any will do.
 const hauler = {
   tractor: { mass: '90000 lb', frontAxleMass: '40000 lb', wheelbase: '200 in', drive: 'all-wheels' },
-  hitch: { height: '30 in' },
+  hitch: { kind: 'drawbar', height: '30 in' },
   traction: { coefficient: 0.5, kind: 'net' },
   engine: { power: { hp: 310 }, efficiency: 0.8, speed: '15 mph' },
 } as const;
@@ -141,10 +141,14 @@ const compact = {
   tractor: { mass: '3300 lb', centerOfGravityAhead: '22.4 in', wheelbase: '64 in', drive: 'rear-wheels' },
   traction: { coefficient: 0.55, kind: 'net' },
 } as const;
-const forward = availablePull({ ...compact, hitch: { height: '15 in' }, rolling: { coefficient: 0.05 } });
+const forward = availablePull({
+  ...compact,
+  hitch: { kind: 'drawbar', height: '15 in' },
+  rolling: { coefficient: 0.05 },
+});
 const reverse = availablePull({
   ...compact,
-  hitch: { height: '15 in', aheadOfFrontAxle: '20 in' },
+  hitch: { kind: 'front-hitch', height: '15 in', aheadOfFrontAxle: '20 in' },
   rolling: { coefficient: 0 },
 });
 const forces = { document: 'Constructed checks of the mechanics of pulling', ...derived };
