@@ -52,6 +52,38 @@ export { type Evaluated, evaluateMany } from './evaluate-many.js';
 export { explain, type SheetFormat } from './explain/explain.js';
 export { inWords } from './explain/in-words.js';
 export { type Fit, fits, type Hook } from './hardware/fits.js';
+export {
+  type AvailablePull,
+  type AvailablePullInput,
+  availablePull,
+  type PullLimit,
+  type PullLimitName,
+} from './pulling/available-pull.js';
+export type { DrawbarPowerCase, Engine } from './pulling/engine.js';
+export type { ChainAngle, Hitch, HitchKind } from './pulling/hitch.js';
+export { type GreenWood, type LogMass, type LogMassInput, logMass } from './pulling/log-mass.js';
+export {
+  type PullResistance,
+  type PullResistanceInput,
+  pullResistance,
+  type RollingLoad,
+  type Tackle,
+} from './pulling/pull-resistance.js';
+export type { LogCondition, LogLoad } from './pulling/resistance/log.js';
+export type { MiredLoad, RecoveredLoad } from './pulling/resistance/recovery.js';
+export type { RollingResistance, RollingSurface } from './pulling/resistance/rolling.js';
+export type { SoftGroundLoad } from './pulling/resistance/soft-ground.js';
+export {
+  type ConeIndex,
+  type SoilClass,
+  type SoilTraction,
+  type Tire,
+  type TireTraction,
+  type TractionRatios,
+  tireTraction,
+} from './pulling/tire-traction.js';
+export type { Traction, TractionSurface } from './pulling/traction.js';
+export type { Drive, Tractor } from './pulling/tractor.js';
 export { add, compare, scale, subtract, weightOf } from './quantities/arithmetic.js';
 export {
   cm,

@@ -45,8 +45,12 @@ const BUDGETS: readonly Budget[] = [
   { target: 15, names: ['proposeTieDowns'] },
   { target: 8, names: ['tieDownLength'] },
   { target: 8, names: ['chainStiffness'] },
+  { target: 8, limit: 11.7, names: ['availablePull'] },
+  { target: 8, limit: 8.2, names: ['pullResistance'] },
+  { target: 8, names: ['tireTraction'] },
+  { target: 8, names: ['logMass'] },
   { target: 15, names: ['drawSecurement'] },
-  { target: 90, names: ['*'] },
+  { target: 90, limit: 102, names: ['*'] },
 ];
 
 async function bundle(names: readonly string[], from: string) {

@@ -100,6 +100,7 @@ const RULES_FROM_MEMORY: readonly (readonly [what: string, file: string, confirm
     'securement/rules/uk-dvsa-2024/forces.ts',
     'Guidance on securing loads on goods vehicles, December 2024',
   ],
+  ['Density of green wood, 62.4 · G · (1 + MC) lb/ft3', 'pulling/log-mass.ts', 'Wood Handbook, density of green wood'],
   ['Density of steel, 7850 kg/m3', 'chain/chain-mass.ts', 'EN 1993-1-2:2005, 3.2.2(1)'],
   ['Which chain a grab or slip hook takes', 'hardware/fits.ts', 'No rule is known: the marking of the hook decides'],
 ];

@@ -284,6 +284,37 @@ export const english = {
     LOCK_DISPUTED: 'Locked, not lowered and tied down: guidance may accept it, the words of the rule do not.',
     MOUNTING_POINTS_NOT_STATED: 'Not both ends are held: whether the points were made for the purpose.',
     HALF_CREDIT: "A tie-down from vehicle to cargo counts half; the agency's handbook counts it in full.",
+
+    // pulling
+    ENGINE_NOT_CHECKED: 'Nothing given about the engine or the gear: whether they can push so hard is not checked.',
+    LIFT_GOVERNS:
+      'An axle lifts before anything else gives: this pull begins to overturn the tractor, it is not one to use. Hook lower.',
+    RIGGING_NOT_COUNTED:
+      'The ratings of chain, hooks and hitch are not in this: the lowest of them limits the pull too.',
+    STEADY_PULL:
+      'For a slow, steady pull with locked differentials or equal grip on both sides; a jerk is a multiple of it.',
+    TOO_SLOW_FOR_POWER: 'Below 2 km/h the power is not counted: the limit of gear, clutch or relief stands for it.',
+    PTO_POWER_AT_BEST_SLIP: 'The power is taken as PTO power, and the wheels to slip as they do at their best.',
+    CHAIN_ALONG_GROUND: 'No chain angle given: the chain runs along the ground under the tractor.',
+    BARK_LIMBS_MUD: 'Bark, limbs, mud and water in the wood come on top where the density does not count them.',
+    OVERRUNS:
+      'It may run down the slope onto the tractor: a chain cannot hold it back. Brake it, or lower it from above.',
+    CATCHES_ON_A_STUMP:
+      'A log that catches on a stump or rock resists as much as the tractor can pull: stop, do not pull harder.',
+    LOG_CHAIN_ALONG_GROUND: 'No chain angle given: the chain is taken along the ground.',
+    UNIFORM_LOG: 'The log is taken as uniform: half its weight on the ground, half on the hitch.',
+    DIG_OUT_FIRST:
+      'Dig out around wheels and belly to break the suction first: that takes away more than pulling harder.',
+    BREAKS_FREE:
+      'Once free it takes a small part of this pull and jumps toward the tractor: pull slowly, nobody between or beside.',
+    PAST_BALANCE: 'Past its balance it falls by itself: hold it from the other side.',
+    STILL_ROLLS:
+      "From a page of low authority, for a vehicle that still rolls. Buried to the hubs or more it is 'mired', twice to six times a bog.",
+    USUAL_DEFLECTION: 'No deflection ratio given: the tires give by 0.20 of their section height.',
+    NORMALLY_LOADED_TIRES:
+      'No size of tires given: all are taken as loaded normally for their size, as the soil class is meant.',
+    TWO_TIRES_ON_AN_AXLE: 'Each axle is taken to stand on two tires alike, each with half its load.',
+    LEVEL_GROUND: 'No slope given: the ground is taken as level.',
   },
   /** Every word of a calculation sheet that is not data. */
   sheet: {

@@ -434,3 +434,72 @@ describe('load restraint outside the United States', () => {
     expect(item(table, 'heavy-vehicle-tie-down-wll')).toBe(Math.round(5000 * KG_PER_LB));
   });
 });
+
+describe('pulling', () => {
+  it('has the rolling figures of the worksheet within the ranges of the printed table where both list a surface', () => {
+    const rows = rowsOf('rolling-resistance');
+    const both = rows
+      .filter(({ origin }) => origin === 'worksheet')
+      .flatMap((row) => {
+        const printed = find(rows, { surface: row.surface ?? '', origin: 'printed-table' });
+        return printed === undefined ? [] : [{ row, printed }];
+      });
+    expect(both.map(({ row }) => row.surface)).toEqual(['concrete-or-asphalt', 'firm-smooth-earth']);
+    for (const { row, printed } of both) {
+      expect(num(row, 'low_lb_per_short_ton')).toBeGreaterThanOrEqual(num(printed, 'low_lb_per_short_ton'));
+      expect(num(row, 'high_lb_per_short_ton')).toBeLessThanOrEqual(num(printed, 'high_lb_per_short_ton'));
+    }
+  });
+
+  it('has ruts roll as tires that sink in, from 2 to 4 in: 40 + 30 p', () => {
+    const constant = (term: string) =>
+      num(find(rowsOf('tire-penetration-resistance'), { term }) ?? {}, 'lb_per_short_ton');
+    const byFormula = (inches: number) => constant('level-firm-ground') + inches * constant('each-inch-of-penetration');
+    const rut = (surface: string) => num(find(rowsOf('rolling-resistance'), { surface }) ?? {}, 'low_lb_per_short_ton');
+    expect(byFormula(2)).toBe(rut('rutted-dirt-1-to-2-in')); // 100
+    expect(byFormula(4) - rut('rutted-dirt-4-in')).toBe(10); // 160 beside 150
+  });
+
+  it('takes both reductions of recovery as their sum', () => {
+    const removed = (action: string) =>
+      num(find(rowsOf('army-recovery-reductions'), { action }) ?? {}, 'fraction_removed');
+    expect(removed('both')).toBe(removed('power-on-tracks') + removed('pull-opposite-to-entry'));
+  });
+
+  it('has soils of D497 grow softer in cone index and wheel numeric together', () => {
+    const soils = [...rowsOf('d497-soil-classes')].sort((a, b) => num(a, 'cone_index_kpa') - num(b, 'cone_index_kpa'));
+    expect(soils.map(({ soil }) => soil)).toEqual(['soft-or-sandy', 'tilled', 'firm', 'hard']);
+    const numerics = soils.map((row) => num(row, 'wheel_numeric'));
+    expect(numerics).toEqual([...numerics].sort((a, b) => a - b));
+    // one proportion, 22.5 kPa to each, but for firm soil at 21.8
+    for (const row of soils) {
+      expect(Math.abs(num(row, 'cone_index_kpa') / num(row, 'wheel_numeric') / 22.5 - 1), row.soil).toBeLessThan(0.031);
+    }
+  });
+
+  it('loses more power on softer ground, whatever drives, and least on tracks', () => {
+    const share = (tractor: string, surface: string) =>
+      num(find(rowsOf('d497-drawbar-power'), { tractor, surface }) ?? {}, 'drawbar_over_pto');
+    const tractors = ['two-wheel-drive', 'front-wheel-assist', 'four-wheel-drive', 'tracks'];
+    const surfaces = ['concrete', 'firm-soil', 'tilled-soil', 'soft-soil'];
+    for (const tractor of tractors) {
+      const shares = surfaces.map((surface) => share(tractor, surface));
+      expect(shares, tractor).toEqual([...shares].sort((a, b) => b - a));
+    }
+    for (const surface of surfaces) {
+      const shares = tractors.map((tractor) => share(tractor, surface));
+      expect(shares, surface).toEqual([...shares].sort((a, b) => a - b));
+    }
+  });
+
+  it('drags a log with one end up by more than half of the coefficient of a whole one', () => {
+    // of the full weight: 0.3 to 0.5 beside half of 0.5 to 0.8; the raised end is no pure support
+    const log = (condition: string) => find(rowsOf('log-skid-coefficients'), { condition }) ?? {};
+    for (const end of ['low', 'high']) {
+      expect(num(log('one-end-lifted'), end)).toBeGreaterThan(num(log('whole-log-on-soil'), end) / 2);
+    }
+    const design = num(log('bare-soil-design'), 'low');
+    expect(design).toBeGreaterThanOrEqual(num(log('whole-log-on-soil'), 'low'));
+    expect(design).toBeLessThanOrEqual(num(log('whole-log-on-soil'), 'high'));
+  });
+});
