@@ -50,6 +50,15 @@ export { type DrawingOptions, drawSecurement } from './drawing/draw-securement.j
 export { RiggingError, type RiggingErrorCode, type RiggingIssue } from './errors.js';
 export { explain, type SheetFormat } from './explain/explain.js';
 export { type Fit, fits, type Hook } from './hardware/fits.js';
+export {
+  type ChainAngle,
+  type Hitch,
+  type HitchKind,
+  type HitchStability,
+  hitchStability,
+  type Stance,
+} from './pulling/hitch-stability.js';
+export type { Drive, Tractor } from './pulling/tractor.js';
 export { add, compare, scale, subtract, weightOf } from './quantities/arithmetic.js';
 export {
   cm,

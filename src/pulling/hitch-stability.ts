@@ -1,0 +1,563 @@
+import { fail } from '../errors.js';
+import { checkFlag, checkObject, checkOneOf } from '../input-checks.js';
+import { inUnit } from '../quantities/convert.js';
+import { ratioOf } from '../quantities/exact.js';
+import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/quantity.js';
+import { readOptional, readPositive, readQuantity } from '../quantities/read.js';
+import { sharedUnits } from '../quantities/shared-units.js';
+import type { UnitSystem } from '../quantities/units.js';
+import { STAND_CLEAR } from '../working/cautions.js';
+import {
+  type Check,
+  type CheckSubject,
+  failedCheck,
+  governingCheck,
+  metCheck,
+  overallVerdict,
+  ratioCheck,
+  undeterminedCheck,
+  type Verdict,
+} from '../working/check.js';
+import { type Note, note, plainNote, type Words } from '../working/note.js';
+import { makeResult, type ResultBase } from '../working/result.js';
+import type { SourceRef } from '../working/source.js';
+import { Working } from '../working/step.js';
+import { pitchBalance } from './pitch-balance.js';
+import { type GravityShares, type PullOnTractor, sideTipping } from './side-tipping.js';
+import { type ReadTractor, readAngle, readSlope, readTractor, type Tractor } from './tractor.js';
+
+const HITCH_KINDS = [
+  'drawbar',
+  'frame',
+  'attachment',
+  'front-hitch',
+  'three-point-arms',
+  'quick-hitch',
+  'top-link',
+  'axle',
+] as const;
+
+export type HitchKind = (typeof HITCH_KINDS)[number];
+
+/** Where the chain is hooked to the tractor. */
+export interface Hitch {
+  readonly kind: HitchKind;
+  /** Of the point of pull above the ground; not above the axle. */
+  readonly height: QuantityInput<'length'>;
+  /** Of the point of pull behind the rear axle; needed where the chain slopes. */
+  readonly behindAxle?: QuantityInput<'length'>;
+  /** For a front hitch, and an attachment at the front: ahead of the front axle. The tractor pulls in reverse. */
+  readonly aheadOfFrontAxle?: QuantityInput<'length'>;
+  /** For an attachment: whether its subframe is tied into the frame of the tractor. */
+  readonly subframeTiedToFrame?: boolean;
+}
+
+/** How far the chain goes down from the hitch to the load; negative where it goes up. Left out: along the ground. */
+export type ChainAngle =
+  | { readonly belowTractorLine: QuantityInput<'angle'> }
+  | { readonly belowHorizontal: QuantityInput<'angle'> };
+
+/** How it stands: on all wheels, with an axle lifted by the pull, or tipping without any pull. */
+export type Stance = 'stands' | 'front-lifts' | 'rear-lifts' | 'tips-rearward' | 'tips-forward';
+
+type Force = Quantity<'lbf' | 'kN'>;
+type ShortLength = Quantity<'in' | 'mm'>;
+
+export interface HitchStability extends ResultBase<'hitchStability'> {
+  readonly verdict: Verdict;
+  /** Id of the check that decides. */
+  readonly governing: string | null;
+  readonly checks: readonly Check[];
+  /** Under the pull, or without one where none was given. */
+  readonly stance: Stance;
+  /** What the axles carry, square to the ground. Negative: no balance is possible, the axle has lifted. */
+  readonly frontReaction: Force;
+  readonly rearReaction: Force;
+  /** The pull at which an axle lifts; null where no pull of this direction lifts one, zero where it tips without. */
+  readonly liftPull: Force | null;
+  /** For a pull behind the tractor: the friction factor that the wheels need to lift the front before they slip. */
+  readonly frictionToLift?: number;
+  /** With `friction`: what comes first as the pull grows. */
+  readonly first?: 'slips' | 'lifts';
+  /** Greatest height of the hitch for this pull, with the reserve where one was asked for; null: no height is low enough. */
+  readonly greatestHeight?: ShortLength | null;
+  /** The slope, nose up, at which it tips rearward without a pull. */
+  readonly noPullTipAngle?: { readonly fromHorizontal: Quantity<'deg'> };
+  /** The angle, nose up, from which it falls over backward by itself once its front is up, turning about the rear axle. */
+  readonly pointOfNoReturn?: { readonly fromHorizontal: Quantity<'deg'> };
+  readonly hitchToAxle?: 'below' | 'at' | 'above';
+  /** With a side slope or a pull to the side, of a frame rigid across its width: what each side carries. */
+  readonly sides?: { readonly high: Force; readonly low: Force };
+}
+
+/**
+ * Whether a tractor stays on all its wheels under a pull, and where the chain may be hooked.
+ *
+ * For a pull P behind the tractor at height h above the ground and c behind the rear axle, on a slope α (nose up) with
+ * the chain β below the line of the tractor:
+ * R_f = (W · (x · cos α − z · sin α) − P · (h · cos β + c · sin β)) / L, R_r = W · cos α + P · sin β − R_f.
+ * The front lifts at P = W · (x · cos α − z · sin α) / (h · cos β + c · sin β). Reverse pull on a front hitch is the mirror
+ * image of it and unloads the rear axle. The torque of the engine is inside the tractor and does not appear while its
+ * wheels can turn.
+ *
+ * The hitch decides the verdict too, though its rule is guidance and no law: a chain on the three-point arms, the top
+ * link, a quick hitch or the axle fails whatever the forces say. A pull to the side, or a side slope, fails where even
+ * a frame rigid across its width tips, passes where the tractor stands with its front axle free to pivot, and is
+ * undetermined between.
+ *
+ * @param input.tractor as it works; on a slope its center of gravity height is needed, for the sides its track width
+ * @param input.hitch kind, and height above the GROUND; `behindAxle` (or `aheadOfFrontAxle`) where the chain slopes
+ * @param input.pull steady tension of the chain; a jerk is a multiple of it, see {@link shockTension}. Omitted: the pull that
+ * lifts an axle is told, and the verdict stays open
+ * @param input.slope along the tractor, positive nose up; omitted: level, as an assumption
+ * @param input.chainAngle from the line of the tractor, or from the horizontal; omitted: along the ground
+ * @param input.steeringReserve share of the tractor's weight that the front axle shall keep, such as 0.2; omitted: only the
+ * lifting is judged
+ * @param input.friction greatest friction factor between driven wheels and ground: tells whether it slips or lifts first
+ * @param input.rearAxleHeight of the middle of the rear axle above the ground: the loaded radius of its tires
+ * @param input.sidePull angle of the pull from straight behind (reverse pull: from straight ahead), toward the low side
+ * @param input.sideSlope across the tractor
+ * @param input.units `'us'` (lbf, in) or `'si'` (kN, mm); omitted: the system that all inputs share
+ * @throws RiggingError `MISSING_FIELD` (a field; the center of gravity height on a slope; the distance of the hitch from its
+ * axle with a sloping chain), `CONFLICTING_FIELDS`, `IMPOSSIBLE_GEOMETRY`, `UNKNOWN_VALUE`, `NOT_POSITIVE`, `NOT_FINITE`,
+ * `NEGATIVE`, `UNITS_REQUIRED`, `WRONG_KIND`
+ * @validity a steady pull on firm ground, wheels free to turn; no wheel in a hole or blocked; crawling speed
+ * @source statics about the wheels, derived; kinds of hitch: CDC/NIOSH guidance on hitching, 2009, read in a page quoting it
+ * @example
+ * hitchStability({
+ *   tractor: { mass: '3300 lb', frontAxleMass: '1155 lb', wheelbase: '64 in', drive: 'rear-wheels' },
+ *   hitch: { kind: 'drawbar', height: '15 in' },
+ *   pull: '1500 lbf',
+ * }).frontReaction.value.toFixed(0)
+ * // => '803'
+ */
+export function hitchStability(input: {
+  readonly tractor: Tractor;
+  readonly hitch: Hitch;
+  readonly pull?: QuantityInput<'force'>;
+  readonly slope?: QuantityInput<'angle'>;
+  readonly chainAngle?: ChainAngle;
+  readonly steeringReserve?: number;
+  readonly friction?: number;
+  readonly rearAxleHeight?: QuantityInput<'length'>;
+  readonly sidePull?: { readonly fromStraight: QuantityInput<'angle'> };
+  readonly sideSlope?: QuantityInput<'angle'>;
+  readonly units?: UnitSystem;
+  /** `false` leaves the steps out. */
+  readonly working?: boolean;
+}): HitchStability {
+  checkObject(input, '', '{ tractor, hitch, pull }');
+  const working = new Working(input.working !== false);
+  const tractor = readTractor(input.tractor, working);
+  const { weight: W, wheelbase: L, ahead: x, height: z } = tractor;
+  const slope = readSlope(input.slope, working);
+  const sideSlope = input.sideSlope === undefined ? 0 : Math.abs(readAngle(input.sideSlope, 'sideSlope'));
+  if (z === undefined && slope !== 0) {
+    fail(
+      'MISSING_FIELD',
+      'tractor.centerOfGravityHeight',
+      'its height, on a slope',
+      undefined,
+      'Give it, or an estimate on the high side.',
+    );
+  }
+  const gravity = sharesOf(slope, sideSlope);
+  const hitch = readHitch(input.hitch, input.chainAngle, slope);
+  const pull = readOptional(input.pull, 'force', 'pull');
+  const reserve = readShare(input.steeringReserve, 'steeringReserve', 1);
+  const friction = readShare(input.friction, 'friction', 2);
+  const axleHeight = readOptional(input.rearAxleHeight, 'length', 'rearAxleHeight');
+  const sideways = readSidePull(input.sidePull);
+  const units = sharedUnits(input.units, [...tractor.given, ...hitch.given, pull, axleHeight]);
+  const [forceUnit, lengthUnit] = units === 'us' ? (['lbf', 'in'] as const) : (['kN', 'mm'] as const);
+  const force = (newtons: number): Force => inUnit({ value: newtons, unit: 'N' }, forceUnit);
+  const short = (meters: number): ShortLength => inUnit({ value: meters, unit: 'm' }, lengthUnit);
+
+  const P = pull === undefined ? 0 : inUnit(pull, 'N').value;
+  const { kind, forward, height: h, beyond: c, below } = hitch;
+  const chain = { force: P, height: h, beyond: c, forward, below, sideways };
+  const { front, rear, farUnpulled, tips, farLiftsAt, nearLiftsAt } = pitchBalance(tractor, gravity, chain);
+  const stance = tips ?? (front < 0 ? 'front-lifts' : rear < 0 ? 'rear-lifts' : 'stands');
+  const liftsAt = tips === undefined ? Math.min(farLiftsAt, nearLiftsAt) : 0;
+  const liftPull = liftsAt === Number.POSITIVE_INFINITY ? null : force(liftsAt);
+  const [frontReaction, rearReaction] = [force(front), force(rear)];
+
+  const liftsFront = !forward && liftPull !== null && tips === undefined && liftsAt === farLiftsAt;
+  const frictionToLift = liftsFront ? frictionAt(liftsAt, below, W, gravity) : undefined;
+  const first =
+    frictionToLift === undefined || friction === undefined ? undefined : frictionToLift < friction ? 'lifts' : 'slips';
+
+  const kept = forward ? 0 : (reserve ?? 0);
+  const highest = pull && (((farUnpulled - kept * W) * L) / P - c * Math.sin(below)) / Math.cos(below);
+  const greatestHeight = highest === undefined ? undefined : highest > 0 ? short(highest) : null;
+
+  if (working.shown) {
+    const [far, near] = forward ? ['R_r', 'R_f'] : ['R_f', 'R_r'];
+    const free = forward ? '(L − x) · n + z · sin α' : 'x · n − z · sin α';
+    const square = sideSlope === 0 ? 'cos α' : '√(1 − sin² α − sin² σ)';
+    const tilt = { α: degrees(slope), ...(sideSlope !== 0 && { σ: degrees(sideSlope) }) };
+    const own = { W: force(W), x: short(x), ...(z !== undefined && { z: short(z) }), L: short(L) };
+    const led = { P: force(P), h: short(h), c: short(c), β: degrees(below) };
+    working.step('tractor', 'n', square, tilt, gravity.down);
+    working.step(
+      'tractor',
+      far,
+      `(W · (${free}) − P · (h · cos β + c · sin β)) / L`,
+      { ...own, ...led },
+      forward ? rearReaction : frontReaction,
+    );
+    working.step('tractor', near, `W · n + P · sin β − ${far}`, {}, forward ? frontReaction : rearReaction);
+    working.step('tractor', 'P_lift', `W · (${free}) / (h · cos β + c · sin β)`, {}, liftPull);
+    if (frictionToLift !== undefined) {
+      working.step('tractor', 'μ', '(P_lift · cos β + W · sin α) / (W · n + P_lift · sin β)', {}, frictionToLift);
+    }
+    if (greatestHeight !== undefined) {
+      const expression = `((${far} without pull − ${kept} · W) · L / P − c · sin β) / cos β`;
+      working.step('tractor', 'h_max', expression, {}, greatestHeight);
+    }
+  }
+  const checks: Check[] = [
+    hitchCheck(kind, input.hitch.subframeTiedToFrame),
+    liftCheck(tips, pull, liftPull, forward),
+    ...reserveCheck(reserve, pull, W, front, force),
+  ];
+  const sides =
+    input.sidePull === undefined && input.sideSlope === undefined
+      ? undefined
+      : judgeSides(tractor, gravity, pull && chain, checks);
+  const axle = axleHeight && inUnit(axleHeight, 'm').value;
+  const hitchToAxle = axle === undefined || forward ? undefined : h < axle ? 'below' : h > axle ? 'above' : 'at';
+  if (hitchToAxle !== undefined) checks.push(belowAxleCheck(hitchToAxle));
+
+  working.cite(STATICS);
+  working.cite(GUIDANCE);
+  if (pull === undefined) working.assumptions.push(NO_PULL_GIVEN);
+  if (input.chainAngle === undefined) working.assumptions.push(CHAIN_ALONG_GROUND);
+  if (tractor.drive === 'tracks') working.assumptions.push(TRACK_ENDS_AS_AXLES);
+  if (reserve === undefined) working.cautions.push(NO_STEERING_RESERVE);
+  if (first === 'lifts') working.cautions.push(LIFTS_BEFORE_SLIPPING);
+  if (forward) working.cautions.push(REVERSE_PULL);
+  working.cautions.push(LIFT_PULL_IS_NO_ALLOWANCE, JERK_ADDS_TO_PULL, OVERTURN_IS_QUICK, WHEELS_MUST_TURN, STAND_CLEAR);
+  const verdict = overallVerdict(checks);
+  return makeResult(
+    'hitchStability',
+    {
+      verdict,
+      governing: governingCheck(checks, verdict)?.id ?? null,
+      stance,
+      frontReaction,
+      rearReaction,
+      liftPull,
+      ...(frictionToLift !== undefined && { frictionToLift }),
+      ...(first && { first }),
+      ...(greatestHeight !== undefined && { greatestHeight }),
+      ...(z !== undefined && { noPullTipAngle: { fromHorizontal: degrees(Math.atan2(x, z)) } }),
+      ...(z !== undefined &&
+        axle !== undefined && { pointOfNoReturn: { fromHorizontal: degrees(Math.atan2(x, z - axle)) } }),
+      ...(hitchToAxle && { hitchToAxle }),
+      ...(sides && { sides: { high: force(sides.high), low: force(sides.low) } }),
+      checks,
+    },
+    input,
+    working,
+  );
+}
+
+const degrees = (radians: number): Quantity<'deg'> => new Quantity((radians * 180) / Math.PI, 'deg');
+
+/** A number above zero and below what it can be at most, or none. */
+function readShare(share: unknown, path: string, most: number): number | undefined {
+  if (share === undefined) return undefined;
+  if (typeof share === 'number' && share > 0 && share < most) return share;
+  const code = typeof share === 'number' && share <= 0 ? 'NOT_POSITIVE' : 'NOT_FINITE';
+  return fail(code, path, `a number above 0 and below ${most}`, share, 'Give a plain number, such as 0.2.');
+}
+
+/** Slope and side slope are the angles of the tractor's own lines from the horizontal, so the rest is square to the ground. */
+function sharesOf(slope: number, sideSlope: number): GravityShares {
+  const rearward = Math.sin(slope);
+  const sideward = Math.sin(sideSlope);
+  if (sideward === 0) return { rearward, sideward, down: Math.cos(slope) };
+  const rest = 1 - rearward * rearward - sideward * sideward;
+  if (!(rest > 0)) {
+    fail(
+      'IMPOSSIBLE_GEOMETRY',
+      'sideSlope',
+      'a ground that can be',
+      `${degrees(sideSlope)}`,
+      'Both angles together are steeper than upright.',
+    );
+  }
+  return { rearward, sideward, down: Math.sqrt(rest) };
+}
+
+interface ReadHitch extends Omit<PullOnTractor, 'force' | 'sideways'> {
+  readonly kind: HitchKind;
+  readonly given: readonly (QuantityLike | undefined)[];
+}
+
+function readHitch(hitch: Hitch, chainAngle: ChainAngle | undefined, slope: number): ReadHitch {
+  checkObject(hitch, 'hitch', '{ kind, height }');
+  const { kind, behindAxle, aheadOfFrontAxle, subframeTiedToFrame } = hitch;
+  checkOneOf(kind, HITCH_KINDS, 'hitch.kind');
+  checkFlag(subframeTiedToFrame, 'hitch.subframeTiedToFrame');
+  const height = readPositive(hitch.height, 'length', 'hitch.height');
+  const forward = kind === 'front-hitch' || (kind === 'attachment' && aheadOfFrontAxle !== undefined);
+  const [mine, other] = forward
+    ? (['aheadOfFrontAxle', 'behindAxle'] as const)
+    : (['behindAxle', 'aheadOfFrontAxle'] as const);
+  if (hitch[other] !== undefined) {
+    fail(
+      'CONFLICTING_FIELDS',
+      `hitch.${other}`,
+      `hitch.${mine} alone`,
+      'both or the other',
+      'One chain pulls on one end.',
+    );
+  }
+  const given = forward ? aheadOfFrontAxle : behindAxle;
+  const beyond = given === undefined ? undefined : readQuantity(given, 'length', `hitch.${mine}`);
+  const below = readChainAngle(chainAngle, forward ? slope : -slope);
+  if (below !== 0 && beyond === undefined) {
+    fail(
+      'MISSING_FIELD',
+      `hitch.${mine}`,
+      'its distance, for the chain slopes',
+      undefined,
+      'Measure it along the ground.',
+    );
+  }
+  return {
+    kind,
+    height: inUnit(height, 'm').value,
+    beyond: beyond === undefined ? 0 : inUnit(beyond, 'm').value,
+    forward,
+    below,
+    given: [height, beyond],
+  };
+}
+
+/** Below the line of the tractor, in radians; from the horizontal, the slope of that line is added. */
+function readChainAngle(angle: ChainAngle | undefined, lineAbove: number): number {
+  if (angle === undefined) return 0;
+  checkObject(angle, 'chainAngle', '{ belowTractorLine } or { belowHorizontal }');
+  const { belowTractorLine, belowHorizontal } = angle as {
+    readonly [name: string]: QuantityInput<'angle'> | undefined;
+  };
+  if (belowTractorLine !== undefined && belowHorizontal !== undefined) {
+    fail('CONFLICTING_FIELDS', 'chainAngle', 'belowTractorLine or belowHorizontal', 'both', 'Give one of them.');
+  }
+  if (belowHorizontal === undefined) {
+    return readAngle(belowTractorLine as QuantityInput<'angle'>, 'chainAngle.belowTractorLine');
+  }
+  const below = readAngle(belowHorizontal, 'chainAngle.belowHorizontal') + lineAbove;
+  if (Math.abs(below) < Math.PI / 2 - 1e-9) return below;
+  return fail(
+    'IMPOSSIBLE_GEOMETRY',
+    'chainAngle',
+    'a chain that leads away from the tractor',
+    `${degrees(below)}`,
+    'Check it against the slope.',
+  );
+}
+
+function readSidePull(sidePull: { readonly fromStraight: QuantityInput<'angle'> } | undefined): number {
+  if (sidePull === undefined) return 0;
+  checkObject(sidePull, 'sidePull', '{ fromStraight }');
+  return Math.abs(readAngle(sidePull.fromStraight, 'sidePull.fromStraight'));
+}
+
+/** All weight is on the rear wheels at that moment, whatever is driven. */
+function frictionAt(pull: number, below: number, weight: number, { rearward, down }: GravityShares): number {
+  return (pull * Math.cos(below) + weight * rearward) / (weight * down + pull * Math.sin(below));
+}
+
+function about(
+  id: string,
+  title: string,
+  clause: string,
+  weight: CheckSubject['weight'] = 'requirement',
+): CheckSubject {
+  return { id, title, clause, weight, subject: 'tractor' };
+}
+
+const STATICS_CLAUSE = 'statics, derived';
+const GUIDANCE_CLAUSE = 'CDC/NIOSH guidance on hitching';
+
+function hitchCheck(kind: HitchKind, tied: boolean | undefined): Check {
+  const guided = kind !== 'frame' && kind !== 'attachment';
+  const check = about(
+    'hitch-point',
+    'Hooked where a tractor may be pulled',
+    guided ? GUIDANCE_CLAUSE : 'common practice',
+  );
+  if (kind === 'attachment') {
+    if (tied === undefined) return undeterminedCheck(check, [SUBFRAME_UNKNOWN]);
+    return tied ? metCheck(check) : failedCheck(check, SUBFRAME_NOT_TIED);
+  }
+  const good = kind === 'drawbar' || kind === 'frame' || kind === 'front-hitch';
+  return good ? metCheck(check) : failedCheck(check, note(NO_POINT_TO_PULL_ON, { kind }));
+}
+
+function liftCheck(
+  tips: Stance | undefined,
+  pull: QuantityLike | undefined,
+  lift: Force | null,
+  forward: boolean,
+): Check {
+  const check = about('axle-lift', 'No axle lifts', STATICS_CLAUSE);
+  if (tips !== undefined) return failedCheck(check, tips === 'tips-rearward' ? TIPS_REARWARD : TIPS_FORWARD);
+  if (pull === undefined) return undeterminedCheck(check, [PULL_UNKNOWN]);
+  if (lift === null) return metCheck(check);
+  const demand = inUnit(pull, lift.unit);
+  const { fits, utilization } = ratioOf(demand.value, lift.value, () =>
+    demand.value < lift.value ? -1 : demand.value > lift.value ? 1 : 0,
+  );
+  return ratioCheck(
+    { ...check, title: forward ? 'The rear axle stays down' : 'The front axle stays down' },
+    fits,
+    demand,
+    lift,
+    utilization,
+  );
+}
+
+function reserveCheck(
+  reserve: number | undefined,
+  pull: QuantityLike | undefined,
+  weight: number,
+  front: number,
+  force: (newtons: number) => Force,
+): Check[] {
+  if (reserve === undefined) return [];
+  const check = about('steering-reserve', `The front axle keeps ${reserve} of the weight`, "the caller's reserve");
+  if (!(front > 0)) return [failedCheck(check, FRONT_CARRIES_NOTHING)];
+  const [demand, capacity] = [force(reserve * weight), force(front)];
+  const { fits, utilization } = ratioOf(demand.value, capacity.value, () =>
+    demand.value < capacity.value ? -1 : demand.value > capacity.value ? 1 : 0,
+  );
+  if (fits && pull === undefined) return [undeterminedCheck(check, [PULL_UNKNOWN])];
+  return [ratioCheck(check, fits, demand, capacity, utilization)];
+}
+
+function belowAxleCheck(hitchToAxle: 'below' | 'at' | 'above'): Check {
+  const check = about('below-axle', 'The hitch is below the rear axle', 'common practice', 'practice');
+  return hitchToAxle === 'below' ? metCheck(check) : failedCheck(check, HITCH_NOT_BELOW_AXLE);
+}
+
+/** Adds the check of the sides, and returns what they carry where that is known. */
+function judgeSides(
+  tractor: ReadTractor,
+  gravity: GravityShares,
+  pull: PullOnTractor | undefined,
+  checks: Check[],
+): { readonly high: number; readonly low: number } | undefined {
+  const check = about('side-tipping', 'It does not tip to the side', STATICS_CLAUSE);
+  const { track, height, drive } = tractor;
+  const missing = [
+    ...(track === undefined ? [TRACK_WIDTH_UNKNOWN] : []),
+    ...(height === undefined && gravity.sideward !== 0 ? [HEIGHT_UNKNOWN] : []),
+    ...(pull === undefined ? [PULL_UNKNOWN] : []),
+  ];
+  if (track === undefined || (height === undefined && gravity.sideward !== 0)) {
+    checks.push(undeterminedCheck(check, missing));
+    return undefined;
+  }
+  const sides = sideTipping({ ...tractor, height: height ?? 0 }, track, gravity, pull);
+  if (sides.high < 0) checks.push(failedCheck(check, TIPS_SIDEWAYS));
+  else if (missing.length > 0) checks.push(undeterminedCheck(check, missing));
+  else if (drive === 'tracks' || sides.holdsOnPivot >= 0) checks.push(metCheck(check));
+  else checks.push(undeterminedCheck(check, [FRONT_AXLE_PIVOTS]));
+  return sides;
+}
+
+const STATICS: SourceRef = { document: 'Statics of a tractor about its wheels', provenance: 'derived' };
+const GUIDANCE: SourceRef = {
+  document: 'CDC/NIOSH guidance on hitching to a tractor',
+  edition: '2009',
+  provenance: 'read',
+  note: 'read in a page quoting it: hitch to the drawbar alone, never to the axle or the three-point hitch; free a stuck machine front to front, in reverse',
+};
+
+const NO_POINT_TO_PULL_ON: Words = [
+  'NO_POINT_TO_PULL_ON',
+  'Never pull from here ({kind}): it can turn a tractor over backward. Hitch to the drawbar or the frame.',
+];
+const SUBFRAME_UNKNOWN: Note = /* @__PURE__ */ plainNote(
+  'SUBFRAME_UNKNOWN',
+  "Whether the attachment's subframe is tied into the frame of the tractor: subframeTiedToFrame.",
+);
+const SUBFRAME_NOT_TIED: Note = /* @__PURE__ */ plainNote(
+  'SUBFRAME_NOT_TIED',
+  "The attachment's subframe is not tied into the frame of the tractor.",
+);
+const TIPS_REARWARD: Note = /* @__PURE__ */ plainNote(
+  'TIPS_REARWARD',
+  'It tips over rearward without any pull: its center of gravity is over or behind the rear axle.',
+);
+const TIPS_FORWARD: Note = /* @__PURE__ */ plainNote(
+  'TIPS_FORWARD',
+  'It tips over forward without any pull: its center of gravity is over or ahead of the front axle.',
+);
+const PULL_UNKNOWN: Note = /* @__PURE__ */ plainNote('PULL_UNKNOWN', 'The pull.');
+const TRACK_WIDTH_UNKNOWN: Note = /* @__PURE__ */ plainNote('TRACK_WIDTH_UNKNOWN', 'The track width of the tractor.');
+const HEIGHT_UNKNOWN: Note = /* @__PURE__ */ plainNote(
+  'CENTER_OF_GRAVITY_HEIGHT_UNKNOWN',
+  'The height of its center of gravity.',
+);
+const FRONT_CARRIES_NOTHING: Note = /* @__PURE__ */ plainNote(
+  'FRONT_CARRIES_NOTHING',
+  'The front axle carries nothing.',
+);
+const TIPS_SIDEWAYS: Note = /* @__PURE__ */ plainNote(
+  'TIPS_SIDEWAYS',
+  'It tips to the side, even with a frame that is rigid across its width.',
+);
+const FRONT_AXLE_PIVOTS: Note = /* @__PURE__ */ plainNote(
+  'FRONT_AXLE_PIVOTS',
+  'Whether the front axle meets its stop in time: a frame rigid across its width would stand, one free to pivot tips.',
+);
+const HITCH_NOT_BELOW_AXLE: Note = /* @__PURE__ */ plainNote(
+  'HITCH_NOT_BELOW_AXLE',
+  'Once the front is up, a hitch below the axle swings down and loses its arm; this one goes on pulling it over.',
+);
+const NO_PULL_GIVEN: Note = /* @__PURE__ */ plainNote(
+  'NO_PULL_GIVEN',
+  'No pull given: reactions are those without one.',
+);
+const CHAIN_ALONG_GROUND: Note = /* @__PURE__ */ plainNote(
+  'CHAIN_ALONG_GROUND',
+  'No chain angle given: the chain runs along the ground under the tractor.',
+);
+const TRACK_ENDS_AS_AXLES: Note = /* @__PURE__ */ plainNote(
+  'TRACK_ENDS_AS_AXLES',
+  'The ends of the tracks on the ground stand for the axles.',
+);
+const NO_STEERING_RESERVE: Note = /* @__PURE__ */ plainNote(
+  'NO_STEERING_RESERVE',
+  'No steering reserve given: only the lifting is judged. Long before that the front wheels no longer steer.',
+);
+const LIFTS_BEFORE_SLIPPING: Note = /* @__PURE__ */ plainNote(
+  'LIFTS_BEFORE_SLIPPING',
+  'On this ground the front lifts before the wheels slip: nothing but the throttle stops it from going over.',
+);
+const REVERSE_PULL: Note = /* @__PURE__ */ plainNote(
+  'REVERSE_PULL',
+  'The pull takes weight off the rear wheels: driven alone, they slip early; the front axle carries more.',
+);
+const LIFT_PULL_IS_NO_ALLOWANCE: Note = /* @__PURE__ */ plainNote(
+  'LIFT_PULL_IS_NO_ALLOWANCE',
+  'The pull that lifts an axle is a limit, not what the tractor can pull: its wheels may slip before.',
+);
+const JERK_ADDS_TO_PULL: Note = /* @__PURE__ */ plainNote(
+  'JERK_ADDS_TO_PULL',
+  'For a steady pull. A jerk can be a multiple of it and lift the front of a tractor that pulls steadily in safety.',
+);
+const OVERTURN_IS_QUICK: Note = /* @__PURE__ */ plainNote(
+  'OVERTURN_IS_QUICK',
+  'A rear overturn passes its point of no return in under a second, too quick for anyone: roll bar up, belt on.',
+);
+const WHEELS_MUST_TURN: Note = /* @__PURE__ */ plainNote(
+  'WHEELS_MUST_TURN',
+  'Wheels that cannot turn, frozen, blocked or in a hole, let a low gear lift the front without any pull.',
+);
