@@ -58,6 +58,8 @@ export {
   hitchStability,
   type Stance,
 } from './pulling/hitch-stability.js';
+export { type LooseLoad, type ShockTension, type Spring, shockTension, type TakeUp } from './pulling/shock-tension.js';
+export { type TakeUpSpeed, takeUpSpeed } from './pulling/take-up-speed.js';
 export type { Drive, Tractor } from './pulling/tractor.js';
 export { add, compare, scale, subtract, weightOf } from './quantities/arithmetic.js';
 export {
