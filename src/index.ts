@@ -50,6 +50,8 @@ export { type DrawingOptions, drawSecurement } from './drawing/draw-securement.j
 export { RiggingError, type RiggingErrorCode, type RiggingIssue } from './errors.js';
 export { explain, type SheetFormat } from './explain/explain.js';
 export { type Fit, fits, type Hook } from './hardware/fits.js';
+export { type BridleAngles, type BridleTension, bridleTension } from './pulling/bridle-tension.js';
+export { type ChainSag, chainSag } from './pulling/chain-sag.js';
 export {
   type ChainAngle,
   type Hitch,
@@ -58,9 +60,11 @@ export {
   hitchStability,
   type Stance,
 } from './pulling/hitch-stability.js';
+export { type PullChainLength, pullChainLength, type Standoff } from './pulling/pull-chain-length.js';
 export { type LooseLoad, type ShockTension, type Spring, shockTension, type TakeUp } from './pulling/shock-tension.js';
 export { type TakeUpSpeed, takeUpSpeed } from './pulling/take-up-speed.js';
 export type { Drive, Tractor } from './pulling/tractor.js';
+export type { ChainEnd } from './pulling/wrap-length.js';
 export { add, compare, scale, subtract, weightOf } from './quantities/arithmetic.js';
 export {
   cm,
