@@ -52,10 +52,8 @@ export { explain, type SheetFormat } from './explain/explain.js';
 export { type Fit, fits, type Hook } from './hardware/fits.js';
 export { type BridleAngles, type BridleTension, bridleTension } from './pulling/bridle-tension.js';
 export { type ChainSag, chainSag } from './pulling/chain-sag.js';
+export type { ChainAngle, Hitch, HitchKind } from './pulling/hitch.js';
 export {
-  type ChainAngle,
-  type Hitch,
-  type HitchKind,
   type HitchStability,
   hitchStability,
   type Stance,

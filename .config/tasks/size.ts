@@ -45,6 +45,12 @@ const BUDGETS: readonly Budget[] = [
   { target: 15, names: ['proposeTieDowns'] },
   { target: 8, names: ['tieDownLength'] },
   { target: 8, names: ['chainStiffness'] },
+  { target: 8, limit: 10, names: ['hitchStability'] },
+  { target: 8, limit: 8.2, names: ['shockTension'] },
+  { target: 8, names: ['takeUpSpeed'] },
+  { target: 8, names: ['pullChainLength'] },
+  { target: 8, names: ['bridleTension'] },
+  { target: 8, names: ['chainSag'] },
   { target: 15, names: ['drawSecurement'] },
   { target: 90, names: ['*'] },
 ];

@@ -84,8 +84,6 @@ export function bridleTension(input: {
   return makeResult('bridleTension', answer, input, working);
 }
 
-const WIDEST = (2 * Math.PI) / 3;
-
 function readAngles(angles: BridleAngles): { readonly a: number; readonly b: number; readonly equal: boolean } {
   checkObject(angles, '', '{ included } or { fromPullLine: [a, b] }');
   const { included, fromPullLine } = angles as { readonly [name: string]: unknown };
@@ -118,7 +116,7 @@ function readWide(input: unknown, path: string): number {
 
 /** A double may come out a hair above two thirds of π for 120 deg. */
 function refuseWide(theta: number, path: string): void {
-  if (theta <= WIDEST + 1e-12) return;
+  if (theta <= (2 * Math.PI) / 3 + 1e-12) return;
   const between = `${((theta * 180) / Math.PI).toPrecision(6)} deg between them`;
   fail(
     'TOO_LARGE',

@@ -1,4 +1,4 @@
-import type { GravityShares, PullOnTractor } from './side-tipping.js';
+import type { GravityShares, PullOnTractor } from './pull-on-tractor.js';
 import type { ReadTractor } from './tractor.js';
 
 /** What the axles of a tractor carry, square to the ground, in newtons. */

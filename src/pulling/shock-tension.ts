@@ -1,6 +1,6 @@
-import { chainStiffness } from '../chain/chain-stiffness.js';
+import { axialStiffnessOf } from '../chain/chain-stiffness.js';
 import { fail, mapAt, within } from '../errors.js';
-import { checkObject, checkOneOf } from '../input-checks.js';
+import { checkList, checkObject, checkOneOf } from '../input-checks.js';
 import { inUnit } from '../quantities/convert.js';
 import { ratioOf } from '../quantities/exact.js';
 import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/quantity.js';
@@ -114,7 +114,7 @@ export interface ShockTension extends ResultBase<'shockTension'> {
  * `UNITS_REQUIRED`, `WRONG_KIND`
  * @validity two rigid machines on one line, no damping, chain within its elastic range; above that the peak is lower and the
  * chain is spent. A load that catches again, or goes down in mud, is not in it
- * @source energy of two masses and a spring, derived; stiffness: see {@link chainStiffness}
+ * @source energy of two masses and a spring, derived; stiffness: mooring practice, from memory
  * @example
  * shockTension({
  *   towingMass: '3000 kg',
@@ -165,12 +165,7 @@ export function shockTension(input: {
   const show = showIn(units);
   const { speed, thrust, slow } = taken;
 
-  const { axialStiffness, mostAxialStiffness, ...stiffness } = chainStiffness({
-    wireDiameter: wire,
-    units,
-    working: working.shown,
-  });
-  working.steps.push(...stiffness.steps);
+  const { axialStiffness, mostAxialStiffness } = axialStiffnessOf(wire, units === 'us' ? 'lbf' : 'kN', working);
   const pullWith = (EA: QuantityLike): Snatch & { readonly EA: QuantityLike } => ({
     towingMass: m1,
     loadMass: load.mass,
@@ -197,9 +192,8 @@ export function shockTension(input: {
   };
   const { workingLoadLimit, proofLoad, breakingForce, elongation } = limits;
 
-  for (const source of stiffness.sources) working.cite(source);
   working.cite(ENERGY);
-  working.assumptions.push(...taken.assumptions, ...stiffness.assumptions);
+  working.assumptions.push(...taken.assumptions);
   if (springs.givePerNewton === 0) working.assumptions.push(NOTHING_ELSE_GIVES);
   if (proofLoad !== undefined && isPast(mostPeakTension, proofLoad)) working.cautions.push(SCRAP_PAST_PROOF);
   if (elongation !== undefined) working.cautions.push(DUCTILE_BOUND_IS_NO_DESIGN);
@@ -281,8 +275,7 @@ function readSprings(springs: readonly Spring[] = []): {
   readonly givePerNewton: number;
   readonly given: QuantityLike[];
 } {
-  if (!Array.isArray(springs))
-    fail('EMPTY_LIST', 'inSeries', 'a list of { by, under }', springs, 'Leave it out for none.');
+  checkList(springs, 'inSeries', 0);
   const read = mapAt(springs, 'inSeries', (spring) => {
     checkObject(spring, '', '{ by, under }');
     return [readPositive(spring.by, 'length', 'by'), readPositive(spring.under, 'force', 'under')] as const;

@@ -1,7 +1,6 @@
 import { fail } from '../errors.js';
 import { checkObject, checkOneOf } from '../input-checks.js';
 import { inUnit, valueIn } from '../quantities/convert.js';
-import { compareExact } from '../quantities/exact.js';
 import type { Quantity, QuantityInput, QuantityLike } from '../quantities/quantity.js';
 import { ratedLoadIn } from '../quantities/rated.js';
 import { readOptional, readPositive, readQuantity } from '../quantities/read.js';
@@ -84,7 +83,7 @@ export function readTractor(tractor: Tractor, working: Working): ReadTractor {
 function readFrontAxle(input: QuantityInput<'mass'>, mass: Quantity): Quantity {
   const path = 'tractor.frontAxleMass';
   const front = readQuantity(input, 'mass', path);
-  if (front.value < 0 || compareExact(front, mass) > 0) {
+  if (front.value < 0 || shareOf(front, mass) > 1) {
     fail(
       front.value < 0 ? 'NEGATIVE' : 'IMPOSSIBLE_GEOMETRY',
       path,

@@ -1,0 +1,156 @@
+import { inUnit } from '../quantities/convert.js';
+import { ratioOf } from '../quantities/exact.js';
+import type { Quantity, QuantityLike } from '../quantities/quantity.js';
+import {
+  type Check,
+  type CheckSubject,
+  failedCheck,
+  metCheck,
+  ratioCheck,
+  undeterminedCheck,
+} from '../working/check.js';
+import { type Note, note, plainNote, type Words } from '../working/note.js';
+import type { ReadHitch } from './hitch.js';
+import type { PitchBalance } from './pitch-balance.js';
+import type { GravityShares, PullOnTractor } from './pull-on-tractor.js';
+import { sideTipping } from './side-tipping.js';
+import type { ReadTractor } from './tractor.js';
+
+type Force = Quantity<'lbf' | 'kN'>;
+
+function about(
+  id: string,
+  title: string,
+  clause: string,
+  weight: CheckSubject['weight'] = 'requirement',
+): CheckSubject {
+  return { id, title, clause, weight, subject: 'tractor' };
+}
+
+const STATICS_CLAUSE = 'statics, derived';
+const GUIDANCE_CLAUSE = 'CDC/NIOSH guidance on hitching';
+
+export function hitchCheck({ kind, subframeTiedToFrame: tied }: ReadHitch): Check {
+  const guided = kind !== 'frame' && kind !== 'attachment';
+  const check = about(
+    'hitch-point',
+    'Hooked where a tractor may be pulled',
+    guided ? GUIDANCE_CLAUSE : 'common practice',
+  );
+  if (kind === 'attachment') {
+    if (tied === undefined) return undeterminedCheck(check, [SUBFRAME_UNKNOWN]);
+    return tied ? metCheck(check) : failedCheck(check, SUBFRAME_NOT_TIED);
+  }
+  const good = kind === 'drawbar' || kind === 'frame' || kind === 'front-hitch';
+  return good ? metCheck(check) : failedCheck(check, note(NO_POINT_TO_PULL_ON, { kind }));
+}
+
+export function liftCheck(
+  tips: PitchBalance['tips'],
+  pull: QuantityLike | undefined,
+  lift: Force | null,
+  forward: boolean,
+): Check {
+  const check = about('axle-lift', 'No axle lifts', STATICS_CLAUSE);
+  if (tips !== undefined) return failedCheck(check, tips === 'tips-rearward' ? TIPS_REARWARD : TIPS_FORWARD);
+  if (pull === undefined) return undeterminedCheck(check, [PULL_UNKNOWN]);
+  if (lift === null) return metCheck(check);
+  const demand = inUnit(pull, lift.unit);
+  return held({ ...check, title: forward ? 'The rear axle stays down' : 'The front axle stays down' }, demand, lift);
+}
+
+/** Both in one unit, as they are shown: a pull that was told as the limit is at the limit. */
+function held(check: CheckSubject, demand: Quantity, capacity: Quantity): Check {
+  const order = demand.value < capacity.value ? -1 : demand.value > capacity.value ? 1 : 0;
+  const { fits, utilization } = ratioOf(demand.value, capacity.value, () => order);
+  return ratioCheck(check, fits, demand, capacity, utilization);
+}
+
+export function reserveCheck(
+  reserve: number | undefined,
+  pull: QuantityLike | undefined,
+  weight: number,
+  front: number,
+  force: (newtons: number) => Force,
+): Check[] {
+  if (reserve === undefined) return [];
+  const check = about('steering-reserve', `The front axle keeps ${reserve} of the weight`, "the caller's reserve");
+  if (!(front > 0)) return [failedCheck(check, FRONT_CARRIES_NOTHING)];
+  const [demand, capacity] = [force(reserve * weight), force(front)];
+  const judged = held(check, demand, capacity);
+  return judged.verdict === 'pass' && pull === undefined ? [undeterminedCheck(check, [PULL_UNKNOWN])] : [judged];
+}
+
+export function belowAxleCheck(hitchToAxle: 'below' | 'at' | 'above'): Check {
+  const check = about('below-axle', 'The hitch is below the rear axle', 'common practice', 'practice');
+  return hitchToAxle === 'below' ? metCheck(check) : failedCheck(check, HITCH_NOT_BELOW_AXLE);
+}
+
+/** Adds the check of the sides, and returns what they carry where that is known. */
+export function judgeSides(
+  tractor: ReadTractor,
+  gravity: GravityShares,
+  pull: PullOnTractor | undefined,
+  checks: Check[],
+): { readonly high: number; readonly low: number } | undefined {
+  const check = about('side-tipping', 'It does not tip to the side', STATICS_CLAUSE);
+  const { track, height, drive } = tractor;
+  const missing = [
+    ...(track === undefined ? [TRACK_WIDTH_UNKNOWN] : []),
+    ...(height === undefined && gravity.sideward !== 0 ? [HEIGHT_UNKNOWN] : []),
+    ...(pull === undefined ? [PULL_UNKNOWN] : []),
+  ];
+  if (track === undefined || (height === undefined && gravity.sideward !== 0)) {
+    checks.push(undeterminedCheck(check, missing));
+    return undefined;
+  }
+  const sides = sideTipping({ ...tractor, height: height ?? 0 }, track, gravity, pull);
+  if (sides.high < 0) checks.push(failedCheck(check, TIPS_SIDEWAYS));
+  else if (missing.length > 0) checks.push(undeterminedCheck(check, missing));
+  else if (drive === 'tracks' || sides.holdsOnPivot >= 0) checks.push(metCheck(check));
+  else checks.push(undeterminedCheck(check, [FRONT_AXLE_PIVOTS]));
+  return sides;
+}
+
+const NO_POINT_TO_PULL_ON: Words = [
+  'NO_POINT_TO_PULL_ON',
+  'Never pull from here ({kind}): it can turn a tractor over backward. Hitch to the drawbar or the frame.',
+];
+const SUBFRAME_UNKNOWN: Note = /* @__PURE__ */ plainNote(
+  'SUBFRAME_UNKNOWN',
+  "Whether the attachment's subframe is tied into the frame of the tractor: subframeTiedToFrame.",
+);
+const SUBFRAME_NOT_TIED: Note = /* @__PURE__ */ plainNote(
+  'SUBFRAME_NOT_TIED',
+  "The attachment's subframe is not tied into the frame of the tractor.",
+);
+const TIPS_REARWARD: Note = /* @__PURE__ */ plainNote(
+  'TIPS_REARWARD',
+  'It tips over rearward without any pull: its center of gravity is over or behind the rear axle.',
+);
+const TIPS_FORWARD: Note = /* @__PURE__ */ plainNote(
+  'TIPS_FORWARD',
+  'It tips over forward without any pull: its center of gravity is over or ahead of the front axle.',
+);
+const PULL_UNKNOWN: Note = /* @__PURE__ */ plainNote('PULL_UNKNOWN', 'The pull.');
+const TRACK_WIDTH_UNKNOWN: Note = /* @__PURE__ */ plainNote('TRACK_WIDTH_UNKNOWN', 'The track width of the tractor.');
+const HEIGHT_UNKNOWN: Note = /* @__PURE__ */ plainNote(
+  'CENTER_OF_GRAVITY_HEIGHT_UNKNOWN',
+  'The height of its center of gravity.',
+);
+const FRONT_CARRIES_NOTHING: Note = /* @__PURE__ */ plainNote(
+  'FRONT_CARRIES_NOTHING',
+  'The front axle carries nothing.',
+);
+const TIPS_SIDEWAYS: Note = /* @__PURE__ */ plainNote(
+  'TIPS_SIDEWAYS',
+  'It tips to the side, even with a frame that is rigid across its width.',
+);
+const FRONT_AXLE_PIVOTS: Note = /* @__PURE__ */ plainNote(
+  'FRONT_AXLE_PIVOTS',
+  'Whether the front axle meets its stop in time: a frame rigid across its width would stand, one free to pivot tips.',
+);
+const HITCH_NOT_BELOW_AXLE: Note = /* @__PURE__ */ plainNote(
+  'HITCH_NOT_BELOW_AXLE',
+  'Once the front is up, a hitch below the axle swings down and loses its arm; this one goes on pulling it over.',
+);

@@ -1,0 +1,126 @@
+import { fail } from '../errors.js';
+import { checkFlag, checkObject, checkOneOf } from '../input-checks.js';
+import { inUnit } from '../quantities/convert.js';
+import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/quantity.js';
+import { readPositive, readQuantity } from '../quantities/read.js';
+import { type Note, plainNote } from '../working/note.js';
+import type { Working } from '../working/step.js';
+import type { PullOnTractor } from './pull-on-tractor.js';
+import { readAngle } from './tractor.js';
+
+const HITCH_KINDS = [
+  'drawbar',
+  'frame',
+  'attachment',
+  'front-hitch',
+  'three-point-arms',
+  'quick-hitch',
+  'top-link',
+  'axle',
+] as const;
+
+export type HitchKind = (typeof HITCH_KINDS)[number];
+
+/** Where the chain is hooked to the tractor. */
+export interface Hitch {
+  readonly kind: HitchKind;
+  /** Of the point of pull above the ground; not above the axle. */
+  readonly height: QuantityInput<'length'>;
+  /** Of the point of pull behind the rear axle; needed where the chain slopes. */
+  readonly behindAxle?: QuantityInput<'length'>;
+  /** For a front hitch, and an attachment at the front: ahead of the front axle. The tractor pulls in reverse. */
+  readonly aheadOfFrontAxle?: QuantityInput<'length'>;
+  /** For an attachment: whether its subframe is tied into the frame of the tractor. */
+  readonly subframeTiedToFrame?: boolean;
+}
+
+/** How far the chain goes down from the hitch to the load; negative where it goes up. Left out: along the ground. */
+export type ChainAngle =
+  | { readonly belowTractorLine: QuantityInput<'angle'> }
+  | { readonly belowHorizontal: QuantityInput<'angle'> };
+
+/** A hitch and its chain, in meters and radians. */
+export interface ReadHitch extends Omit<PullOnTractor, 'force' | 'sideways'> {
+  readonly kind: HitchKind;
+  readonly subframeTiedToFrame: boolean | undefined;
+  /** What was given with a unit, for the units of the answer. */
+  readonly given: readonly (QuantityLike | undefined)[];
+}
+
+/** Reads where a chain pulls and how it leads away; a chain angle left out is noted. */
+export function readHitch(
+  hitch: Hitch,
+  chainAngle: ChainAngle | undefined,
+  slope: number,
+  working: Working,
+): ReadHitch {
+  checkObject(hitch, 'hitch', '{ kind, height }');
+  const { kind, behindAxle, aheadOfFrontAxle, subframeTiedToFrame } = hitch;
+  checkOneOf(kind, HITCH_KINDS, 'hitch.kind');
+  checkFlag(subframeTiedToFrame, 'hitch.subframeTiedToFrame');
+  const height = readPositive(hitch.height, 'length', 'hitch.height');
+  const forward = kind === 'front-hitch' || (kind === 'attachment' && aheadOfFrontAxle !== undefined);
+  const [mine, other] = forward
+    ? (['aheadOfFrontAxle', 'behindAxle'] as const)
+    : (['behindAxle', 'aheadOfFrontAxle'] as const);
+  if (hitch[other] !== undefined) {
+    fail(
+      'CONFLICTING_FIELDS',
+      `hitch.${other}`,
+      `hitch.${mine} alone`,
+      'both or the other',
+      'One chain pulls on one end.',
+    );
+  }
+  const given = forward ? aheadOfFrontAxle : behindAxle;
+  const beyond = given === undefined ? undefined : readQuantity(given, 'length', `hitch.${mine}`);
+  if (chainAngle === undefined) working.assumptions.push(CHAIN_ALONG_GROUND);
+  const below = readChainAngle(chainAngle, forward ? slope : -slope);
+  if (below !== 0 && beyond === undefined) {
+    fail(
+      'MISSING_FIELD',
+      `hitch.${mine}`,
+      'its distance, for the chain slopes',
+      undefined,
+      'Measure it along the ground.',
+    );
+  }
+  return {
+    kind,
+    subframeTiedToFrame,
+    height: inUnit(height, 'm').value,
+    beyond: beyond === undefined ? 0 : inUnit(beyond, 'm').value,
+    forward,
+    below,
+    given: [height, beyond],
+  };
+}
+
+/** Below the line of the tractor, in radians; from the horizontal, the slope of that line is added. */
+function readChainAngle(angle: ChainAngle | undefined, lineAbove: number): number {
+  if (angle === undefined) return 0;
+  checkObject(angle, 'chainAngle', '{ belowTractorLine } or { belowHorizontal }');
+  const { belowTractorLine, belowHorizontal } = angle as {
+    readonly [name: string]: QuantityInput<'angle'> | undefined;
+  };
+  if (belowTractorLine !== undefined && belowHorizontal !== undefined) {
+    fail('CONFLICTING_FIELDS', 'chainAngle', 'belowTractorLine or belowHorizontal', 'both', 'Give one of them.');
+  }
+  if (belowHorizontal === undefined) {
+    return readAngle(belowTractorLine as QuantityInput<'angle'>, 'chainAngle.belowTractorLine');
+  }
+  const below = readAngle(belowHorizontal, 'chainAngle.belowHorizontal') + lineAbove;
+  if (Math.abs(below) < Math.PI / 2 - 1e-9) return below;
+  return fail(
+    'IMPOSSIBLE_GEOMETRY',
+    'chainAngle',
+    'a chain that leads away from the tractor',
+    `${new Quantity((below * 180) / Math.PI, 'deg')}`,
+    'Check it against the slope.',
+  );
+}
+
+const CHAIN_ALONG_GROUND: Note = /* @__PURE__ */ plainNote(
+  'CHAIN_ALONG_GROUND',
+  'No chain angle given: the chain runs along the ground under the tractor.',
+);
