@@ -45,18 +45,12 @@ export function hitchCheck({ kind, subframeTiedToFrame: tied }: ReadHitch): Chec
   return good ? metCheck(check) : failedCheck(check, note(NO_POINT_TO_PULL_ON, { kind }));
 }
 
-export function liftCheck(
-  tips: PitchBalance['tips'],
-  pull: QuantityLike | undefined,
-  lift: Force | null,
-  forward: boolean,
-): Check {
+export function liftCheck(tips: PitchBalance['tips'], pull: QuantityLike | undefined, lift: Force | null): Check {
   const check = about('axle-lift', 'No axle lifts', STATICS_CLAUSE);
   if (tips !== undefined) return failedCheck(check, tips === 'tips-rearward' ? TIPS_REARWARD : TIPS_FORWARD);
   if (pull === undefined) return undeterminedCheck(check, [PULL_UNKNOWN]);
   if (lift === null) return metCheck(check);
-  const demand = inUnit(pull, lift.unit);
-  return held({ ...check, title: forward ? 'The rear axle stays down' : 'The front axle stays down' }, demand, lift);
+  return held(check, inUnit(pull, lift.unit), lift);
 }
 
 /** Both in one unit, as they are shown: a pull that was told as the limit is at the limit. */

@@ -165,7 +165,7 @@ export function hitchStability(input: {
   }
   const checks: Check[] = [
     hitchCheck(hitch),
-    liftCheck(tips, pull, liftPull, forward),
+    liftCheck(tips, pull, liftPull),
     ...reserveCheck(reserve, pull, W, front, force),
   ];
   const sides =

@@ -29,13 +29,13 @@ export function peakTension(snatch: Snatch, speed: number): { readonly peak: num
 /**
  * The speed whose peak is a limit, in m/s; undefined where even a chain without slack goes beyond it.
  *
- * The peak grows with the speed without a gap: a load that breaks loose above twice the thrust does so at its own
- * resistance, and one below that breaks loose at any speed.
+ * The peak grows with the speed without a gap: a load that resists twice the thrust or more breaks loose at its own
+ * resistance. One that resists less breaks loose at any speed, and no peak is as low as what it resists.
  */
 export function speedForPeak(snatch: Snatch, limit: number): number | undefined {
   const { towingMass, breaksLooseAt, thrust, stiffness } = snatch;
   let squared: number;
-  if (limit <= breaksLooseAt && breaksLooseAt >= 2 * thrust) {
+  if (limit <= breaksLooseAt) {
     if (limit < thrust) return undefined;
     squared = ((limit - thrust) ** 2 - thrust ** 2) / (stiffness * towingMass);
   } else {

@@ -44,6 +44,16 @@ describe('chainSag', () => {
     expect((W * 400) / (8 * 2) / (horizontalTension.value * 1000)).toBeCloseTo(0.987, 3);
   });
 
+  it('the slack of a nearly straight chain is that of the parabola, 8 · s² / (3 · L)', () => {
+    // 300 kN: s = 19.6133 · 400 / (8 · 300,000) = 3.26888 mm; 8 · 3.26888² / 60,000 = 0.00142475 mm
+    const { sag, slack } = chainSag({ ...chain, horizontalTension: '300 kN' });
+    expect(sag.value).toBeCloseTo(3.26888, 5);
+    expect(slack.value).toBeCloseTo(0.00142475, 7);
+    // on either side of where the series takes over, S / 2C = 0.001: H = 196.133 kN
+    const near = (kN: number) => chainSag({ ...chain, horizontalTension: { value: kN, unit: 'kN' } }).slack.value;
+    expect(near(196.1) / near(196.2)).toBeCloseTo((196.2 / 196.1) ** 2, 6);
+  });
+
   it('refuses half a question, and two', () => {
     const refused = (change: object) => issueOf(() => chainSag({ ...chain, ...change } as never));
     expect(refused({})).toMatchObject({ code: 'MISSING_FIELD', path: 'horizontalTension' });
