@@ -8,7 +8,18 @@ import type { Working } from '../working/step.js';
 import type { PullOnTractor } from './pull-on-tractor.js';
 import { readAngle } from './tractor.js';
 
-const HITCH_KINDS = [
+/** The first four are where a tractor may be pulled, an attachment on a condition; the others never are. */
+export type HitchKind =
+  | 'drawbar'
+  | 'frame'
+  | 'attachment'
+  | 'front-hitch'
+  | 'three-point-arms'
+  | 'quick-hitch'
+  | 'top-link'
+  | 'axle';
+
+const HITCH_KINDS: readonly HitchKind[] = [
   'drawbar',
   'frame',
   'attachment',
@@ -17,9 +28,7 @@ const HITCH_KINDS = [
   'quick-hitch',
   'top-link',
   'axle',
-] as const;
-
-export type HitchKind = (typeof HITCH_KINDS)[number];
+];
 
 /** Where the chain is hooked to the tractor. */
 export interface Hitch {
