@@ -85,23 +85,28 @@ export function judgeSides(
   tractor: ReadTractor,
   gravity: GravityShares,
   pull: PullOnTractor | undefined,
+  pinHeight: number | undefined,
   checks: Check[],
 ): { readonly high: number; readonly low: number } | undefined {
   const check = about('side-tipping', 'It does not tip to the side', STATICS_CLAUSE);
   const { track, height, drive } = tractor;
+  const rigid = drive === 'tracks';
+  const needsHeight = height === undefined && gravity.sideward !== 0;
   const missing = [
     ...(track === undefined ? [TRACK_WIDTH_UNKNOWN] : []),
-    ...(height === undefined && gravity.sideward !== 0 ? [HEIGHT_UNKNOWN] : []),
+    ...(needsHeight || (height === undefined && pinHeight === undefined && !rigid) ? [HEIGHT_UNKNOWN] : []),
     ...(pull === undefined ? [PULL_UNKNOWN] : []),
   ];
-  if (track === undefined || (height === undefined && gravity.sideward !== 0)) {
+  if (track === undefined || needsHeight) {
     checks.push(undeterminedCheck(check, missing));
     return undefined;
   }
   const sides = sideTipping({ ...tractor, height: height ?? 0 }, track, gravity, pull);
+  // the pin is no higher than the center of gravity; between two heights the answer is even, so both ends will do
+  const pins = pinHeight === undefined ? [0, height ?? 0] : [pinHeight];
   if (sides.high < 0) checks.push(failedCheck(check, TIPS_SIDEWAYS));
   else if (missing.length > 0) checks.push(undeterminedCheck(check, missing));
-  else if (drive === 'tracks' || sides.holdsOnPivot >= 0) checks.push(metCheck(check));
+  else if (rigid || pins.every(sides.standsOnPivot)) checks.push(metCheck(check));
   else checks.push(undeterminedCheck(check, [FRONT_AXLE_PIVOTS]));
   return sides;
 }

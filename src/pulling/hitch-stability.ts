@@ -66,7 +66,7 @@ export interface HitchStability extends ResultBase<'hitchStability'> {
  * undetermined between.
  *
  * @param input.tractor as it works; on a slope its center of gravity height is needed, for the sides its track width
- * @param input.hitch kind, and height above the GROUND; `behindAxle` (or `aheadOfFrontAxle`) where the chain slopes
+ * @param input.hitch kind, and height above the GROUND; `behindAxle` (or `aheadOfFrontAxle`) where the chain slopes or pulls to the side
  * @param input.pull steady tension of the chain; a jerk is a multiple of it, see {@link shockTension}. Omitted: the pull that
  * lifts an axle is told, and the verdict stays open
  * @param input.slope along the tractor, positive nose up; omitted: level, as an assumption
@@ -75,11 +75,13 @@ export interface HitchStability extends ResultBase<'hitchStability'> {
  * lifting is judged
  * @param input.friction greatest friction factor between driven wheels and ground: tells whether it slips or lifts first
  * @param input.rearAxleHeight of the middle of the rear axle above the ground: the loaded radius of its tires
+ * @param input.frontPivotHeight of the pin that the front axle pivots on, above the ground; omitted: anywhere up to the center of
+ * gravity, and the worst counts
  * @param input.sidePull angle of the pull from straight behind (reverse pull: from straight ahead), toward the low side
  * @param input.sideSlope across the tractor
  * @param input.units `'us'` (lbf, in) or `'si'` (kN, mm); omitted: the system that all inputs share
  * @throws RiggingError `MISSING_FIELD` (a field; the center of gravity height on a slope; the distance of the hitch from its
- * axle with a sloping chain), `CONFLICTING_FIELDS`, `IMPOSSIBLE_GEOMETRY`, `UNKNOWN_VALUE`, `NOT_POSITIVE`, `NOT_FINITE`,
+ * axle with a chain that slopes or pulls to the side), `CONFLICTING_FIELDS`, `IMPOSSIBLE_GEOMETRY`, `UNKNOWN_VALUE`, `NOT_POSITIVE`, `NOT_FINITE`,
  * `NEGATIVE`, `UNITS_REQUIRED`, `WRONG_KIND`
  * @validity a steady pull on firm ground, wheels free to turn; no wheel in a hole or blocked; crawling speed
  * @source statics about the wheels, derived; kinds of hitch: CDC/NIOSH guidance on hitching, 2009, read in a page quoting it
@@ -100,6 +102,7 @@ export function hitchStability(input: {
   readonly steeringReserve?: number;
   readonly friction?: number;
   readonly rearAxleHeight?: QuantityInput<'length'>;
+  readonly frontPivotHeight?: QuantityInput<'length'>;
   readonly sidePull?: { readonly fromStraight: QuantityInput<'angle'> };
   readonly sideSlope?: QuantityInput<'angle'>;
   readonly units?: UnitSystem;
@@ -122,13 +125,14 @@ export function hitchStability(input: {
     );
   }
   const gravity = sharesOf(slope, sideSlope);
-  const hitch = readHitch(input.hitch, input.chainAngle, slope, working);
+  const sideways = readSidePull(input.sidePull);
+  const hitch = readHitch(input.hitch, input.chainAngle, slope, sideways !== 0, working);
   const pull = readOptional(input.pull, 'force', 'pull');
   const reserve = readShare(input.steeringReserve, 'steeringReserve', 1);
   const friction = readShare(input.friction, 'friction', 2);
   const axleHeight = readOptional(input.rearAxleHeight, 'length', 'rearAxleHeight');
-  const sideways = readSidePull(input.sidePull);
-  const units = sharedUnits(input.units, [...tractor.given, ...hitch.given, pull, axleHeight]);
+  const pin = readOptional(input.frontPivotHeight, 'length', 'frontPivotHeight');
+  const units = sharedUnits(input.units, [...tractor.given, ...hitch.given, pull, axleHeight, pin]);
   const [forceUnit, lengthUnit] = units === 'us' ? (['lbf', 'in'] as const) : (['kN', 'mm'] as const);
   const force = (newtons: number): Force => inUnit({ value: newtons, unit: 'N' }, forceUnit);
   const short = (meters: number): ShortLength => inUnit({ value: meters, unit: 'm' }, lengthUnit);
@@ -171,7 +175,7 @@ export function hitchStability(input: {
   const sides =
     input.sidePull === undefined && input.sideSlope === undefined
       ? undefined
-      : judgeSides(tractor, gravity, pull && chain, checks);
+      : judgeSides(tractor, gravity, pull && chain, pin && inUnit(pin, 'm').value, checks);
   const axle = axleHeight && inUnit(axleHeight, 'm').value;
   const hitchToAxle = axle === undefined || forward ? undefined : h < axle ? 'below' : h > axle ? 'above' : 'at';
   if (hitchToAxle !== undefined) checks.push(belowAxleCheck(hitchToAxle));

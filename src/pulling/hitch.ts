@@ -35,7 +35,7 @@ export interface Hitch {
   readonly kind: HitchKind;
   /** Of the point of pull above the ground; not above the axle. */
   readonly height: QuantityInput<'length'>;
-  /** Of the point of pull behind the rear axle; needed where the chain slopes. */
+  /** Of the point of pull behind the rear axle; needed where the chain slopes or pulls to the side. */
   readonly behindAxle?: QuantityInput<'length'>;
   /** For a front hitch, and an attachment at the front: ahead of the front axle. The tractor pulls in reverse. */
   readonly aheadOfFrontAxle?: QuantityInput<'length'>;
@@ -61,6 +61,7 @@ export function readHitch(
   hitch: Hitch,
   chainAngle: ChainAngle | undefined,
   slope: number,
+  toTheSide: boolean,
   working: Working,
 ): ReadHitch {
   checkObject(hitch, 'hitch', '{ kind, height }');
@@ -85,11 +86,11 @@ export function readHitch(
   const beyond = given === undefined ? undefined : readQuantity(given, 'length', `hitch.${mine}`);
   if (chainAngle === undefined) working.assumptions.push(CHAIN_ALONG_GROUND);
   const below = readChainAngle(chainAngle, forward ? slope : -slope);
-  if (below !== 0 && beyond === undefined) {
+  if ((below !== 0 || toTheSide) && beyond === undefined) {
     fail(
       'MISSING_FIELD',
       `hitch.${mine}`,
-      'its distance, for the chain slopes',
+      'its distance, for the chain slopes or pulls to the side',
       undefined,
       'Measure it along the ground.',
     );

@@ -5,17 +5,17 @@ export interface SideTipping {
   /** What the wheels of the high and of the low side carry, for a frame that is rigid across its width. */
   readonly high: number;
   readonly low: number;
-  /** Moment in N m that holds it about the line between rear tire and front pivot, taken on the ground. */
-  readonly holdsOnPivot: number;
+  /** Whether it stands with its front axle free to pivot about a pin at such a height. */
+  readonly standsOnPivot: (pinHeight: number) => boolean;
 }
 
 /**
  * Whether a tractor tips to its low side.
  *
- * A front axle that pivots lets the frame tip about the line from the low rear tire to its pivot pin until it meets its
- * stop. With that pin on the ground the tractor stands on a triangle: if it stands there it stands in any case. With
- * front wheels as stiff as the rear ones it stands on a rectangle: if it tips there it tips in any case. Friction and
- * thrust act in the ground, so they have no moment about a line in it.
+ * With front wheels as stiff across as the rear ones it stands on a rectangle: if it tips there it tips in any case. A
+ * front axle that pivots lets the frame tip about the line from the low rear tire to its pivot pin until it meets its
+ * stop. About that line the moment is, times its length, W · t / 2 · (L − x) and so on for a pin on the ground, and grows
+ * or falls evenly with its height: front tires push sideways at the pin, and the thrust is at the low rear tire by then.
  */
 export function sideTipping(
   { weight, wheelbase: L, ahead, height }: ReadTractor & { readonly height: number },
@@ -40,14 +40,12 @@ export function sideTipping(
       pull.height,
     ]);
   }
-  const edge = Math.hypot(L, half);
-  let high = 0;
-  let down = 0;
-  let holdsOnPivot = 0;
+  let [high, down, onGround, perHeight] = [0, 0, 0, 0];
   for (const [along, aside, onto, x, z] of forces) {
     high += (onto * half - aside * z) / track;
     down += onto;
-    holdsOnPivot += (onto * half * (L - x) - (along * half + aside * L) * z) / edge;
+    onGround += onto * half * (L - x) - (along * half + aside * L) * z;
+    perHeight += along * half + aside * x;
   }
-  return { high, low: down - high, holdsOnPivot };
+  return { high, low: down - high, standsOnPivot: (pinHeight) => onGround + perHeight * pinHeight >= 0 };
 }

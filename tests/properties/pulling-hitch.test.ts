@@ -154,40 +154,58 @@ it('says the same in pounds and inches as in kilograms and meters', () => {
   );
 });
 
-/** What the high rear wheel of a tractor on three points carries: two rear wheels and a pin on the ground in front. */
-function highWheelOfThree(
+/** What the high rear wheel carries of a tractor whose front axle pivots on a pin: six balances, thrust at the low wheel. */
+function highWheelOnPivot(
   { mass, wheelbase: L, share, z, track }: Tractor,
   pull: Pull,
   sideSlope: number,
   psi: number,
+  pin: number,
 ): number {
   const W = mass * G;
   const [rearward, aside] = [Math.sin(pull.slope * RAD), Math.sin(sideSlope * RAD)];
   const b = pull.beta * RAD;
   const ahead = pull.newtons * Math.cos(b) * Math.cos(psi * RAD) * (pull.forward ? 1 : -1);
-  const gravity = [-W * rearward, W * aside, -W * Math.sqrt(1 - rearward ** 2 - aside ** 2)];
-  const chain = [ahead, pull.newtons * Math.cos(b) * Math.sin(psi * RAD), -pull.newtons * Math.sin(b)];
+  // along, to the low side (y), up; the origin is in the middle of the rear axle, on the ground
+  const gravity = [-W * rearward, W * aside, -W * Math.sqrt(1 - rearward ** 2 - aside ** 2)] as const;
+  const chain = [ahead, pull.newtons * Math.cos(b) * Math.sin(psi * RAD), -pull.newtons * Math.sin(b)] as const;
   const hitchAt = pull.forward ? L + pull.c : -pull.c;
-  // moments about the axes through the middle of the rear axle on the ground; y to the low side
-  const down = -(gravity[2]! + chain[2]!);
-  const front = (-(gravity[2]! * share * L + chain[2]! * hitchAt) + gravity[0]! * z + chain[0]! * pull.h) / L;
-  const roll = gravity[1]! * z + chain[1]! * pull.h;
-  // low + high = down − front; (low − high) · t / 2 = roll
-  return (down - front - (2 * roll) / track) / 2;
+  const thrust = -(gravity[0] + chain[0]);
+  // pitch
+  const front = (gravity[0] * z + chain[0] * pull.h - gravity[2] * share * L - chain[2] * hitchAt) / L;
+  // yaw: what the front tires push sideways, handed on at the pin
+  const pushed = ((track / 2) * thrust - gravity[1] * share * L - chain[1] * hitchAt) / L;
+  // roll, and the sum of the rear wheels
+  const roll = gravity[1] * z + chain[1] * pull.h + pushed * pin;
+  return (-gravity[2] - chain[2] - front - (2 * roll) / track) / 2;
 }
 
-it('to the side: passes only where the high rear wheel of a tractor on three points carries, fails only past that', () => {
+it('to the side: passes only where the high wheel carries on a pivot at any height, fails only on a rigid frame', () => {
+  const seen = new Set<string>();
   fc.assert(
-    fc.property(anyTractor, anyPull, between(0, 40), between(1, 80), (tractor, pull, sideSlope, psi) => {
-      const { checks, sides } = ask(tractor, pull, {
-        sideSlope: { value: sideSlope, unit: 'deg' },
-        sidePull: { fromStraight: { value: psi, unit: 'deg' } },
-      });
-      const { verdict } = checks.find(({ id }) => id === 'side-tipping')!;
-      const margin = highWheelOfThree(tractor, pull, sideSlope, psi) / (tractor.mass * G);
-      if (Math.abs(margin) < 1e-9) return;
-      if (verdict === 'fail') expect(sides!.high.value).toBeLessThan(0);
-      else expect(verdict).toBe(margin > 0 ? 'pass' : 'undetermined');
-    }),
+    fc.property(
+      anyTractor,
+      anyPull,
+      between(0, 40),
+      between(1, 80),
+      fc.option(between(0.1, 0.8), { nil: undefined }),
+      (tractor, pull, sideSlope, psi, pin) => {
+        const { checks, sides } = ask(tractor, pull, {
+          sideSlope: { value: sideSlope, unit: 'deg' },
+          sidePull: { fromStraight: { value: psi, unit: 'deg' } },
+          ...(pin !== undefined && { frontPivotHeight: { value: pin, unit: 'm' } }),
+        });
+        const { verdict } = checks.find(({ id }) => id === 'side-tipping')!;
+        const heights = pin === undefined ? [0, 0.25, 0.5, 0.75, 1].map((part) => part * tractor.z) : [pin];
+        const carried = heights.map((height) => highWheelOnPivot(tractor, pull, sideSlope, psi, height));
+        const margin = Math.min(...carried) / (tractor.mass * G);
+        if (Math.abs(margin) < 1e-9) return;
+        seen.add(verdict);
+        if (verdict === 'fail') expect(sides!.high.value).toBeLessThan(0);
+        else expect(verdict).toBe(margin > 0 ? 'pass' : 'undetermined');
+      },
+    ),
+    { numRuns: 500 },
   );
+  expect(seen.size).toBe(3);
 });

@@ -21,6 +21,7 @@ const hitching = {
   steeringReserve: 0.2,
   friction: 0.6,
   rearAxleHeight: '20 in',
+  frontPivotHeight: '15 in',
   sidePull: { fromStraight: '10 deg' },
   sideSlope: '5 deg',
   units: 'us',

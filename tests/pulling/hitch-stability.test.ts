@@ -221,29 +221,40 @@ describe('the point that the chain is hooked to', () => {
 
 describe('to the side', () => {
   // Rigid frame: tips at sin 60 deg · P · h = W · t / 2, P = 3300 · 25 / (0.866025 · 15) = 6350.9 lbf.
-  // Front axle free to pivot: about the line from the low rear tire to the middle of the front axle, both moments times the
-  // length of that line: W holds it by 3300 · (64 − 22.4) · 25 = 3,432,000; the pull, 15 in high, turns it over by
-  // P · 15 · (sin 60 deg · 64 − cos 60 deg · 25) = 643.896 P: P = 5330.1 lbf.
+  // Front axle free to pivot: about the line from the low rear tire to its pin, moments times the length of that line. W holds
+  // it by 3300 · 25 · (64 − 22.4) = 3,432,000. The pull, 15 in high and 20 in behind, turns it over by
+  // P · (15 · (sin 60 deg · 64 − cos 60 deg · 25) + pin · (cos 60 deg · 25 + sin 60 deg · 20)) = P · (643.896 + 29.8205 · pin):
+  // pin on the ground 5330.1 lbf, 14 in high 3,432,000 / 1061.383 = 3233.5, as high as the center of gravity (28 in) 2320.7.
   const steep = { fromStraight: '60 deg' } as const;
+  const hitch = { ...drawbar, behindAxle: '20 in' } as const;
+  const at = (lbf: number, more: object = {}, drive: Tractor['drive'] = 'rear-wheels') =>
+    checkOf(
+      hitchStability({
+        tractor: { ...tractor, drive },
+        hitch,
+        sidePull: steep,
+        pull: { value: lbf, unit: 'lbf' },
+        ...more,
+      }),
+      'side-tipping',
+    );
 
   it('passes where it stands on a pivoting axle, fails where a rigid frame tips, and is open between', () => {
-    const at = (pull: number, drive: Tractor['drive'] = 'rear-wheels') =>
-      checkOf(
-        hitchStability({
-          tractor: { ...tractor, drive },
-          hitch: drawbar,
-          sidePull: steep,
-          pull: { value: pull, unit: 'lbf' },
-        }),
-        'side-tipping',
-      );
-    expect(at(5330).verdict).toBe('pass');
-    expect(at(5331)).toMatchObject({ verdict: 'undetermined', missing: [{ code: 'FRONT_AXLE_PIVOTS' }] });
+    expect(at(2320).verdict).toBe('pass');
+    expect(at(2321)).toMatchObject({ verdict: 'undetermined', missing: [{ code: 'FRONT_AXLE_PIVOTS' }] });
     expect(at(6350).verdict).toBe('undetermined');
     expect(at(6352)).toMatchObject({ verdict: 'fail', because: { code: 'TIPS_SIDEWAYS' } });
-    // tracks are rigid across
-    expect(at(5331, 'tracks').verdict).toBe('pass');
-    expect(at(6352, 'tracks').verdict).toBe('fail');
+  });
+
+  it('takes the height of the pin where it is told', () => {
+    expect(at(3233, { frontPivotHeight: '14 in' }).verdict).toBe('pass');
+    expect(at(3234, { frontPivotHeight: '14 in' }).verdict).toBe('undetermined');
+    expect(at(6352, { frontPivotHeight: '14 in' }).verdict).toBe('fail');
+  });
+
+  it('tracks are rigid across', () => {
+    expect(at(6350, {}, 'tracks').verdict).toBe('pass');
+    expect(at(6352, {}, 'tracks').verdict).toBe('fail');
   });
 
   it('a side slope shifts weight to the low side, and tips a rigid frame at tan a = t / 2z', () => {
@@ -267,8 +278,12 @@ describe('to the side', () => {
     };
     expect(missing({ tractor: narrow, sideSlope: '5 deg', pull: '1 lbf' })).toEqual(['TRACK_WIDTH_UNKNOWN']);
     expect(missing({ tractor: flat, sideSlope: '5 deg', pull: '1 lbf' })).toEqual(['CENTER_OF_GRAVITY_HEIGHT_UNKNOWN']);
-    expect(missing({ sidePull: steep })).toEqual(['PULL_UNKNOWN']);
-    expect(missing({ tractor: flat, sidePull: steep, pull: '1 lbf' })).toBe('pass');
+    expect(missing({ hitch, sidePull: steep })).toEqual(['PULL_UNKNOWN']);
+    // on level ground its height is only asked for the pin
+    const pulled = { tractor: flat, hitch, sidePull: steep, pull: '1 lbf' };
+    expect(missing(pulled)).toEqual(['CENTER_OF_GRAVITY_HEIGHT_UNKNOWN']);
+    expect(missing({ ...pulled, frontPivotHeight: '14 in' })).toBe('pass');
+    expect(missing({ ...pulled, tractor: { ...flat, drive: 'tracks' } })).toBe('pass');
     // it tips without a pull
     expect(missing({ sideSlope: '45 deg' })).toBe('fail');
   });
@@ -330,6 +345,8 @@ describe('what it refuses', () => {
     ['CONFLICTING_FIELDS', 'hitch.aheadOfFrontAxle', { hitch: { ...drawbar, aheadOfFrontAxle: '1 ft' } }],
     ['CONFLICTING_FIELDS', 'hitch.behindAxle', { hitch: { ...drawbar, kind: 'front-hitch', behindAxle: '1 ft' } }],
     ['MISSING_FIELD', 'hitch.behindAxle', sloping],
+    ['MISSING_FIELD', 'hitch.behindAxle', { sidePull: { fromStraight: '10 deg' } }],
+    ['NOT_POSITIVE', 'frontPivotHeight', { frontPivotHeight: '0 in' }],
     ['MISSING_FIELD', 'hitch.aheadOfFrontAxle', { hitch: { ...drawbar, kind: 'front-hitch' }, ...sloping }],
     ['MISSING_FIELD', 'chainAngle.belowTractorLine', { chainAngle: {} }],
     ['CONFLICTING_FIELDS', 'chainAngle', { chainAngle: { belowTractorLine: '1 deg', belowHorizontal: '1 deg' } }],
