@@ -59,9 +59,13 @@ export {
   type PullLimit,
   type PullLimitName,
 } from './pulling/available-pull.js';
+export { type BridleAngles, type BridleTension, bridleTension } from './pulling/bridle-tension.js';
+export { type ChainSag, chainSag } from './pulling/chain-sag.js';
 export type { DrawbarPowerCase, Engine } from './pulling/engine.js';
 export type { ChainAngle, Hitch, HitchKind } from './pulling/hitch.js';
+export { type HitchStability, hitchStability, type Stance } from './pulling/hitch-stability.js';
 export { type GreenWood, type LogMass, type LogMassInput, logMass } from './pulling/log-mass.js';
+export { type PullChainLength, pullChainLength, type Standoff } from './pulling/pull-chain-length.js';
 export {
   type PullResistance,
   type PullResistanceInput,
@@ -73,6 +77,8 @@ export type { LogCondition, LogLoad } from './pulling/resistance/log.js';
 export type { MiredLoad, RecoveredLoad } from './pulling/resistance/recovery.js';
 export type { RollingResistance, RollingSurface } from './pulling/resistance/rolling.js';
 export type { SoftGroundLoad } from './pulling/resistance/soft-ground.js';
+export { type LooseLoad, type ShockTension, type Spring, shockTension, type TakeUp } from './pulling/shock-tension.js';
+export { type TakeUpSpeed, takeUpSpeed } from './pulling/take-up-speed.js';
 export {
   type ConeIndex,
   type SoilClass,
@@ -84,6 +90,7 @@ export {
 } from './pulling/tire-traction.js';
 export type { Traction, TractionSurface } from './pulling/traction.js';
 export type { Drive, Tractor } from './pulling/tractor.js';
+export type { ChainEnd } from './pulling/wrap-length.js';
 export { add, compare, scale, subtract, weightOf } from './quantities/arithmetic.js';
 export {
   cm,

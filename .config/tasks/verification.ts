@@ -103,6 +103,11 @@ const RULES_FROM_MEMORY: readonly (readonly [what: string, file: string, confirm
   ['Density of green wood, 62.4 · G · (1 + MC) lb/ft3', 'pulling/log-mass.ts', 'Wood Handbook, density of green wood'],
   ['Density of steel, 7850 kg/m3', 'chain/chain-mass.ts', 'EN 1993-1-2:2005, 3.2.2(1)'],
   ['Which chain a grab or slip hook takes', 'hardware/fits.ts', 'No rule is known: the marking of the hook decides'],
+  [
+    'A rear overturn passes its point of no return in about 0.75 s',
+    'pulling/hitch-stability.ts',
+    'Safety guidance on tractor overturns',
+  ],
 ];
 
 const check = process.argv.includes('--check');

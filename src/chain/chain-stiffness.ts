@@ -1,5 +1,5 @@
 import { inUnit } from '../quantities/convert.js';
-import type { Quantity, QuantityInput } from '../quantities/quantity.js';
+import type { Quantity, QuantityInput, QuantityLike } from '../quantities/quantity.js';
 import { readPositive } from '../quantities/read.js';
 import { sharedUnits } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
@@ -40,6 +40,13 @@ export function chainStiffness(input: {
   const wire = readPositive(input?.wireDiameter, 'length', 'wireDiameter');
   const working = new Working(input.working !== false);
   const unit = sharedUnits(input.units, [wire]) === 'us' ? 'lbf' : 'kN';
+  const stiffness = axialStiffnessOf(wire, unit, working);
+  working.cautions.push(CHAIN_ALONE);
+  return makeResult('chainStiffness', stiffness, input, working);
+}
+
+/** EA of chain of a wire, as mooring chain and as solid bars, with its steps, source and assumption. */
+export function axialStiffnessOf<U extends 'lbf' | 'kN' | 'N'>(wire: QuantityLike, unit: U, working: Working) {
   const d = inUnit(wire, 'mm').value;
   const { bending, rigid } = chainAxialStiffness.rows;
   const stiffnessOf = (symbol: string, factor: number) => {
@@ -48,12 +55,12 @@ export function chainStiffness(input: {
     working.step('chain', symbol, expression, { d: { value: d, unit: 'mm' } }, result);
     return result;
   };
-  const axialStiffness = stiffnessOf('EA', bending.ea_over_d2_kn_per_mm2);
-  const mostAxialStiffness = stiffnessOf('EA of solid bars', rigid.ea_over_d2_kn_per_mm2);
   working.cite(chainAxialStiffness.source);
   working.assumptions.push(AS_MOORING_CHAIN);
-  working.cautions.push(CHAIN_ALONE);
-  return makeResult('chainStiffness', { axialStiffness, mostAxialStiffness }, input, working);
+  return {
+    axialStiffness: stiffnessOf('EA', bending.ea_over_d2_kn_per_mm2),
+    mostAxialStiffness: stiffnessOf('EA of solid bars', rigid.ea_over_d2_kn_per_mm2),
+  };
 }
 
 const AS_MOORING_CHAIN: Note = /* @__PURE__ */ note('STIFF_AS_MOORING_CHAIN');

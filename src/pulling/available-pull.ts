@@ -104,7 +104,7 @@ export function availablePull(input: AvailablePullInput): AvailablePull {
     const remedy = 'On a slope it shifts load from axle to axle.';
     fail('MISSING_FIELD', 'tractor.centerOfGravityHeight', 'its height, on a slope', undefined, remedy);
   }
-  const chain = readHitch(input.hitch, input.chainAngle, slope, working);
+  const chain = readHitch(input.hitch, input.chainAngle, slope, false, working);
   const engine = input.engine === undefined ? undefined : readEngine(input.engine, working);
   const thrustIsGiven = engine?.byPower?.at === 'ground' || engine?.thrustLimit !== undefined;
   const traction = readTraction(input.traction, input.rolling, tractor.drive, thrustIsGiven, working);
@@ -113,7 +113,7 @@ export function availablePull(input: AvailablePullInput): AvailablePull {
   const force = (newtons: number): Force => inUnit({ value: newtons, unit: 'N' }, unit);
 
   const balance = pullBalance(tractor, chain, slope);
-  const tips = tipsOf(balance, chain.forward);
+  const { tips } = balance;
   const weakestWith = (grip: Grip | undefined): Weakest | undefined =>
     tips || !grip ? undefined : weakestOf(limitsOf(balance, grip, tractor.drive, chain.forward, engine));
   const least = weakestWith(traction.least);
@@ -176,12 +176,6 @@ interface Weakest {
   /** In newtons. */
   readonly pull: number;
   readonly governs: PullLimitName;
-}
-
-function tipsOf({ near, far }: PullBalance, forward: boolean): 'tips-rearward' | 'tips-forward' | undefined {
-  if (far <= 0) return forward ? 'tips-forward' : 'tips-rearward';
-  if (near <= 0) return forward ? 'tips-rearward' : 'tips-forward';
-  return undefined;
 }
 
 /** What is left along the ground of each newton on an axle. */

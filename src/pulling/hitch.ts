@@ -8,7 +8,18 @@ import type { Working } from '../working/step.js';
 import type { PullOnTractor } from './pull-on-tractor.js';
 import { readAngle } from './tractor.js';
 
-const HITCH_KINDS = [
+/** The first four are where a tractor may be pulled, an attachment on a condition; the others never are. */
+export type HitchKind =
+  | 'drawbar'
+  | 'frame'
+  | 'attachment'
+  | 'front-hitch'
+  | 'three-point-arms'
+  | 'quick-hitch'
+  | 'top-link'
+  | 'axle';
+
+const HITCH_KINDS: readonly HitchKind[] = [
   'drawbar',
   'frame',
   'attachment',
@@ -17,16 +28,14 @@ const HITCH_KINDS = [
   'quick-hitch',
   'top-link',
   'axle',
-] as const;
-
-export type HitchKind = (typeof HITCH_KINDS)[number];
+];
 
 /** Where the chain is hooked to the tractor. */
 export interface Hitch {
   readonly kind: HitchKind;
   /** Of the point of pull above the ground; not above the axle. */
   readonly height: QuantityInput<'length'>;
-  /** Of the point of pull behind the rear axle; needed where the chain slopes. */
+  /** Of the point of pull behind the rear axle; needed where the chain slopes or pulls to the side. */
   readonly behindAxle?: QuantityInput<'length'>;
   /** For a front hitch, and an attachment at the front: ahead of the front axle. The tractor pulls in reverse. */
   readonly aheadOfFrontAxle?: QuantityInput<'length'>;
@@ -52,6 +61,7 @@ export function readHitch(
   hitch: Hitch,
   chainAngle: ChainAngle | undefined,
   slope: number,
+  toTheSide: boolean,
   working: Working,
 ): ReadHitch {
   checkObject(hitch, 'hitch', '{ kind, height }');
@@ -76,11 +86,11 @@ export function readHitch(
   const beyond = given === undefined ? undefined : readQuantity(given, 'length', `hitch.${mine}`);
   if (chainAngle === undefined) working.assumptions.push(CHAIN_ALONG_GROUND);
   const below = readChainAngle(chainAngle, forward ? slope : -slope);
-  if (below !== 0 && beyond === undefined) {
+  if ((below !== 0 || toTheSide) && beyond === undefined) {
     fail(
       'MISSING_FIELD',
       `hitch.${mine}`,
-      'its distance, for the chain slopes',
+      'its distance, for the chain slopes or pulls to the side',
       undefined,
       'Measure it along the ground.',
     );

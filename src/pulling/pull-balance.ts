@@ -1,55 +1,29 @@
+import { type AxleBalance, axleBalance } from './axle-balance.js';
 import type { PullOnTractor } from './pull-on-tractor.js';
 import type { ReadTractor } from './tractor.js';
 
-/** How the chain pulls on the tractor. */
-type ChainPull = Pick<PullOnTractor, 'height' | 'beyond' | 'forward' | 'below'>;
-
-/**
- * What the axles carry as a straight line over the pull, in newtons: `near` the one at the hitch, `far` the other. Moments
- * about the wheels at the hitch; thrust and rolling resistance act in the ground and have no moment there.
- */
-export interface PullBalance {
-  readonly near: number;
-  readonly nearPerPull: number;
-  readonly far: number;
-  readonly farPerPull: number;
+/** What the axles carry and what the ground asks, in newtons. */
+export interface PullBalance extends AxleBalance {
   /** W · cos α, what the ground carries without a pull. */
   readonly across: number;
   /** W · sin α against the way it pulls. */
   readonly grade: number;
   readonly below: number;
-  /** The pulls at which an axle lifts; infinite where the pull does not. */
-  readonly farLiftsAt: number;
-  readonly nearLiftsAt: number;
 }
 
 export function pullBalance(
-  { weight, wheelbase: L, ahead, height: z = 0 }: ReadTractor,
-  { height: h, beyond: c, forward, below }: ChainPull,
+  tractor: ReadTractor,
+  chain: Pick<PullOnTractor, 'height' | 'beyond' | 'forward' | 'below'>,
   slope: number,
 ): PullBalance {
-  const across = weight * Math.cos(slope);
-  const grade = weight * Math.sin(slope) * (forward ? -1 : 1);
-  const x = forward ? L - ahead : ahead;
-  const far = (x * across - z * grade) / L;
-  const near = across - far;
-  const farPerPull = -(h * Math.cos(below) + c * Math.sin(below)) / L;
-  const nearPerPull = Math.sin(below) - farPerPull;
+  const gravity = { rearward: Math.sin(slope), down: Math.cos(slope) };
   return {
-    near,
-    nearPerPull,
-    far,
-    farPerPull,
-    across,
-    grade,
-    below,
-    farLiftsAt: pullToZero(far, farPerPull),
-    nearLiftsAt: pullToZero(near, nearPerPull),
+    ...axleBalance(tractor, gravity, chain),
+    across: tractor.weight * gravity.down,
+    grade: tractor.weight * gravity.rearward * (chain.forward ? -1 : 1),
+    below: chain.below,
   };
 }
-
-const pullToZero = (load: number, perPull: number): number =>
-  perPull < 0 ? load / -perPull : Number.POSITIVE_INFINITY;
 
 /** What the axles carry under a pull; once the far one has lifted the near one carries all. */
 export function axleLoads(balance: PullBalance, pull: number): { readonly near: number; readonly far: number } {

@@ -315,6 +315,57 @@ export const english = {
       'No size of tires given: all are taken as loaded normally for their size, as the soil class is meant.',
     TWO_TIRES_ON_AN_AXLE: 'Each axle is taken to stand on two tires alike, each with half its load.',
     LEVEL_GROUND: 'No slope given: the ground is taken as level.',
+    NO_POINT_TO_PULL_ON:
+      'Never pull from here ({kind}): it can turn a tractor over backward. Hitch to the drawbar or the frame.',
+    NO_HOOK_BACK: 'End {end}: nothing is added for the way back to its own hook.',
+    WIDE_BRIDLE: 'More than 60 deg between the legs: longer legs carry less.',
+    COUNT_TWO_LEGS: 'Of three or more legs on a rigid load count two: legs never share alike.',
+    NEVER_LEAN_ON_CHAIN: 'Never step on or lean on a taut chain: a light push sideways adds a very large tension.',
+    SUBFRAME_UNKNOWN: "Whether the attachment's subframe is tied into the frame of the tractor: subframeTiedToFrame.",
+    SUBFRAME_NOT_TIED: "The attachment's subframe is not tied into the frame of the tractor.",
+    TIPS_REARWARD: 'It tips over rearward without any pull: its center of gravity is over or behind the rear axle.',
+    TIPS_FORWARD: 'It tips over forward without any pull: its center of gravity is over or ahead of the front axle.',
+    PULL_UNKNOWN: 'The pull.',
+    TRACK_WIDTH_UNKNOWN: 'The track width of the tractor.',
+    CENTER_OF_GRAVITY_HEIGHT_UNKNOWN: 'The height of its center of gravity.',
+    FRONT_CARRIES_NOTHING: 'The front axle carries nothing.',
+    TIPS_SIDEWAYS: 'It tips to the side, even with a frame that is rigid across its width.',
+    FRONT_AXLE_PIVOTS:
+      'Whether the front axle meets its stop in time: a frame rigid across its width would stand, one free to pivot tips.',
+    HITCH_NOT_BELOW_AXLE:
+      'Once the front is up, a hitch below the axle swings down and loses its arm; this one goes on pulling it over.',
+    NO_PULL_GIVEN: 'No pull given: reactions are those without one.',
+    TRACK_ENDS_AS_AXLES: 'The ends of the tracks on the ground stand for the axles.',
+    NO_STEERING_RESERVE:
+      'No steering reserve given: only the lifting is judged. Long before that the front wheels no longer steer.',
+    LIFTS_BEFORE_SLIPPING:
+      'On this ground the front lifts before the wheels slip: nothing but the throttle stops it from going over.',
+    REVERSE_PULL:
+      'The pull takes weight off the rear wheels: driven alone, they slip early; the front axle carries more.',
+    LIFT_PULL_IS_NO_ALLOWANCE:
+      'The pull that lifts an axle is a limit, not what the tractor can pull: its wheels may slip before.',
+    JERK_ADDS_TO_PULL:
+      'For a steady pull. A jerk can be a multiple of it and lift the front of a tractor that pulls steadily in safety.',
+    OVERTURN_IS_QUICK:
+      'A rear overturn passes its point of no return in under a second, too quick for anyone: roll bar up, belt on.',
+    WHEELS_MUST_TURN:
+      'Wheels that cannot turn, frozen, blocked or in a hole, let a low gear lift the front without any pull.',
+    SHORT_LINK_WIDTH: 'The chain is taken as 3.4 times its wire wide, as short link is.',
+    NO_DANGER_MARGIN: 'No margin given: the danger zone reaches as far as the chain is long, from both of its ends.',
+    NO_STANDOFF: 'No standoff given: the chain is for its ends alone.',
+    WRAP_TO_KEEP_HOOK:
+      'Wrap from the top, down and back, so that the weight of the hook keeps it engaged; pad sharp corners.',
+    TURNS_HOLD_NOTHING: 'Do not count on the friction of turns: rate the chain and its hooks for the whole pull.',
+    LIMIT_UNKNOWN: 'The working load limit of the weakest part.',
+    NO_THRUST_AFTER: 'No thrust given: nothing drives the machine on once the chain is tight.',
+    THRUST_GOES_ON: 'No thrust given: what accelerated the machine, m · a, goes on once the chain is tight.',
+    NOTHING_ELSE_GIVES: 'Machines, hooks and hitches are taken as rigid; what gives lowers the peak.',
+    SCRAP_PAST_PROOF: 'Past the proof load: a chain that has seen this is scrap, whether it looks so or not.',
+    DUCTILE_BOUND_IS_NO_DESIGN:
+      'Do not design with the ductile bound: every link would have to stretch alike to its end, once; hooks and welds go first.',
+    BELOW_BREAKING_IS_NO_PASS: 'A peak below the breaking force is no pass: what counts is the working load limit.',
+    TAKE_UP_AT_A_CRAWL:
+      'Take up slack at a crawl and raise the pull slowly: a chain is not for jerking, and never takes a running start.',
   },
   /** Every word of a calculation sheet that is not data. */
   sheet: {
