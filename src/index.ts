@@ -64,7 +64,9 @@ export { type ChainSag, chainSag } from './pulling/chain-sag.js';
 export type { DrawbarPowerCase, Engine } from './pulling/engine.js';
 export type { ChainAngle, Hitch, HitchKind } from './pulling/hitch.js';
 export { type HitchStability, hitchStability, type Stance } from './pulling/hitch-stability.js';
+export type { RatedChain } from './pulling/lightest-chain.js';
 export { type GreenWood, type LogMass, type LogMassInput, logMass } from './pulling/log-mass.js';
+export { type PlannedPull, type PullChain, type PullPlan, planPull } from './pulling/plan-pull.js';
 export { type PullChainLength, pullChainLength, type Standoff } from './pulling/pull-chain-length.js';
 export {
   type PullResistance,

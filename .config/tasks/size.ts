@@ -50,13 +50,14 @@ const BUDGETS: readonly Budget[] = [
   { target: 8, names: ['tireTraction'] },
   { target: 8, names: ['logMass'] },
   { target: 8, limit: 9.3, names: ['hitchStability'] },
+  { target: 15, limit: 30.5, names: ['planPull'] },
   { target: 8, names: ['shockTension'] },
   { target: 8, names: ['takeUpSpeed'] },
   { target: 8, names: ['pullChainLength'] },
   { target: 8, names: ['bridleTension'] },
   { target: 8, names: ['chainSag'] },
   { target: 15, names: ['drawSecurement'] },
-  { target: 90, limit: 112.5, names: ['*'] },
+  { target: 90, limit: 115, names: ['*'] },
 ];
 
 async function bundle(names: readonly string[], from: string) {

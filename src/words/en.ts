@@ -364,6 +364,16 @@ export const english = {
     DUCTILE_BOUND_IS_NO_DESIGN:
       'Do not design with the ductile bound: every link would have to stretch alike to its end, once; hooks and welds go first.',
     BELOW_BREAKING_IS_NO_PASS: 'A peak below the breaking force is no pass: what counts is the working load limit.',
+    TRACTOR_CAN_OVERLOAD_RIGGING:
+      'The tractor can pull up to {most}, more than the rigging may see: stop when the load does not move.',
+    NO_CHAIN_OF_TABLE_DOES: '{ratings} lists no chain of known weight for {required}.',
+    STOP_IF_IT_DOES_NOT_MOVE:
+      'What holds a load is an estimate. If it does not move, stop: dig, lay planks, or get more help; never pull harder with a run.',
+    LOAD_RUNS_BY_ITSELF: 'The load may run down by itself: a chain cannot hold it back.',
+    TRACTOR_CANNOT_PULL: 'The tractor has nothing left to pull with: {outcome}.',
+    NOTHING_PULLS: 'Nothing pulls on the rigging.',
+    RIGGING_UNKNOWN: 'The parts from the hitch to the load.',
+    LENGTH_TO_BE_CUT: 'No length of a chain at hand given: it takes {length}.',
     TAKE_UP_AT_A_CRAWL:
       'Take up slack at a crawl and raise the pull slowly: a chain is not for jerking, and never takes a running start.',
   },
