@@ -117,13 +117,14 @@ describe('facts of the trade', () => {
   });
 
   it('common practice: about 10 ft wraps a load in the bucket of a compact loader', () => {
-    // front to back, 30 in deep and 20 in high with the load: 2 · 50 + 4 = 104 in and a foot back to its own hook: 9.7 ft
+    // a bucket 50 in wide and 20 in deep: round its depth with a load heaped 30 in high, 2 · (20 + 30) + 4 = 104 in and a
+    // foot back to its own hook: 9.7 ft
     const chain = { pitch: '1 in', wireDiameter: '0.375 in' } as const;
-    const bucket = { at: 'rectangle', height: '20 in', turns: 1, hookBack: '1 ft' } as const;
+    const bucket = { at: 'rectangle', height: '20 in', turns: 1, hookBack: '1 ft' } as const; // its depth
     const short = pullChainLength({ ends: [{ ...bucket, width: '30 in' }], ...chain });
     expect(short.required.value).toBeCloseTo(9.67, 2);
     expect(short.required.value).toBeLessThan(10);
-    // lengthwise round 50 in by 20 in the turn alone takes 2 · 70 + 4 = 144 in, 12 ft: 10 ft does not reach
+    // round its whole rim, 50 in by 20 in, the turn alone takes 2 · 70 + 4 = 144 in, 12 ft: 10 ft does not reach
     const long = pullChainLength({ ends: [{ ...bucket, width: '50 in' }], ...chain });
     expect(long.required.value).toBeCloseTo(13, 1);
   });
