@@ -50,6 +50,20 @@ export { type DrawingOptions, drawSecurement } from './drawing/draw-securement.j
 export { RiggingError, type RiggingErrorCode, type RiggingIssue } from './errors.js';
 export { explain, type SheetFormat } from './explain/explain.js';
 export { inWords } from './explain/in-words.js';
+export type { CarriedLoad, HandPosition, LiftDestination, LiftFrequency } from './handling/carry-input.js';
+export { type CarryCheck, type CarryInput, type CarryPoint, checkCarry } from './handling/check-carry.js';
+export type { Coupling, LiftDuration, MultiplierName } from './handling/lifting-equation.js';
+export {
+  type BoxFit,
+  type PipeFit,
+  type Stowage,
+  type StowageBox,
+  type StowagePipe,
+  type StowedChain,
+  stowage,
+  type Volume,
+} from './handling/stowage.js';
+export { type TeamLimit, teamLimit } from './handling/team-limit.js';
 export { type Fit, fits, type Hook } from './hardware/fits.js';
 export { add, compare, scale, subtract, weightOf } from './quantities/arithmetic.js';
 export {

@@ -45,6 +45,9 @@ const BUDGETS: readonly Budget[] = [
   { target: 15, names: ['proposeTieDowns'] },
   { target: 8, names: ['tieDownLength'] },
   { target: 8, names: ['chainStiffness'] },
+  { target: 8, names: ['checkCarry'] },
+  { target: 8, names: ['teamLimit'] },
+  { target: 8, names: ['stowage'] },
   { target: 15, names: ['drawSecurement'] },
   { target: 90, names: ['*'] },
 ];
