@@ -40,9 +40,15 @@ export function readHands(hands: HandPosition, path: string): ReadHands {
   const turn = readQuantity(hands.asymmetry, 'angle', `${path}.asymmetry`);
   return {
     horizontal: readPositive(hands.horizontal, 'length', `${path}.horizontal`),
-    height: readQuantity(hands.height, 'length', `${path}.height`),
+    height: readHeight(hands.height, path),
     asymmetry: Math.abs(valueIn(turn, 'deg')),
   };
+}
+
+function readHeight(given: QuantityInput<'length'>, path: string): Length {
+  const height = readQuantity(given, 'length', `${path}.height`);
+  if (height.value >= 0) return height;
+  return fail('NEGATIVE', `${path}.height`, 'a height above the floor', `${height}`, 'Measure from the feet.');
 }
 
 /** The height of the destination, and the hands there where they count. */
@@ -50,7 +56,7 @@ export function readDestination(given: LiftDestination): { readonly height: Leng
   const path = 'destination';
   checkObject(given, path, '{ control, height }');
   checkOneOf(given.control, [true, false], `${path}.control`);
-  if (!given.control) return { height: readQuantity(given.height, 'length', `${path}.height`) };
+  if (!given.control) return { height: readHeight(given.height, path) };
   const hands = readHands(given, path);
   return { height: hands.height, hands };
 }
