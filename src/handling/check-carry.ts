@@ -106,8 +106,8 @@ export interface CarryCheck extends ResultBase<'checkCarry'> {
  *   destination: { control: false, height: '38 in' },
  *   frequency: 0.2,
  *   duration: 'short',
- * }).liftingIndex.toFixed(1)
- * // => '1.4'
+ * }).longestPiece
+ * // => 13.94 ft
  */
 export function checkCarry(input: CarryInput): CarryCheck {
   checkObject(input, '', '{ mass or chain, origin, destination, frequency, duration }');

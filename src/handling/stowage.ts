@@ -84,7 +84,7 @@ export interface Stowage extends ResultBase<'stowage'> {
  * stowage({
  *   chain: chainMass({ size: '1/4', grade: 30, length: '10 ft' }),
  *   box: { length: '12 in', width: '5 in', height: '8 in' },
- * }).box.verdict
+ * }).box?.verdict
  * // => 'pass'
  */
 export function stowage(input: {

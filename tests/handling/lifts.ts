@@ -21,5 +21,6 @@ export function easyLift(system: 'us' | 'si', change: LiftChange = {}): CarryInp
   const { origin, destination } = easy[system];
   const mass = system === 'us' ? '20 lb' : '10 kg';
   const load = change.chain === undefined ? { mass } : {};
-  return { ...load, destination, ...common, ...change, origin: { ...origin, ...change.origin } } as CarryInput;
+  const lift: object = { ...load, destination, ...common, ...change, origin: { ...origin, ...change.origin } };
+  return lift as CarryInput;
 }
