@@ -58,6 +58,7 @@ export {
   type PipeFit,
   type Stowage,
   type StowageBox,
+  type StowageFit,
   type StowagePipe,
   type StowedChain,
   stowage,

@@ -82,13 +82,12 @@ export function readFrequency(given: LiftFrequency): number {
 
 /** What is lifted: a mass, or chain and its fittings. */
 export type CarriedLoad =
-  | { readonly mass: QuantityInput<'mass'>; readonly chain?: never; readonly fittings?: never }
+  | QuantityInput<'mass'>
   | {
       /** What `chainMass` found: its greatest mass counts. */
       readonly chain: ChainMass;
       /** Mass of hooks and other fittings; left out, none. */
       readonly fittings?: QuantityInput<'mass'>;
-      readonly mass?: never;
     };
 
 export interface ReadLoad {
@@ -97,12 +96,14 @@ export interface ReadLoad {
   readonly chain?: { readonly length: Quantity<'ft' | 'm'>; readonly fittings: Quantity<MassUnit> | undefined };
 }
 
-export function readLoad({ mass, chain, fittings: onChain }: CarriedLoad): ReadLoad {
-  if (chain === undefined) return { mass: readPositive(mass, 'mass', 'mass') };
-  if (mass !== undefined) fail('CONFLICTING_FIELDS', 'mass', 'mass or chain', 'both', 'Leave one out.');
-  const { length } = readWeighedChain(chain);
-  const most = readPositive(chain.range?.most, 'mass', 'chain.range.most');
-  const fittings = readOptional(onChain, 'mass', 'fittings');
+export function readLoad(load: CarriedLoad): ReadLoad {
+  if (typeof load !== 'object' || load === null || !('chain' in load)) {
+    return { mass: readPositive(load, 'mass', 'load') };
+  }
+  const { chain } = load;
+  const { length } = readWeighedChain(chain, 'load.chain');
+  const most = readPositive(chain.range?.most, 'mass', 'load.chain.range.most');
+  const fittings = readOptional(load.fittings, 'mass', 'load.fittings');
   const more = fittings === undefined ? 0 : inUnit(fittings, most.unit).value;
-  return { mass: new Quantity(most.value + more, most.unit), chain: { length, fittings } };
+  return { mass: new Quantity(most.value + more, most.unit, 'load'), chain: { length, fittings } };
 }

@@ -33,7 +33,8 @@ import {
 } from './lifting-equation.js';
 import { CHAIN_MASS } from './weighed-chain.js';
 
-export type CarryInput = CarriedLoad & {
+export interface CarryInput {
+  readonly load: CarriedLoad;
   readonly origin: HandPosition;
   readonly destination: LiftDestination;
   readonly frequency: LiftFrequency;
@@ -43,14 +44,12 @@ export type CarryInput = CarriedLoad & {
   readonly units?: UnitSystem;
   /** `false` leaves the steps out. */
   readonly working?: boolean;
-};
-
-type Mass = Quantity<'lb' | 'kg'>;
+}
 
 /** The equation at one end of the lift. */
 export interface CarryPoint {
   readonly at: 'origin' | 'destination';
-  readonly recommendedWeightLimit: Mass;
+  readonly recommendedWeightLimit: Quantity<'lb' | 'kg'>;
   /** Load over limit; null where the limit is zero. */
   readonly liftingIndex: number | null;
   readonly multipliers: Readonly<Record<MultiplierName, number>>;
@@ -65,9 +64,9 @@ export interface CarryCheck extends ResultBase<'checkCarry'> {
   readonly governs: CarryPoint['at'];
   readonly liftingIndex: number | null;
   /** A load of it has the index 1. */
-  readonly recommendedWeightLimit: Mass;
+  readonly recommendedWeightLimit: Quantity<'lb' | 'kg'>;
   readonly costsMost: MultiplierName | null;
-  readonly load: Mass;
+  readonly load: Quantity<'lb' | 'kg'>;
   /** Of chain: the longest piece with an index of 1 at most, rounded down to hundredths; null where there is none. */
   readonly longestPiece?: Quantity<'ft' | 'm'> | null;
   readonly points: readonly CarryPoint[];
@@ -83,9 +82,8 @@ export interface CarryCheck extends ResultBase<'checkCarry'> {
  * H and D below 10 in (25 cm) count as that. H over 25 in (63 cm), V or D over 70 in (175 cm), A over 135 deg and more than
  * 15 lifts a minute leave no load at all. The systems are roundings of one another (51 lb is 23.13 kg): one is used, never both.
  *
- * @param input.mass of the load; or
- * @param input.chain a result of {@link chainMass}, whose greatest mass counts
- * @param input.fittings mass of the chain's hooks; omitted: none
+ * @param input.load a mass; or `{ chain, fittings? }`, a result of {@link chainMass}, whose greatest mass counts, and the mass of
+ * its hooks
  * @param input.origin `{ horizontal, height, asymmetry }` of the hands: H, V and A
  * @param input.destination `{ control: true, horizontal, height, asymmetry }` where the load is placed with care;
  * `{ control: false, height }` where it is let go. D is the difference of the heights
@@ -93,7 +91,7 @@ export interface CarryCheck extends ResultBase<'checkCarry'> {
  * @param input.duration `'short'` (up to 1 h), `'moderate'` (2 h) or `'long'` (8 h)
  * @param input.coupling `'good'`, `'fair'` or `'poor'`; omitted: poor, as an assumption
  * @param input.units `'us'` (lb, in) or `'si'` (kg, cm); omitted: the system that all inputs share
- * @throws RiggingError `MISSING_FIELD`, `CONFLICTING_FIELDS` (mass and chain), `UNITS_REQUIRED`, `NOT_POSITIVE`, `NEGATIVE` (a height),
+ * @throws RiggingError `MISSING_FIELD`, `NOT_A_QUANTITY`, `UNITS_REQUIRED`, `NOT_POSITIVE`, `NEGATIVE` (a height),
  * `NOT_A_WHOLE_NUMBER` (lifts), `TOO_LARGE` (lifts counted over more than 15 min), `UNKNOWN_VALUE`, `WRONG_KIND`,
  * `NOT_FINITE`
  * @validity two hands, standing, smooth lifting, firm footing, mild air, up to 8 h. Not for carrying, one hand, kneeling or a
@@ -101,7 +99,7 @@ export interface CarryCheck extends ResultBase<'checkCarry'> {
  * @source Applications Manual for the Revised NIOSH Lifting Equation, DHHS (NIOSH) 94-110, 1994, from memory
  * @example
  * checkCarry({
- *   chain: chainMass({ size: '3/8', grade: 70, length: '20 ft' }),
+ *   load: { chain: chainMass({ size: '3/8', grade: 70, length: '20 ft' }) },
  *   origin: { horizontal: '14 in', height: '6 in', asymmetry: '30 deg' },
  *   destination: { control: false, height: '38 in' },
  *   frequency: 0.2,
@@ -110,10 +108,10 @@ export interface CarryCheck extends ResultBase<'checkCarry'> {
  * // => 13.94 ft
  */
 export function checkCarry(input: CarryInput): CarryCheck {
-  checkObject(input, '', '{ mass or chain, origin, destination, frequency, duration }');
+  checkObject(input, '', '{ load, origin, destination, frequency, duration }');
   const { duration, coupling } = input;
   const working = new Working(input.working !== false);
-  const load = readLoad(input);
+  const load = readLoad(input.load);
   const origin = readHands(input.origin, 'origin');
   const destination = readDestination(input.destination);
   const lifts = readFrequency(input.frequency);
@@ -184,7 +182,11 @@ const LIFTING_METHOD_LIMITS: Note = /* @__PURE__ */ note('LIFTING_METHOD_LIMITS'
 /** Fifteen digits: a length converted from the decimal that was written is that decimal again. */
 const finely = (value: number) => Number(value.toPrecision(15));
 
-function longestPiece({ mass, chain }: ReadLoad, limit: Mass, units: UnitSystem): Quantity<'ft' | 'm'> | null {
+function longestPiece(
+  { mass, chain }: ReadLoad,
+  limit: Quantity<'lb' | 'kg'>,
+  units: UnitSystem,
+): Quantity<'ft' | 'm'> | null {
   if (chain === undefined) return null;
   const fittings = chain.fittings === undefined ? 0 : inUnit(chain.fittings, limit.unit).value;
   const share = (limit.value - fittings) / (inUnit(mass, limit.unit).value - fittings);
@@ -203,7 +205,7 @@ function carryPoint(
   const unit = constants.mass_unit;
   const factors = multipliersOf(constants, lift);
   const limit = weightLimitOf(constants, factors);
-  const recommendedWeightLimit: Mass = new Quantity(limit, unit);
+  const recommendedWeightLimit: Quantity<'lb' | 'kg'> = new Quantity(limit, unit);
   const mass = inUnit(load, unit);
   const liftingIndex = liftingIndexOf(constants, factors, limit, load, mass.value).utilization;
   const named = Object.entries(factors).map(([name, { value }]) => [name as MultiplierName, value] as const);

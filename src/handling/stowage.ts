@@ -37,17 +37,17 @@ export interface StowagePipe {
 export type Volume = QuantityLike<'in3' | 'L'>;
 
 /** Why it does not go in, or what must be known before it can be decided. */
-type Fit =
+export type StowageFit =
   | { readonly verdict: 'pass' }
   | { readonly verdict: 'fail'; readonly because: Note }
   | { readonly verdict: 'undetermined'; readonly missing: readonly Note[] };
 
-export type BoxFit = Fit & {
+export type BoxFit = StowageFit & {
   /** Share of the box that the pile takes; above 1 it overflows. */
   readonly filled: { readonly least: number; readonly most: number };
 };
 
-export type PipeFit = Fit & {
+export type PipeFit = StowageFit & {
   /** How many times the chain lies side by side. */
   readonly strands: number;
   /** Inside diameter that surely takes them; null for more strands than are decided here. */
@@ -150,7 +150,7 @@ function readChain(chain: StowedChain, outsideWidth: QuantityInput<'length'> | u
   checkObject(chain, 'chain', 'a result of chainMass, or { wireDiameter, length }');
   const wire = readPositive(chain.wireDiameter, 'length', 'chain.wireDiameter');
   const measured = readOptional(outsideWidth, 'length', 'outsideWidth');
-  const weighed = 'massPerLength' in chain ? readWeighedChain(chain) : undefined;
+  const weighed = 'massPerLength' in chain ? readWeighedChain(chain, 'chain') : undefined;
   const length = weighed?.length ?? readPositive((chain as { length?: unknown }).length, 'length', 'chain.length');
   const d = inMm(wire);
   const width = measured === undefined ? decimalProduct(widest(), d) : inMm(measured);

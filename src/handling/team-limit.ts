@@ -11,13 +11,11 @@ import { type Note, note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
 
-type Mass = Quantity<'lb' | 'kg'>;
-
 export interface TeamLimit extends ResultBase<'teamLimit'> {
   /** What the team may lift together. */
-  readonly limit: Mass;
+  readonly limit: Quantity<'lb' | 'kg'>;
   /** What its members may lift alone, added up: more than the team may. */
-  readonly sumAlone: Mass;
+  readonly sumAlone: Quantity<'lb' | 'kg'>;
 }
 
 /**
@@ -51,11 +49,11 @@ export function teamLimit(input: {
   const working = new Working(input.working !== false);
   const alone = Array.from(input.alone, (mass, index) => readPositive(mass, 'mass', `alone[${index}]`));
   const unit = massUnitOf(sharedUnits(input.units, alone));
-  const sumAlone: Mass = new Quantity(
+  const sumAlone: Quantity<'lb' | 'kg'> = new Quantity(
     alone.reduce((sum, mass) => sum + inUnit(mass, unit).value, 0),
     unit,
   );
-  const limit: Mass = new Quantity((sumAlone.value * share.numerator) / share.denominator, unit);
+  const limit: Quantity<'lb' | 'kg'> = new Quantity((sumAlone.value * share.numerator) / share.denominator, unit);
   const fraction = `${share.numerator}/${share.denominator}`;
   working.step('team', 'limit', `${fraction} · sum`, { people, sum: sumAlone }, limit);
   working.cite(ukHseTeamFactors.source);

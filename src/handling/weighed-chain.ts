@@ -12,12 +12,12 @@ export interface WeighedChain {
   readonly length: Quantity<'ft' | 'm'>;
 }
 
-export function readWeighedChain(chain: ChainMass): WeighedChain {
-  checkObject(chain, 'chain', 'a result of chainMass');
-  const mass = readPositive(chain.mass, 'mass', 'chain.mass');
-  const perLength = readPositive(chain.massPerLength, 'massPerLength', 'chain.massPerLength');
+export function readWeighedChain(chain: ChainMass, path: string): WeighedChain {
+  checkObject(chain, path, 'a result of chainMass');
+  const mass = readPositive(chain.mass, 'mass', `${path}.mass`);
+  const perLength = readPositive(chain.massPerLength, 'massPerLength', `${path}.massPerLength`);
   const { value, unit } = inUnit(mass, perLength.unit === 'lb/ft' ? 'lb' : 'kg');
-  return { mass, length: new Quantity(value / perLength.value, unit === 'lb' ? 'ft' : 'm', 'chain') };
+  return { mass, length: new Quantity(value / perLength.value, unit === 'lb' ? 'ft' : 'm', path) };
 }
 
 /** The result of `chainMass` names what it rests on itself. */

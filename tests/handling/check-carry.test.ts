@@ -32,15 +32,15 @@ describe('the load constant', () => {
     ['si', '23.0001 kg', 'fail', 23.0001 / 23],
     ['si', '22.9999 kg', 'pass', 22.9999 / 23],
   ] as const)('decides at an index of 1: %s, %s', (system, mass, verdict, index) => {
-    const answer = checkCarry(easyLift(system, { mass }));
+    const answer = checkCarry(easyLift(system, { load: mass }));
     expect(answer.verdict).toBe(verdict);
     expect(answer.liftingIndex).toBeCloseTo(index, 12);
   });
 
   it('is never mixed: 51 lb passes in lb, and as 23.13 kg not in kg', () => {
-    expect(us({ mass: '51 lb' }).verdict).toBe('pass');
-    expect(checkCarry({ ...easyLift('si', { mass: '51 lb' }), units: 'si' }).verdict).toBe('fail');
-    expect(issueOf(() => si({ mass: '51 lb' })).code).toBe('UNITS_REQUIRED');
+    expect(us({ load: '51 lb' }).verdict).toBe('pass');
+    expect(checkCarry({ ...easyLift('si', { load: '51 lb' }), units: 'si' }).verdict).toBe('fail');
+    expect(issueOf(() => si({ load: '51 lb' })).code).toBe('UNITS_REQUIRED');
   });
 
   it('is decided by the decimals that were written', () => {
@@ -52,8 +52,8 @@ describe('the load constant', () => {
       origin: { height: '29.9 in' },
       destination: { control: false, height: '30 in' },
     } as const;
-    expect(us({ ...lift, mass: '48.4136625 lb' })).toMatchObject({ verdict: 'pass', liftingIndex: 1 });
-    expect(us({ ...lift, mass: '48.4136626 lb' }).verdict).toBe('fail');
+    expect(us({ ...lift, load: '48.4136625 lb' })).toMatchObject({ verdict: 'pass', liftingIndex: 1 });
+    expect(us({ ...lift, load: '48.4136626 lb' }).verdict).toBe('fail');
     // three factors with their own decimals: H 20, D 40, A 10: 51 · 1/2 · (0.82 + 0.045) · 0.968 · 0.9 = 19.216 620... :
     // 51 · 0.5 = 25.5; · 0.865 = 22.0575; · 0.968 = 21.35166; · 0.9 = 19.216494
     const far = {
@@ -61,8 +61,8 @@ describe('the load constant', () => {
       origin: { horizontal: '20 in', asymmetry: '10 deg' },
       destination: { control: false, height: '70 in' },
     } as const;
-    expect(us({ ...far, mass: '19.216494 lb' })).toMatchObject({ verdict: 'pass', liftingIndex: 1 });
-    expect(us({ ...far, mass: '19.216495 lb' }).verdict).toBe('fail');
+    expect(us({ ...far, load: '19.216494 lb' })).toMatchObject({ verdict: 'pass', liftingIndex: 1 });
+    expect(us({ ...far, load: '19.216495 lb' }).verdict).toBe('fail');
   });
 });
 
@@ -173,7 +173,7 @@ describe('each multiplier', () => {
       expect([of('29.99 in'), of('30 in')]).toEqual([row.below_edge, row.from_edge]);
     }
     const { coupling: _, ...unsaid } = easyLift('us');
-    const answer = checkCarry(unsaid as typeof unsaid & { mass: '20 lb' });
+    const answer = checkCarry(unsaid as typeof unsaid & { load: '20 lb' });
     expect(answer.points[0]?.multipliers.coupling).toBe(0.9);
     expect(codesOf(answer.assumptions)).toContain('POOR_GRIP_TAKEN');
   });
@@ -248,7 +248,7 @@ describe('the ends of a lift', () => {
   it('fail together: an easy destination does not help a hard origin', () => {
     const answer = us({
       origin: { horizontal: '25 in' },
-      mass: '21 lb',
+      load: '21 lb',
       destination: { ...hands, horizontal: '10 in', height: '30 in' },
     });
     // origin 51 · 0.4 = 20.4
@@ -266,8 +266,8 @@ describe('chain', () => {
   const chain = (size: '1/4' | '3/8' | '1/2') => chainMass({ size, length: '20 ft' });
 
   it('of 1/4 in, 20 ft, is an easy carry from box to deck, and of 3/8 in a load (common practice)', () => {
-    expect(us({ ...boxToDeck, chain: chain('1/4') }).verdict).toBe('pass');
-    expect(us({ ...boxToDeck, chain: chain('3/8') }).verdict).toBe('fail');
+    expect(us({ ...boxToDeck, load: { chain: chain('1/4') } }).verdict).toBe('pass');
+    expect(us({ ...boxToDeck, load: { chain: chain('3/8') } }).verdict).toBe('fail');
   });
 
   it.each([
@@ -275,49 +275,49 @@ describe('chain', () => {
     ['30 lb', 1.4],
     ['54 lb', 2.5],
   ] as const)('of %s has an index of %d', (mass, index) => {
-    const answer = us({ ...boxToDeck, mass });
+    const answer = us({ ...boxToDeck, load: mass });
     expect(answer.recommendedWeightLimit.value).toBeCloseTo(21.296, 3);
     expect(answer.liftingIndex).toBeCloseTo(index, 1);
   });
 
   it('counts with its greatest mass, and says how long a piece would be', () => {
     // 3/8 in: 2.20717 kg/m = 1.48315 lb/ft, with 3 percent 1.52764; 20 ft: 30.553 lb; 21.29585 / 1.52764 = 13.940 ft
-    const answer = us({ ...boxToDeck, chain: chain('3/8') });
+    const answer = us({ ...boxToDeck, load: { chain: chain('3/8') } });
     expect(answer.load.value).toBeCloseTo(30.553, 2);
     expect(answer.longestPiece).toEqual({ value: 13.94, unit: 'ft' });
     const piece = chainMass({ size: '3/8', length: '13.94 ft' });
-    expect(us({ ...boxToDeck, chain: piece }).verdict).toBe('pass');
-    expect(us({ ...boxToDeck, chain: chainMass({ size: '3/8', length: '13.95 ft' }) }).verdict).toBe('fail');
+    expect(us({ ...boxToDeck, load: { chain: piece } }).verdict).toBe('pass');
+    expect(us({ ...boxToDeck, load: { chain: chainMass({ size: '3/8', length: '13.95 ft' }) } }).verdict).toBe('fail');
   });
 
   it('keeps its hooks on a shorter piece', () => {
     // (21.29585 − 3) / 1.52764 = 11.976 ft
-    const answer = us({ ...boxToDeck, chain: chain('3/8'), fittings: '3 lb' });
+    const answer = us({ ...boxToDeck, load: { chain: chain('3/8'), fittings: '3 lb' } });
     expect(answer.load.value).toBeCloseTo(33.553, 2);
     expect(answer.longestPiece).toEqual({ value: 11.97, unit: 'ft' });
-    expect(us({ ...boxToDeck, chain: chain('3/8'), fittings: '22 lb' }).longestPiece).toBeNull();
+    expect(us({ ...boxToDeck, load: { chain: chain('3/8'), fittings: '22 lb' } }).longestPiece).toBeNull();
   });
 
   it('is weighed in the system of the lift', () => {
     const metric = checkCarry({
-      ...easyLift('si', { chain: chainMass({ size: '10 mm', length: '10 m' }) }),
+      ...easyLift('si', { load: { chain: chainMass({ size: '10 mm', length: '10 m' }) } }),
     });
     // 2.20717 · 1.03 = 2.27338 kg/m; 23 / 2.27338 = 10.117 m
     expect(metric).toMatchObject({ verdict: 'pass', longestPiece: { value: 10.11, unit: 'm' } });
-    expect(issueOf(() => si({ chain: chain('3/8') })).code).toBe('UNITS_REQUIRED');
-    const asked = checkCarry({ ...easyLift('si', { chain: chain('3/8') }), units: 'si' });
+    expect(issueOf(() => si({ load: { chain: chain('3/8') } })).code).toBe('UNITS_REQUIRED');
+    const asked = checkCarry({ ...easyLift('si', { load: { chain: chain('3/8') } }), units: 'si' });
     expect(asked.load.unit).toBe('kg');
     expect(asked.longestPiece?.unit).toBe('m');
   });
 
   it('is a screening figure, whatever the verdict', () => {
-    expect(codesOf(us({ ...boxToDeck, chain: chain('1/4') }).cautions)).toContain('LOOSE_CHAIN');
+    expect(codesOf(us({ ...boxToDeck, load: { chain: chain('1/4') } }).cautions)).toContain('LOOSE_CHAIN');
     expect(codesOf(us().cautions)).not.toContain('LOOSE_CHAIN');
   });
 
   it('may come from JSON', () => {
-    const direct = us({ ...boxToDeck, chain: chain('3/8') });
-    const told = us({ ...boxToDeck, chain: JSON.parse(JSON.stringify(chain('3/8'))) });
+    const direct = us({ ...boxToDeck, load: { chain: chain('3/8') } });
+    const told = us({ ...boxToDeck, load: { chain: JSON.parse(JSON.stringify(chain('3/8'))) } });
     expect(told.liftingIndex).toBe(direct.liftingIndex);
   });
 });
@@ -325,7 +325,7 @@ describe('chain', () => {
 describe('what is said beside', () => {
   it('states the limits of the method always, and that two are not twice where it fails', () => {
     expect(codesOf(us().cautions)).toEqual(['RECOVERY_NEEDED', 'LIFTING_METHOD_LIMITS']);
-    expect(codesOf(us({ mass: '60 lb' }).cautions)).toContain('TWO_ARE_NOT_TWICE');
+    expect(codesOf(us({ load: '60 lb' }).cautions)).toContain('TWO_ARE_NOT_TWICE');
   });
 
   it('states the rest that must follow: 1.2 times after 1 h, 0.3 times after 2 h (from memory)', () => {
@@ -338,7 +338,7 @@ describe('what is said beside', () => {
 
   it('rests on memory, and shows it', () => {
     expect(us().sources.map(({ provenance }) => provenance)).toEqual(['memory']);
-    const sheet = explain(us({ ...boxToDeck, mass: '30 lb' }), { as: 'text' });
+    const sheet = explain(us({ ...boxToDeck, load: '30 lb' }), { as: 'text' });
     expect(sheet).toMatch(/from memory/);
     expect(sheet).toMatch(/HM = 10 \/ H/);
   });
@@ -353,13 +353,13 @@ describe('what is said beside', () => {
 
 describe('wrong input', () => {
   it.each([
-    [{ mass: undefined }, 'MISSING_FIELD', 'mass'],
-    [{ mass: '0 lb' }, 'NOT_POSITIVE', 'mass'],
-    [{ mass: '20 ft' }, 'WRONG_KIND', 'mass'],
-    [{ mass: '20 lb', chain: chainMass({ size: '3/8', length: '20 ft' }) }, 'CONFLICTING_FIELDS', 'mass'],
-    [{ chain: {} }, 'MISSING_FIELD', 'chain.mass'],
-    [{ chain: 'long' }, 'MISSING_FIELD', 'chain'],
-    [{ chain: chainMass({ size: '3/8', length: '20 ft' }), fittings: '-1 lb' }, 'NEGATIVE', 'fittings'],
+    [{ load: undefined }, 'MISSING_FIELD', 'load'],
+    [{ load: null }, 'NOT_A_QUANTITY', 'load'],
+    [{ load: '0 lb' }, 'NOT_POSITIVE', 'load'],
+    [{ load: '20 ft' }, 'WRONG_KIND', 'load'],
+    [{ load: { chain: {} } }, 'MISSING_FIELD', 'load.chain.mass'],
+    [{ load: { chain: 'long' } }, 'MISSING_FIELD', 'load.chain'],
+    [{ load: { chain: chainMass({ size: '3/8', length: '20 ft' }), fittings: '-1 lb' } }, 'NEGATIVE', 'load.fittings'],
     [{ origin: { horizontal: '0 in' } }, 'NOT_POSITIVE', 'origin.horizontal'],
     [{ origin: { height: '-1 in' } }, 'NEGATIVE', 'origin.height'],
     [{ origin: { height: undefined } }, 'MISSING_FIELD', 'origin.height'],
@@ -375,7 +375,7 @@ describe('wrong input', () => {
     [{ duration: undefined }, 'MISSING_FIELD', 'duration'],
     [{ coupling: 'firm' }, 'UNKNOWN_VALUE', 'coupling'],
     [{ units: 'metric' }, 'UNKNOWN_VALUE', 'units'],
-    [{ mass: { value: 1e308, unit: 'long-ton' } }, 'NOT_FINITE', 'value'],
+    [{ load: { value: 1e308, unit: 'long-ton' } }, 'NOT_FINITE', 'value'],
   ])('%j gives %s at %s', (change, code, path) => {
     expect(issueOf(() => us(change as never))).toMatchObject({ code, path });
   });

@@ -12,7 +12,7 @@ const pipe = { insideDiameter: '3 in', length: '4 ft' };
 
 const functions: [name: string, call: (input: never) => unknown, good: object][] = [
   ['checkCarry', checkCarry, easyLift('us', { frequency: { lifts: 3, within: '15 min' } })],
-  ['checkCarry of chain', checkCarry, easyLift('us', { chain, fittings: '3 lb', destination: hands })],
+  ['checkCarry of chain', checkCarry, easyLift('us', { load: { chain, fittings: '3 lb' }, destination: hands })],
   ['teamLimit', teamLimit, { alone: ['20 kg', '20 kg'], units: 'si', working: true }],
   ['stowage', stowage, { chain: { wireDiameter: '3/8 in', length: '10 ft' }, outsideWidth: '1.3 in', box, pipe }],
   ['stowage of weighed chain', stowage, { chain, box, pipe, units: 'us' }],

@@ -19,8 +19,7 @@ export type LiftChange = Partial<Omit<CarryInput, 'origin'>> & { readonly origin
 
 export function easyLift(system: 'us' | 'si', change: LiftChange = {}): CarryInput {
   const { origin, destination } = easy[system];
-  const mass = system === 'us' ? '20 lb' : '10 kg';
-  const load = change.chain === undefined ? { mass } : {};
-  const lift: object = { ...load, destination, ...common, ...change, origin: { ...origin, ...change.origin } };
+  const load = system === 'us' ? '20 lb' : '10 kg';
+  const lift: object = { load, destination, ...common, ...change, origin: { ...origin, ...change.origin } };
   return lift as CarryInput;
 }

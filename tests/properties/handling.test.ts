@@ -57,7 +57,7 @@ describe.each(['us', 'si'] as const)('checkCarry in %s', (system) => {
   const length = (value: number) => ({ value: value / 100, unit: law.length });
   const check = ({ H, V, A }: { H: number; V: number; A: number }, to: number, load: number) =>
     checkCarry({
-      mass: { value: load, unit: law.mass },
+      load: { value: load, unit: law.mass },
       origin: { horizontal: length(H), height: length(V), asymmetry: { value: A / 100, unit: 'deg' } },
       destination: { control: false, height: length(to) },
       frequency: 0.2,
@@ -125,7 +125,7 @@ describe.each(['us', 'si'] as const)('checkCarry in %s', (system) => {
         const lift = { H: tenthsOfH * 10 * factor, V: tenthsOfV * 10 * factor, A: 0 };
         const there = (tenths: number) => ({ value: tenths / 10, unit: longer });
         const again = checkCarry({
-          mass: { value: 10, unit: law.mass },
+          load: { value: 10, unit: law.mass },
           origin: { horizontal: there(tenthsOfH), height: there(tenthsOfV), asymmetry: '0 deg' },
           destination: { control: false, height: there(tenthsOfV) },
           frequency: 0.2,

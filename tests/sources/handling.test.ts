@@ -14,7 +14,7 @@ const common = { frequency: 0.2, duration: 'short', coupling: 'fair' } as const;
 const rounded = 'the manual multiplies factors rounded to hundredths, the library the formulas: within 3 percent';
 
 const pressStock = checkCarry({
-  mass: '44 lb',
+  load: '44 lb',
   origin: { horizontal: '23 in', height: '15 in', asymmetry: '0 deg' },
   destination: { control: true, horizontal: '23 in', height: '64 in', asymmetry: '0 deg' },
   ...common,
@@ -50,7 +50,7 @@ for (const [at, limit, index] of printedOfPress) {
 }
 
 const hopper = checkCarry({
-  mass: '40 lb',
+  load: '40 lb',
   origin: { horizontal: '18 in', height: '15 in', asymmetry: '45 deg' },
   destination: { control: false, height: '36 in' },
   ...common,
@@ -79,7 +79,7 @@ verify({
 });
 
 const packaging = checkCarry({
-  mass: '25 lb',
+  load: '25 lb',
   origin: { horizontal: '14 in', height: '24 in', asymmetry: '90 deg' },
   destination: { control: false, height: '40 in' },
   frequency: 1,
@@ -110,7 +110,7 @@ verify({
 });
 
 const counted = checkCarry({
-  mass: '20 lb',
+  load: '20 lb',
   origin: { horizontal: '10 in', height: '30 in', asymmetry: '0 deg' },
   destination: { control: false, height: '40 in' },
   ...common,
@@ -129,7 +129,7 @@ verify({
 });
 
 const ccohs: CarryInput = {
-  mass: '1 kg',
+  load: '1 kg',
   origin: { horizontal: '20 cm', height: '75 cm', asymmetry: '90 deg' },
   destination: { control: false, height: '100 cm' },
   frequency: 10,
