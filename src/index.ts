@@ -51,6 +51,21 @@ export { RiggingError, type RiggingErrorCode, type RiggingIssue } from './errors
 export { type Evaluated, evaluateMany } from './evaluate-many.js';
 export { explain, type SheetFormat } from './explain/explain.js';
 export { inWords } from './explain/in-words.js';
+export type { CarriedLoad, HandPosition, LiftDestination, LiftFrequency } from './handling/carry-input.js';
+export { type CarryCheck, type CarryInput, type CarryPoint, checkCarry } from './handling/check-carry.js';
+export type { Coupling, LiftDuration, MultiplierName } from './handling/lifting-equation.js';
+export {
+  type BoxFit,
+  type PipeFit,
+  type Stowage,
+  type StowageBox,
+  type StowageFit,
+  type StowagePipe,
+  type StowedChain,
+  stowage,
+  type Volume,
+} from './handling/stowage.js';
+export { type TeamLimit, teamLimit } from './handling/team-limit.js';
 export { type Fit, fits, type Hook } from './hardware/fits.js';
 export {
   type AvailablePull,

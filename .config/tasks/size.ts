@@ -56,8 +56,11 @@ const BUDGETS: readonly Budget[] = [
   { target: 8, names: ['pullChainLength'] },
   { target: 8, names: ['bridleTension'] },
   { target: 8, names: ['chainSag'] },
+  { target: 8, names: ['checkCarry'] },
+  { target: 8, names: ['teamLimit'] },
+  { target: 8, names: ['stowage'] },
   { target: 15, names: ['drawSecurement'] },
-  { target: 90, limit: 115, names: ['*'] },
+  { target: 90, limit: 121.5, names: ['*'] },
 ];
 
 async function bundle(names: readonly string[], from: string) {

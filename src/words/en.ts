@@ -83,6 +83,33 @@ export const english = {
       'Hooks and links marked with grade and size only count as such chain; a lower mark governs.',
     TAKEN_AS_SOUND: 'Parts without a stated condition are taken as inspected and sound.',
 
+    // handling
+    RATE_TAKEN_AS: '{lifts} lifts per minute count as {rate}, the next rate of the table.',
+    POOR_GRIP_TAKEN: 'No grip stated: poor, the least favorable.',
+    LET_GO_AT_DESTINATION: 'The load is let go at the destination: only the origin is judged.',
+    BEYOND_LIFTING_METHOD: 'At the {at} the {multiplier} multiplier is zero: no load is recommended there.',
+    RECOVERY_NEEDED:
+      'Lifting for up to {hours} h, then light work for {times} times as long; with less of it the next longer duration counts.',
+    TWO_ARE_NOT_TWICE: 'Lighten the load, split it or use a machine. Two people do not lift twice as much.',
+    LOOSE_CHAIN:
+      'A loose chain sags and shifts, which the method does not cover: a screening figure. Lift it in a bucket with a handle.',
+    LIFTING_METHOD_LIMITS:
+      'For one person lifting smoothly with both hands, standing, on firm footing, at 66 to 79 F (19 to 26 C), 8 h at most; not for carrying, pushing, one hand, kneeling or cramped places.',
+    TEAM_OF_EQUAL_GRIP: 'All reach the load, see where they go and lift together.',
+    TWO_RULES_OF_STOWAGE:
+      'By rules for anchor chain, which differ by two: least where the chain stows itself tight, most as clear room to provide.',
+    PILE_OVERFLOWS: 'Even stowed tight the chain takes more room than the box has.',
+    ONLY_IF_STOWED_TIGHT: 'How tightly the chain lies: it goes in only if tighter than a loose pile.',
+    BOX_NARROWER_THAN_LINK: 'Whether the links go in at all: the box is {least} across, a link up to {width} wide.',
+    WIDEST_SHORT_LINK:
+      'Links up to {width} wide outside, {times} times the wire, as short link chain may be. Measure them.',
+    LINK_NOT_MEASURED: 'The outside width of the links: up to {width}, more than the {inside} of the pipe.',
+    WIDER_THAN_PIPE: 'A link {width} wide does not go into a pipe of {inside}.',
+    STRANDS_MAY_NEST:
+      'Whether {strands} strands of {width} nest in {inside}: side by side in a ring they need {needed}.',
+    TOO_MANY_STRANDS: 'Whether {strands} strands go in: side by side only {most} are decided here.',
+    CHAIN_ONLY_STOWED: 'Of the chain alone: hooks and binders need room of their own.',
+
     // securement
     COUNTS_ANOTHER_CAPACITY: '{ids}, the capacity that counts: {said}.',
     CREDITS_ANOTHER_SHARE: '{ids}, the share of it that counts: {said}.',
