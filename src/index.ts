@@ -51,6 +51,22 @@ export { RiggingError, type RiggingErrorCode, type RiggingIssue } from './errors
 export { explain, type SheetFormat } from './explain/explain.js';
 export { inWords } from './explain/in-words.js';
 export { type Fit, fits, type Hook } from './hardware/fits.js';
+export type { Angle } from './lifting/angle.js';
+export {
+  type ListedSling,
+  type SlingBasis,
+  type SlingRating,
+  type StatedSling,
+  slingRating,
+} from './lifting/sling-rating.js';
+export {
+  type LegTension,
+  type LiftedLoad,
+  type SlingLeg,
+  type SlingTensions,
+  type SlingTensionsInput,
+  slingTensions,
+} from './lifting/sling-tensions.js';
 export { add, compare, scale, subtract, weightOf } from './quantities/arithmetic.js';
 export {
   cm,
@@ -74,6 +90,7 @@ export {
 export { convert } from './quantities/convert.js';
 export { formatQuantity } from './quantities/format.js';
 export { parseQuantity } from './quantities/parse.js';
+export type { Point } from './quantities/point.js';
 export { Quantity, type QuantityInput, type QuantityLike, type QuantityText, quantity } from './quantities/quantity.js';
 export { STANDARD_GRAVITY } from './quantities/rated.js';
 export type {
@@ -98,7 +115,6 @@ export type {
   FrictionMat,
   Gives,
   Plan,
-  Point,
   ReadArticle,
   ShipForces,
   Surfaces,
@@ -160,6 +176,8 @@ export { type TensionerLength, type TieDownLength, tieDownLength } from './secur
 export { type TieDownsRequired, tieDownsRequired } from './securement/tie-downs-required.js';
 export { auLrg_2018_chain } from './tables/au-lrg-2018-chain.js';
 export { caNsc10_chain_2013 } from './tables/ca-nsc10-2013.js';
+export { deDin5688_1986 } from './tables/de-din5688-1986.js';
+export { euEn818_2008 } from './tables/eu-en818-2008.js';
 export { euEn12195_3_2001 } from './tables/eu-en12195-3-2001.js';
 export type { DeviceOf, DeviceUse, FractionTable } from './tables/fraction-table.js';
 export { imoCssMslFractions_2014 } from './tables/imo-css-msl-fractions-2014.js';
@@ -180,7 +198,16 @@ export type {
   SizeOf,
 } from './tables/rating-table.js';
 export { CAPACITY_SYSTEMS } from './tables/rating-table.js';
+export type {
+  Hitch,
+  SlingCell,
+  SlingGradeOf,
+  SlingRatings,
+  SlingRuleName,
+  SlingSizeOf,
+} from './tables/sling-ratings.js';
 export { us49cfr393_108_2024, us49cfr393_108_chain_2024 } from './tables/us-49cfr393-108-2024.js';
+export { usAlloySling_2011 } from './tables/us-alloy-sling-2011.js';
 export { usWeldedChain_2003 } from './tables/us-welded-chain-2003.js';
 export type {
   Check,

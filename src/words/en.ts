@@ -83,6 +83,45 @@ export const english = {
       'Hooks and links marked with grade and size only count as such chain; a lower mark governs.',
     TAKEN_AS_SOUND: 'Parts without a stated condition are taken as inspected and sound.',
 
+    // lifting
+    LOAD_ROLLS_OVER: 'The center of gravity is not below the picks: the load rolls over before it hangs.',
+    LEGS_SHARE_BY_A_HAIR:
+      'Legs of one sling may differ by {allowance}, more than steel chain stretches at its limit: which legs carry is not certain, so each is given its worst case.',
+    LEG_STIFFNESS_NOT_STATED:
+      'The axial stiffness of every leg, without which it is not known how they share by stretch.',
+    LEGS_OF_ONE_STIFFNESS: 'The legs are taken as alike in stiffness.',
+    LOAD_TILTS: 'The load turns by {tilt} until it hangs at rest; the pick of leg {leg} goes down most.',
+    TENSIONS_AT_REST: 'Tensions at rest: swing, snatch and wind add to them.',
+    STAY_CLEAR_OF_LOAD: 'Nobody under or near a suspended load; hands clear while the legs come tight.',
+    SLING_GRADE_NOT_STATED: 'The grade on the tag of the sling.',
+    GRADE_BY_MARK_ALONE: 'The limit on the tag: no public standard of grade {grade} was read.',
+    SCOPE_NOT_FOR_LIFTING:
+      '{standard} is for purposes other than overhead lifting: chain of grade {grade} is not made for it.',
+    TRADE_LIFTS_WITH_ALLOY: 'The trade lifts with alloy chain, grade 80 and up, not with grade {grade}.',
+    REGULATION_FORBIDS_NO_GRADE:
+      '29 CFR 1910.184 forbids no grade by name (letter of May 18, 1978); in construction 29 CFR 1926.251 was read as asking for alloy chain (letter of August 4, 2000).',
+    USUAL_TEMPERATURE: 'Its temperature is not stated: taken as one at which nothing comes off.',
+    HEAT_NOT_LISTED: 'What heat takes off grade {grade}: the document has no row for it.',
+    TOO_HOT: '{temperature} is over {most}: not to be used, and chain that was so hot is taken out of service.',
+    TOO_COLD: '{temperature} is below {least}.',
+    TOO_FLAT: 'A leg leans {angle} from the vertical, over {most}: flatter than the document rates.',
+    FLATTER_THAN_TAG: 'A leg leans {angle} from the vertical, over the {most} that the tag rates.',
+    CHOKE_TOO_SHARP:
+      'The angle of choke, {angle}, is not over {least} (a standard takes that angle itself): the maker of the sling or a qualified person says what it carries.',
+    CHOKE_ANGLE_NOT_STATED: 'The angle of choke; below {least} the sling is rated otherwise.',
+    LEGS_NOT_ALIKE:
+      'What a sling of unlike legs carries: a qualified person says. The tension of each leg can be told (slingTensions) and held against one leg.',
+    HALF_FOR_UNLIKE_LEGS: 'The legs are not alike enough: half of the limit.',
+    TAKEN_AS_ALIKE: 'The test of EN 818-6 for legs nearly alike is met, from memory.',
+    LEGS_TAKEN_AS_ALIKE: 'The legs are taken as alike, the load as spread evenly over them.',
+    TAG_FOR_THIS_USE: 'The limit on the tag is taken as the one for this hitch and angle.',
+    TABLE_BEFORE_FORMULA: 'The table prints a limit, and that stands before the formula.',
+    FORMULA_NOT_ON_TAG: 'By the formula, rounded down; a sling whose tag states a limit is used by its tag.',
+    QUAD_CREDITED:
+      'Four legs are credited with three. Some sources credit three and four legs with two, unless something makes them share alike.',
+    NO_TAG_NO_USE: 'The tag governs: a sling without a legible tag may not be used.',
+    NO_SHOCK: 'No shock, no kinks or knots, no shortening by bolts, nothing pulled from under a load; edges padded.',
+
     // securement
     COUNTS_ANOTHER_CAPACITY: '{ids}, the capacity that counts: {said}.',
     CREDITS_ANOTHER_SHARE: '{ids}, the share of it that counts: {said}.',

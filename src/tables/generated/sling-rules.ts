@@ -5,6 +5,7 @@ export const slingRules = {
     'credited-legs-of-three-or-four': { value: 3, clause: 'OSHA Guidance on Safe Sling Use, Table 1' },
     'cautious-legs-of-three-or-four': { value: 2, clause: 'NAVEDTRA 14080, bridle hitch; DGUV Information 209-021' },
     'least-angle-from-horizontal': { value: 30, unit: 'deg', clause: 'ASME B30.9, 9-1.5.4' },
+    'greatest-angle-from-vertical': { value: 60, unit: 'deg', clause: 'EN 818-4, uniform load method' },
     'vertical-within': { value: 5, unit: 'deg', clause: '29 CFR 1910.184(b)' },
     'least-choke-angle': { value: 120, unit: 'deg', clause: 'OSHA Guidance on Safe Sling Use' },
     'choke-factor-us': { value: 0.75, clause: 'NAVEDTRA 14081, choker hitch' },
