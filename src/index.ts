@@ -53,6 +53,14 @@ export { inWords } from './explain/in-words.js';
 export { type Fit, fits, type Hook } from './hardware/fits.js';
 export type { Angle } from './lifting/angle.js';
 export {
+  type CheckLiftInput,
+  checkLift,
+  type LiftCheck,
+  type LiftingMachine,
+  type LiftSling,
+} from './lifting/check-lift.js';
+export { caAlbertaOhs_21, type LiftCriteria } from './lifting/lift-criteria.js';
+export {
   type ListedSling,
   type SlingBasis,
   type SlingRating,

@@ -53,7 +53,8 @@ export interface SlingRating extends ResultBase<'slingRating'> {
   readonly ratings: string;
 }
 
-interface HungSling {
+/** A sling as it is hung. */
+export interface HungSling {
   /** How it is hung. Two, three or four legs; a basket is a chain under the load, a choker one tight around it. */
   readonly hitch: Hitch;
   /** Of the flattest leg, with the way it is counted; not for a single leg, which hangs plumb, nor a choker of one leg. */
@@ -242,6 +243,8 @@ const SHAPES: { readonly [hitch in Hitch]: Shape } = {
   'double-choker': { legs: 2, credited: 2, leans: true, chokes: true },
   'endless-choker': { legs: 1, credited: 1, leans: false, chokes: true },
 };
+
+export const shapeOf = (hitch: Hitch): Shape => SHAPES[hitch];
 
 interface Sling {
   readonly ratings: SlingRatings;

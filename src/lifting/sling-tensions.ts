@@ -161,9 +161,11 @@ export function slingTensions(input: SlingTensionsInput): SlingTensions {
   });
   const tilt = degreesOf(Math.atan2(Math.hypot(up[0], up[1]), up[2]));
   const tilted = tilt > LEVEL;
-  const heights = legs.map(({ at }) => dot(up, at) - at[2]);
-  const lowest = legs[heights.indexOf(Math.min(...heights))]!.id;
-  if (working.shown) showRest(working, answers, found, sharing, { tilt, hook: hook.map(length), force });
+  const risen = legs.map(({ at }) => dot(up, at) - at[2]);
+  const lowest = legs.find((_, index) => risen[index]! <= Math.min(...risen) + ROUNDING)!.id;
+  const hookAt = hook.map((coordinate) => length(tidy(coordinate)));
+  const depth = length(lengthOf(subtract(hook, centerOfGravity)));
+  if (working.shown) showRest(working, answers, found, sharing, { tilt, depth, hook: hookAt });
   const missing: Note[] = [];
   if (!sharing.determinate) {
     working.cautions.push(note('LEGS_SHARE_BY_A_HAIR', { allowance: length(allowance) }));
@@ -183,8 +185,8 @@ export function slingTensions(input: SlingTensionsInput): SlingTensions {
       determinate: sharing.determinate,
       tilt: new Quantity(tilted ? tilt : 0, 'deg'),
       lowest: tilted ? lowest : null,
-      hook: hook.map(length),
-      up,
+      hook: hookAt,
+      up: up.map(tidy),
       missing,
     },
     input,
@@ -282,16 +284,21 @@ const degreesOf = (radians: number) => (radians * 180) / Math.PI;
 /** A smaller tilt is rounding, degrees. */
 const LEVEL = 1e-6;
 
+/** A smaller length is rounding, m. */
+const ROUNDING = 1e-9;
+
+const tidy = (value: number) => (Math.abs(value) < ROUNDING ? 0 : value);
+
 function showRest(
   working: Working,
   answers: readonly LegTension[],
   { up }: Rest,
   { determinate }: Sharing,
-  shown: { tilt: number; hook: readonly QuantityLike[]; force: (newtons: number) => QuantityLike },
+  shown: { readonly tilt: number; readonly depth: QuantityLike; readonly hook: readonly QuantityLike[] },
 ): void {
   const [x, y, z] = shown.hook as [QuantityLike, QuantityLike, QuantityLike];
-  working.step('load', 'h', 'the hook straight above G, |h - P| = S for every taut leg', { x, y, z }, null);
-  const values = { x: up[0], y: up[1], z: up[2] };
+  working.step('load', '|h - G|', 'greatest with |h - P| <= S for every leg, at h', { x, y, z }, shown.depth);
+  const values = { x: tidy(up[0]), y: tidy(up[1]), z: up[2] };
   working.step('load', 'tilt', 'atan(√(x² + y²) / z), of the true vertical', values, {
     value: shown.tilt,
     unit: 'deg',

@@ -122,6 +122,29 @@ export const english = {
     NO_TAG_NO_USE: 'The tag governs: a sling without a legible tag may not be used.',
     NO_SHOCK: 'No shock, no kinks or knots, no shortening by bolts, nothing pulled from under a load; edges padded.',
 
+    TAG_NOT_STATED: 'Whether the sling has a legible tag.',
+    TAG_NOT_LEGIBLE: 'Without a legible tag it may not be used.',
+    SLING_DAMAGED: 'The sling is stated as damaged: take it out of service.',
+    SLING_CONDITION_OPEN: 'Whether the sling may stay in service: its inspection does not say.',
+    HARDWARE_OF_THE_TAG: 'Hooks, links and master link are taken as those of the tagged sling, no weaker than it.',
+    MACHINE_NOT_STATED: 'What lifts, and what its maker lets it lift at this height and reach.',
+    MACHINE_CAPACITY_NOT_STATED:
+      'What the maker of the machine lets it lift at this height and reach, attachment included.',
+    MAKER_DOES_NOT_ALLOW: 'The maker of the machine does not let it lift a load that hangs.',
+    MAKER_MUST_ALLOW_FORKS:
+      'Whether the maker of the truck allows a load slung from its forks, in writing, with changed capacity plates (29 CFR 1910.178(a)(4), letter of October 22, 1999). An approved attachment avoids the question.',
+    MAKER_DECIDES:
+      'A loader, excavator or lift truck is a crane only as far as its maker says: low, slow, no side pull, a tag line on the load.',
+    USED_FOR_TOWING: 'It was used for towing or tie-down: rigging used so may not lift.',
+    TOWED_CHAIN_LIFTS:
+      'It was used for towing or tie-down: overloads there leave no trace that is sure to be seen. Inspect it as a sling, or keep it out of lifting.',
+    TOWING_NOT_STATED: 'Whether the chain was ever used for towing or tie-down.',
+    PEOPLE_UNDER_LOAD: 'People are stated as not clear of the load.',
+    LEG_HANGS_SLACK: 'Leg {leg} hangs slack: the others carry all of the load.',
+    LEG_LIMIT_NOT_KNOWN: 'The limit of one leg by itself, plumb: the legs do not carry alike.',
+    PARTS_IN_LINE: 'Parts of a leg are held against its tension, those above the legs against the whole load.',
+    RIGGING_NOT_COUNTED: 'The mass of the rigging is not stated and not counted for the machine.',
+
     // securement
     COUNTS_ANOTHER_CAPACITY: '{ids}, the capacity that counts: {said}.',
     CREDITS_ANOTHER_SHARE: '{ids}, the share of it that counts: {said}.',
