@@ -3,7 +3,7 @@ import { newRater, rateSeries } from '../assembly/rate-part.js';
 import { newLog, noteAssumptions, showSeries } from '../assembly/show-parts.js';
 import type { AnyGrade, TradeSize } from '../chain/trade-size.js';
 import { fail, within } from '../errors.js';
-import { checkFlag, checkObject, checkOneOf } from '../input-checks.js';
+import { checkFlag, checkList, checkObject, checkOneOf } from '../input-checks.js';
 import { add } from '../quantities/arithmetic.js';
 import { compareExact, compareExactSums, ratioOf } from '../quantities/exact.js';
 import type { Point } from '../quantities/point.js';
@@ -30,7 +30,14 @@ import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
 import { type Angle, readAngle } from './angle.js';
 import type { LiftCriteria } from './lift-criteria.js';
-import { type HungSling, type SlingBasis, type SlingRating, shapeOf, slingRating } from './sling-rating.js';
+import {
+  checkSlingRatings,
+  type HungSling,
+  type SlingBasis,
+  type SlingRating,
+  shapeOf,
+  slingRating,
+} from './sling-rating.js';
 import { type LegTension, type SlingLeg, type SlingTensions, slingTensions } from './sling-tensions.js';
 
 /** The sling of a lift. */
@@ -131,6 +138,7 @@ export interface LiftCheck extends ResultBase<'checkLift'> {
 export function checkLift(input: CheckLiftInput): LiftCheck {
   checkObject(input, '', '{ ratings, load, sling }');
   const { ratings, load, sling, legs, criteria } = input;
+  checkSlingRatings(ratings);
   checkObject(load, 'load', '{ mass }');
   checkObject(sling, 'sling', '{ hitch, size, grade }');
   const mass = readPositive(load.mass, 'mass', 'load.mass');
@@ -225,7 +233,8 @@ function hitchOf({ hitch, angle, legAngles }: LiftSling, legs: CheckLiftInput['l
       'The legs tell their angles: leave them out.',
     );
   }
-  const count = (legs as readonly unknown[]).length;
+  checkList(legs, 'legs');
+  const count = legs.length;
   const own = (Object.keys(LEGS_OF_HITCH) as Hitch[]).find((each) => LEGS_OF_HITCH[each] === count);
   if (hitch !== undefined && own !== undefined && LEGS_OF_HITCH[hitch] !== count) {
     fail(

@@ -140,15 +140,7 @@ export function slingRating(input: ListedSling<SlingRatings> | StatedSling): Sli
   const { ratings, hitch, method } = input;
   const size = input.size as string | undefined;
   const grade = input.grade as AnyGrade | undefined;
-  if ((ratings as SlingRatings | undefined)?.ranges === undefined) {
-    fail(
-      'UNKNOWN_RATING_TABLE',
-      'ratings',
-      'a table of sling ratings',
-      ratings,
-      'Import one, such as usAlloySling_2011.',
-    );
-  }
+  checkSlingRatings(ratings);
   checkOneOf(hitch, Object.keys(SHAPES), 'hitch');
   if (size !== undefined) checkChain(size, grade);
   else checkChain('1', grade);
@@ -222,6 +214,19 @@ export function slingRating(input: ListedSling<SlingRatings> | StatedSling): Sli
     input,
     working,
   );
+}
+
+/** Refuses anything that is no table of sling ratings. */
+export function checkSlingRatings(ratings: unknown): asserts ratings is SlingRatings {
+  if ((ratings as Partial<SlingRatings> | null | undefined)?.ranges === undefined) {
+    fail(
+      'UNKNOWN_RATING_TABLE',
+      'ratings',
+      'a table of sling ratings',
+      ratings,
+      'Import one, such as usAlloySling_2011.',
+    );
+  }
 }
 
 /** A hitch: how many legs it has, how many count in the formula, and whether their angle matters. */

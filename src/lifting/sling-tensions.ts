@@ -249,7 +249,7 @@ function checkTriangle(leg: ReadLeg, other: ReadLeg, index: number): void {
       'Two legs in one pick are one leg.',
     );
   }
-  if (leg.length + other.length <= apart) {
+  if (leg.length + other.length <= apart + ROUNDING) {
     fail(
       'IMPOSSIBLE_GEOMETRY',
       `${path}.length`,
@@ -258,7 +258,7 @@ function checkTriangle(leg: ReadLeg, other: ReadLeg, index: number): void {
       REMEASURE,
     );
   }
-  if (Math.abs(leg.length - other.length) >= apart) {
+  if (Math.abs(leg.length - other.length) >= apart - ROUNDING) {
     const long = leg.length > other.length ? leg.id : other.id;
     fail('IMPOSSIBLE_GEOMETRY', `${path}.length`, `a leg ${long} that can come taut`, 'a leg too long', REMEASURE);
   }
