@@ -151,8 +151,11 @@ describe('slingTensions', () => {
     expect(lengths('3.01 ft', '3 ft')().outcome).toBe('rests');
     expect(issueOf(lengths('9 ft', '3 ft')).code).toBe('IMPOSSIBLE_GEOMETRY');
     expect(issueOf(lengths('9.1 ft', '3 ft')).code).toBe('IMPOSSIBLE_GEOMETRY');
-    // just a triangle, in which the long leg goes slack: the load hangs from the short one
-    expect(lengths('8.9 ft', '3 ft')().outcome).toBe('leg-slack');
+    // just a triangle: straight out from the center of gravity over the rear pick the hook is 0.95 ft up and 8.897 ft from
+    // the front one, so the short leg carries all, within a millimeter of the long one coming taut
+    const flat = lengths('8.9 ft', '3 ft')();
+    expect(flat.legs.map(({ tension }) => Number(tension.value.toFixed(6)))).toEqual([0, 1000]);
+    expect(flat.legs[1]?.angle.fromHorizontal.value).toBeCloseTo(90, 9);
     const spread = {
       ...four(),
       legs: [...four().legs.slice(0, 2), { id: 'far', at: at(0, 30), length: '29 ft' as const }],
