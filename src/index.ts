@@ -46,7 +46,9 @@ export {
   parseTradeSize,
   type TradeSize,
 } from './chain/trade-size.js';
+export { drawLift } from './drawing/draw-lift.js';
 export { type DrawingOptions, drawSecurement } from './drawing/draw-securement.js';
+export type { DrawnLift } from './drawing/lift-scene.js';
 export { RiggingError, type RiggingErrorCode, type RiggingIssue } from './errors.js';
 export { explain, type SheetFormat } from './explain/explain.js';
 export { inWords } from './explain/in-words.js';

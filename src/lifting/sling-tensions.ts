@@ -9,7 +9,7 @@ import { sharedUnits } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
 import { type HangingLeg, hang, type Rest, type Sharing, shareLoad } from '../statics/hanging-load.js';
 import { GREATEST_RESIDUAL } from '../statics/residual.js';
-import { dot, lengthOf, subtract, type Vec3 } from '../statics/vector.js';
+import { cross, dot, lengthOf, subtract, type Vec3 } from '../statics/vector.js';
 import { euEn81841996LegLength as legLength } from '../tables/generated/eu-en818-4-1996-leg-length.js';
 import { type Note, note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
@@ -275,8 +275,7 @@ function allowedDifference(legs: readonly HangingLeg[]): number {
 
 /** The angle of a leg from the horizontal. */
 function angleOf(leg: Vec3, up: Vec3): number {
-  const rise = dot(leg, up);
-  return degreesOf(Math.atan2(rise, Math.sqrt(Math.max(0, dot(leg, leg) - rise ** 2))));
+  return degreesOf(Math.atan2(dot(leg, up), lengthOf(cross(leg, up))));
 }
 
 const degreesOf = (radians: number) => (radians * 180) / Math.PI;

@@ -155,10 +155,10 @@ describe('slingTensions', () => {
     // the front one, so the short leg carries all, within a millimeter of the long one coming taut
     const flat = lengths('8.9 ft', '3 ft')();
     expect(flat.legs.map(({ tension }) => Number(tension.value.toFixed(6)))).toEqual([0, 1000]);
-    expect(flat.legs[1]?.angle.fromHorizontal.value).toBeCloseTo(90, 9);
+    expect(flat.legs[1]?.angle.fromHorizontal.value).toBeCloseTo(90, 6);
     const spread = {
       ...four(),
-      legs: [...four().legs.slice(0, 2), { id: 'far', at: at(0, 30), length: '29 ft' as const }],
+      legs: [...four().legs.slice(0, 2), { id: 'far', at: at(0, 30), length: '24 ft' as const }],
     };
     expect(issueOf(() => slingTensions(spread)).code).toBe('IMPOSSIBLE_GEOMETRY');
   });
