@@ -45,6 +45,11 @@ const BUDGETS: readonly Budget[] = [
   { target: 15, names: ['proposeTieDowns'] },
   { target: 8, names: ['tieDownLength'] },
   { target: 8, names: ['chainStiffness'] },
+  { target: 8, names: ['slingRating', 'usAlloySling_2011'] },
+  { target: 8, names: ['slingRating', 'euEn818_2008'] },
+  { target: 8, names: ['slingTensions'] },
+  { target: 15, names: ['checkLift', 'usAlloySling_2011'] },
+  { target: 15, names: ['drawLift'] },
   { target: 15, names: ['drawSecurement'] },
   { target: 90, names: ['*'] },
 ];

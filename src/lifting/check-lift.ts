@@ -32,10 +32,10 @@ import { type Angle, readAngle } from './angle.js';
 import type { LiftCriteria } from './lift-criteria.js';
 import {
   checkSlingRatings,
+  countedLegs,
   type HungSling,
   type SlingBasis,
   type SlingRating,
-  shapeOf,
   slingRating,
 } from './sling-rating.js';
 import { type LegTension, type SlingLeg, type SlingTensions, slingTensions } from './sling-tensions.js';
@@ -420,7 +420,7 @@ function greatestOf({ legs }: SlingTensions): QuantityLike | undefined {
 /** The tension of a leg of a sling whose legs are alike, T = W / (legs · sin(angle from horizontal)); three count of four. */
 function shareOfLeg({ angle, legAngles }: LiftSling, hitch: Hitch, mass: QuantityLike): QuantityLike | undefined {
   if (legAngles !== undefined) return undefined;
-  const { credited, leans } = shapeOf(hitch);
+  const { credited, leans } = countedLegs(hitch);
   const sine = leans ? Math.cos((readAngle(angle, 'sling.angle').fromVertical * Math.PI) / 180) : 1;
   const weight = ratedLoadIn(mass, 'lbf');
   return { value: weight.value / (credited * sine), unit: weight.unit };

@@ -198,7 +198,12 @@ export function slingRating(input: ListedSling<SlingRatings> | StatedSling): Sli
     checks.push(ratioCheck(about, fits, load, ratedLoadIn(held, unit), utilization));
     answer.utilization = utilization;
   }
-  if (hitch === 'triple' || hitch === 'quad') working.cautions.push(QUAD_CREDITED);
+  if (hitch === 'triple' || hitch === 'quad') {
+    const { credited } = countedLegs(hitch);
+    working.cautions.push(
+      note('QUAD_CREDITED', { credited, cautious: slingRules.rows['cautious-legs-of-three-or-four'].value }),
+    );
+  }
   working.cautions.push(NO_TAG_NO_USE, NO_SHOCK, STAY_CLEAR_OF_LOAD, FOLLOW_THE_MARK);
   return makeResult(
     'slingRating',
@@ -232,24 +237,29 @@ export function checkSlingRatings(ratings: unknown): asserts ratings is SlingRat
 /** A hitch: how many legs it has, how many count in the formula, and whether their angle matters. */
 interface Shape {
   readonly legs: number;
-  readonly credited: number;
+  /** Which row says how many of them count; one leg counts as one. */
+  readonly credited?: 'credited-legs-of-two' | 'credited-legs-of-three-or-four';
   readonly leans: boolean;
   readonly chokes: boolean;
 }
 
 const SHAPES: { readonly [hitch in Hitch]: Shape } = {
-  single: { legs: 1, credited: 1, leans: false, chokes: false },
-  double: { legs: 2, credited: 2, leans: true, chokes: false },
-  triple: { legs: 3, credited: 3, leans: true, chokes: false },
-  quad: { legs: 4, credited: 3, leans: true, chokes: false },
-  basket: { legs: 2, credited: 2, leans: true, chokes: false },
-  'double-basket': { legs: 4, credited: 3, leans: true, chokes: false },
-  choker: { legs: 1, credited: 1, leans: false, chokes: true },
-  'double-choker': { legs: 2, credited: 2, leans: true, chokes: true },
-  'endless-choker': { legs: 1, credited: 1, leans: false, chokes: true },
+  single: { legs: 1, leans: false, chokes: false },
+  double: { legs: 2, credited: 'credited-legs-of-two', leans: true, chokes: false },
+  triple: { legs: 3, credited: 'credited-legs-of-three-or-four', leans: true, chokes: false },
+  quad: { legs: 4, credited: 'credited-legs-of-three-or-four', leans: true, chokes: false },
+  basket: { legs: 2, credited: 'credited-legs-of-two', leans: true, chokes: false },
+  'double-basket': { legs: 4, credited: 'credited-legs-of-three-or-four', leans: true, chokes: false },
+  choker: { legs: 1, leans: false, chokes: true },
+  'double-choker': { legs: 2, credited: 'credited-legs-of-two', leans: true, chokes: true },
+  'endless-choker': { legs: 1, leans: false, chokes: true },
 };
 
-export const shapeOf = (hitch: Hitch): Shape => SHAPES[hitch];
+/** How many legs of a hitch count, and whether their angle matters. */
+export function countedLegs(hitch: Hitch): { readonly credited: number; readonly leans: boolean } {
+  const { credited, leans } = SHAPES[hitch];
+  return { credited: credited === undefined ? 1 : slingRules.rows[credited].value, leans };
+}
 
 interface Sling {
   readonly ratings: SlingRatings;
@@ -462,7 +472,8 @@ function byFormula(
   working: Working,
 ): QuantityLike {
   const { ratings, hitch, legs } = sling;
-  const { credited, chokes } = SHAPES[hitch];
+  const { chokes } = SHAPES[hitch];
+  const { credited } = countedLegs(hitch);
   const rule = hitch === 'endless-choker' ? formula.endlessChoker : formula.choker;
   if (chokes && rule === undefined) {
     fail(
@@ -568,7 +579,6 @@ function ofUnlikeLegs(
   return half;
 }
 
-const QUAD_CREDITED: Note = /* @__PURE__ */ note('QUAD_CREDITED');
 const NO_TAG_NO_USE: Note = /* @__PURE__ */ note('NO_TAG_NO_USE');
 const NO_SHOCK: Note = /* @__PURE__ */ note('NO_SHOCK');
 const STAY_CLEAR_OF_LOAD: Note = /* @__PURE__ */ note('STAY_CLEAR_OF_LOAD');

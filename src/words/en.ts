@@ -118,7 +118,7 @@ export const english = {
     TABLE_BEFORE_FORMULA: 'The table prints a limit, and that stands before the formula.',
     FORMULA_NOT_ON_TAG: 'By the formula, rounded down; a sling whose tag states a limit is used by its tag.',
     QUAD_CREDITED:
-      'Four legs are credited with three. Some sources credit three and four legs with two, unless something makes them share alike.',
+      'Four legs are credited with {credited}. Some sources credit three and four legs with {cautious}, unless something makes them share alike.',
     NO_TAG_NO_USE: 'The tag governs: a sling without a legible tag may not be used.',
     NO_SHOCK: 'No shock, no kinks or knots, no shortening by bolts, nothing pulled from under a load; edges padded.',
 
