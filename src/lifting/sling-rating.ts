@@ -90,16 +90,23 @@ export interface ListedSling<T extends SlingRatings> extends HungSling {
   readonly grade: SlingGradeOf<NoInfer<T>> | 30 | 43 | 70;
 }
 
-/** Input of {@link slingRating} for a sling that states its limit, or one leg of which has a stated limit. */
-export interface StatedSling extends HungSling {
+/** Input of {@link slingRating} for a sling that states its limit, or one leg of which has a stated limit: any size and grade. */
+export type StatedSling = HungSling & {
   readonly ratings: SlingRatings;
   readonly size?: TradeSize;
   readonly grade?: AnyGrade;
-  /** The limit on its tag, for this hitch and angle: it governs. */
-  readonly markedWll?: QuantityInput<'ratedLoad'>;
-  /** The limit of one leg, plumb, as its maker states it; for the formula. */
-  readonly singleLegWll?: QuantityInput<'ratedLoad'>;
-}
+} & (
+    | {
+        /** The limit on its tag, for this hitch and angle: it governs. */
+        readonly markedWll: QuantityInput<'ratedLoad'>;
+        readonly singleLegWll?: QuantityInput<'ratedLoad'>;
+      }
+    | {
+        readonly markedWll?: QuantityInput<'ratedLoad'>;
+        /** The limit of one leg, plumb, as its maker states it; for the formula. */
+        readonly singleLegWll: QuantityInput<'ratedLoad'>;
+      }
+  );
 
 /**
  * What a chain sling may lift as it is hung: the limit on its tag where there is one, else the cell of the named table.

@@ -5,6 +5,7 @@ import {
   euEn818_2008,
   type Hitch,
   type SlingRating,
+  type StatedSling,
   slingRating,
   usAlloySling_2011,
 } from '../../src/index.js';
@@ -264,7 +265,8 @@ describe('grades for lifting', () => {
   });
 
   it('grade 120 goes by its mark alone', () => {
-    const marked = (more: object) => slingRating({ ratings: usAlloySling_2011, grade: 120, hitch: 'single', ...more });
+    const marked = (more: object) =>
+      slingRating({ ratings: usAlloySling_2011, grade: 120, hitch: 'single', ...more } as StatedSling);
     expect(marked({ markedWll: '10600 lb' }).verdict).toBe('pass');
     expect(codes(marked({ size: '3/8' }))).toEqual(['GRADE_BY_MARK_ALONE']);
   });

@@ -10,6 +10,10 @@ slingRating({ ratings: euEn818_2008, size: '10 mm', grade: '8', hitch: 'quad', a
 slingRating({ ratings: deDin5688_1986, size: '10 mm', grade: '5', hitch: 'single' });
 slingRating({ ratings: usAlloySling_2011, grade: 120, hitch: 'single', markedWll: '10600 lb' });
 
+// @ts-expect-error no alloy chain of 7/16 in the table
+slingRating({ ratings: usAlloySling_2011, size: '7/16', grade: 80, hitch: 'single' });
+// @ts-expect-error class 8 is European
+slingRating({ ratings: usAlloySling_2011, size: '3/8', grade: '8', hitch: 'single' });
 // @ts-expect-error a sling of two legs has an angle with its kind
 slingRating({ ratings: usAlloySling_2011, size: '3/8', grade: 80, hitch: 'double', angle: '60 deg' });
 // @ts-expect-error no such kind of angle
