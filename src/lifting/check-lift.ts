@@ -155,23 +155,20 @@ export function checkLift(input: CheckLiftInput): LiftCheck {
   }
   const alike = tensions === undefined || carryAlike(tensions.legs);
   let rating: SlingRating | undefined;
+  let tension: QuantityLike | undefined;
   if (tensions?.outcome !== 'unstable') {
-    const leaning = tensions === undefined ? {} : angleOfLegs(ratings, tensions.legs, alike);
-    const asHung = { ...sling, ...leaning, hitch, ratings, load: mass, units: input.units, working: input.working };
+    const hung = tensions === undefined ? sling : { ...sling, ...angleOfLegs(ratings, tensions.legs, alike) };
+    const asHung = { ...hung, hitch, ratings, load: mass, units: input.units, working: input.working };
     rating = within('sling', () => slingRating(asHung as Parameters<typeof slingRating>[0]));
     take(working, tensions === undefined ? rating : { ...rating, assumptions: rating.assumptions.filter(notTold) });
     checks.push(...rating.checks);
     if (tensions !== undefined && (!alike || tensions.determinate === false)) {
       judgeLegs(tensions.legs, limitOfOneLeg(input), alike ? 'practice' : 'requirement', checks);
     }
+    // hooks of legs that carry alike are asked what the table asks of the legs
+    tension = alike ? shareOfLeg(hung, hitch, mass) : greatestOf(tensions);
   }
-  judgeParts(
-    input,
-    tensions === undefined ? shareOfLeg(sling, hitch, mass) : greatestOf(tensions),
-    mass,
-    checks,
-    working,
-  );
+  judgeParts(input, tension, mass, checks, working);
   judgeMachine(input, mass, checks, working);
 
   const verdict = overallVerdict(checks);
@@ -412,8 +409,8 @@ function loadCheck(about: CheckSubject, demand: QuantityLike, capacity: Quantity
   return ratioCheck(about, fits, demand, capacity, utilization);
 }
 
-function greatestOf({ legs }: SlingTensions): QuantityLike | undefined {
-  const [first, ...others] = legs.map(({ tension }) => tension);
+function greatestOf(tensions: SlingTensions | undefined): QuantityLike | undefined {
+  const [first, ...others] = (tensions?.legs ?? []).map(({ tension }) => tension);
   return others.reduce((most, each) => (first !== undefined && each.value > most!.value ? each : most), first);
 }
 

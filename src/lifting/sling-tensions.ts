@@ -203,13 +203,7 @@ function readLegs({ legs, hook }: SlingTensionsInput, given: QuantityLike[]): Re
   checkList(legs, 'legs');
   checkIds(legs, 'legs');
   if (legs.length > MOST_LEGS) {
-    fail(
-      'TOO_LARGE',
-      'legs',
-      `at most ${MOST_LEGS} legs`,
-      legs.length,
-      'A sling has one to four; two slings are two hooks.',
-    );
+    fail('TOO_LARGE', 'legs', `at most ${MOST_LEGS} legs`, legs.length, 'Two slings have two hooks.');
   }
   const over = hook === undefined ? undefined : readPoint(hook, 'hook');
   const read = mapAt(legs, 'legs', (leg): ReadLeg => {
@@ -236,32 +230,13 @@ function readLegs({ legs, hook }: SlingTensionsInput, given: QuantityLike[]): Re
 
 const MOST_LEGS = 4;
 
-/** Two legs and the line between their picks make a triangle, or one of them never comes taut. */
+/** Two legs and the line between their picks make a triangle, or they do not meet, or one of them never comes taut. */
 function checkTriangle(leg: ReadLeg, other: ReadLeg, index: number): void {
   const apart = lengthOf(subtract(leg.at, other.at));
-  const path = `legs[${index}]`;
-  if (apart === 0) {
-    fail(
-      'IMPOSSIBLE_GEOMETRY',
-      `${path}.at`,
-      `a pick apart from that of ${other.id}`,
-      'one point',
-      'Two legs in one pick are one leg.',
-    );
-  }
-  if (leg.length + other.length <= apart + ROUNDING) {
-    fail(
-      'IMPOSSIBLE_GEOMETRY',
-      `${path}.length`,
-      `legs that meet over ${other.id} and ${leg.id}`,
-      'legs too short',
-      REMEASURE,
-    );
-  }
-  if (Math.abs(leg.length - other.length) >= apart - ROUNDING) {
-    const long = leg.length > other.length ? leg.id : other.id;
-    fail('IMPOSSIBLE_GEOMETRY', `${path}.length`, `a leg ${long} that can come taut`, 'a leg too long', REMEASURE);
-  }
+  const [least, most] = [Math.abs(leg.length - other.length), leg.length + other.length];
+  if (apart > least + ROUNDING && apart < most - ROUNDING) return;
+  const wanted = `a pick from ${least} to ${most} m away from that of ${other.id}, so that both legs can come taut`;
+  fail('IMPOSSIBLE_GEOMETRY', `legs[${index}]`, wanted, `${apart} m`, REMEASURE);
 }
 
 const REMEASURE = 'Measure the legs and the pick points again.';

@@ -177,6 +177,17 @@ describe('checkLift with legs', () => {
     expect(hung('12100 lb', 0).verdict).toBe('pass');
   });
 
+  it('hooks of legs that carry alike are asked what the table asks of the legs', () => {
+    // 15000 / (3 · 0.84800) = 5896.3, not the 8844 of a diagonal by itself
+    const hook = (markedWll: '5897 lb' | '5896 lb') =>
+      hung('15000 lb', 0, { legParts: [{ id: 'hook', kind: 'slip-hook', markedWll }] }).verdict;
+    expect([hook('5897 lb'), hook('5896 lb')]).toEqual(['pass', 'fail']);
+    // not alike: the worst case of a front leg, 7098.6 lbf at 12100 lb
+    const own = (markedWll: '7100 lb' | '7090 lb') =>
+      hung('12100 lb', 0.5, { legParts: [{ id: 'hook', kind: 'slip-hook', markedWll }] }).verdict;
+    expect([own('7100 lb'), own('7090 lb')]).toEqual(['pass', 'fail']);
+  });
+
   it('legs that do not carry alike are held one by one', () => {
     const found = hung('12100 lb', 0.5);
     expect([found.verdict, check(found, found.governing ?? '')?.weight]).toEqual(['pass', 'requirement']);

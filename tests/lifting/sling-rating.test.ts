@@ -266,7 +266,7 @@ describe('grades for lifting', () => {
 
   it('grade 120 goes by its mark alone', () => {
     const marked = (more: object) =>
-      slingRating({ ratings: usAlloySling_2011, grade: 120, hitch: 'single', ...more } as StatedSling);
+      slingRating({ ratings: usAlloySling_2011, grade: 120, hitch: 'single', ...more } as unknown as StatedSling);
     expect(marked({ markedWll: '10600 lb' }).verdict).toBe('pass');
     expect(codes(marked({ size: '3/8' }))).toEqual(['GRADE_BY_MARK_ALONE']);
   });

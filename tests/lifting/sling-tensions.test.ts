@@ -134,7 +134,7 @@ describe('slingTensions', () => {
     ['CONFLICTING_FIELDS', 'legs[0].length', { ...pair(), hook: at(0, 0, 4) }],
     ['NOT_POSITIVE', 'load.mass', { ...pair(), load: { mass: '0 lb', centerOfGravity: at(0, 0) } }],
     ['WRONG_KIND', 'load.mass', { ...pair(), load: { mass: '5 lbf', centerOfGravity: at(0, 0) } }],
-    ['IMPOSSIBLE_GEOMETRY', 'legs[1].at', { ...pair(), legs: [pair().legs[0]!, { ...pair().legs[0]!, id: 'b' }] }],
+    ['IMPOSSIBLE_GEOMETRY', 'legs[1]', { ...pair(), legs: [pair().legs[0]!, { ...pair().legs[0]!, id: 'b' }] }],
   ] as [string, string, SlingTensionsInput][])('%s at %s', (code, path, input) => {
     expect(issueOf(() => slingTensions(input))).toMatchObject({ code, path });
   });
