@@ -46,7 +46,9 @@ export {
   parseTradeSize,
   type TradeSize,
 } from './chain/trade-size.js';
+export { drawLift } from './drawing/draw-lift.js';
 export { type DrawingOptions, drawSecurement } from './drawing/draw-securement.js';
+export type { DrawnLift } from './drawing/lift-scene.js';
 export { RiggingError, type RiggingErrorCode, type RiggingIssue } from './errors.js';
 export { type Evaluated, evaluateMany } from './evaluate-many.js';
 export { explain, type SheetFormat } from './explain/explain.js';
@@ -67,6 +69,30 @@ export {
 } from './handling/stowage.js';
 export { type TeamLimit, teamLimit } from './handling/team-limit.js';
 export { type Fit, fits, type Hook } from './hardware/fits.js';
+export type { Angle } from './lifting/angle.js';
+export {
+  type CheckLiftInput,
+  checkLift,
+  type LiftCheck,
+  type LiftingMachine,
+  type LiftSling,
+} from './lifting/check-lift.js';
+export { caAlbertaOhs_21, type LiftCriteria } from './lifting/lift-criteria.js';
+export {
+  type ListedSling,
+  type SlingBasis,
+  type SlingRating,
+  type StatedSling,
+  slingRating,
+} from './lifting/sling-rating.js';
+export {
+  type LegTension,
+  type LiftedLoad,
+  type SlingLeg,
+  type SlingTensions,
+  type SlingTensionsInput,
+  slingTensions,
+} from './lifting/sling-tensions.js';
 export {
   type AvailablePull,
   type AvailablePullInput,
@@ -131,6 +157,7 @@ export {
 export { convert } from './quantities/convert.js';
 export { formatQuantity } from './quantities/format.js';
 export { parseQuantity } from './quantities/parse.js';
+export type { Point } from './quantities/point.js';
 export { Quantity, type QuantityInput, type QuantityLike, type QuantityText, quantity } from './quantities/quantity.js';
 export { STANDARD_GRAVITY } from './quantities/rated.js';
 export type {
@@ -155,7 +182,6 @@ export type {
   FrictionMat,
   Gives,
   Plan,
-  Point,
   ReadArticle,
   ShipForces,
   Surfaces,
@@ -217,6 +243,8 @@ export { type TensionerLength, type TieDownLength, tieDownLength } from './secur
 export { type TieDownsRequired, tieDownsRequired } from './securement/tie-downs-required.js';
 export { auLrg_2018_chain } from './tables/au-lrg-2018-chain.js';
 export { caNsc10_chain_2013 } from './tables/ca-nsc10-2013.js';
+export { deDin5688_1986 } from './tables/de-din5688-1986.js';
+export { euEn818_2008 } from './tables/eu-en818-2008.js';
 export { euEn12195_3_2001 } from './tables/eu-en12195-3-2001.js';
 export type { DeviceOf, DeviceUse, FractionTable } from './tables/fraction-table.js';
 export { imoCssMslFractions_2014 } from './tables/imo-css-msl-fractions-2014.js';
@@ -239,7 +267,16 @@ export type {
   SizeOf,
 } from './tables/rating-table.js';
 export { CAPACITY_SYSTEMS } from './tables/rating-table.js';
+export type {
+  SlingCell,
+  SlingGradeOf,
+  SlingHitch,
+  SlingRatings,
+  SlingRuleName,
+  SlingSizeOf,
+} from './tables/sling-ratings.js';
 export { us49cfr393_108_2024, us49cfr393_108_chain_2024 } from './tables/us-49cfr393-108-2024.js';
+export { usAlloySling_2011 } from './tables/us-alloy-sling-2011.js';
 export { usWeldedChain_2003 } from './tables/us-welded-chain-2003.js';
 export type {
   Check,

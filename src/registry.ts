@@ -10,9 +10,13 @@ import { ukDvsa_2024 } from './securement/rules/uk-dvsa-2024/index.js';
 import { us49cfr393_102_2024, us49cfr393_2024 } from './securement/rules/us-49cfr393-2024/index.js';
 import { auLrg_2018_chain } from './tables/au-lrg-2018-chain.js';
 import { caNsc10_chain_2013 } from './tables/ca-nsc10-2013.js';
+import { deDin5688_1986 } from './tables/de-din5688-1986.js';
+import { euEn818_2008 } from './tables/eu-en818-2008.js';
 import { euEn12195_3_2001 } from './tables/eu-en12195-3-2001.js';
 import type { CapacityTable, RatingTable } from './tables/rating-table.js';
+import type { SlingRatings } from './tables/sling-ratings.js';
 import { us49cfr393_108_2024, us49cfr393_108_chain_2024 } from './tables/us-49cfr393-108-2024.js';
+import { usAlloySling_2011 } from './tables/us-alloy-sling-2011.js';
 import { usWeldedChain_2003 } from './tables/us-welded-chain-2003.js';
 
 /**
@@ -71,7 +75,20 @@ export function capacityTableById(id: string): CapacityTable {
   return known.find((table) => table.id === id) ?? unknownTable(known, id);
 }
 
-function unknownTable(known: readonly CapacityTable[], id: string): never {
+/**
+ * The table of sling ratings with a text id.
+ *
+ * @throws RiggingError `UNKNOWN_RATING_TABLE`
+ * @example
+ * slingRatingsById('us-alloy-sling-2011').units
+ * // => 'us'
+ */
+export function slingRatingsById(id: string): SlingRatings {
+  const known: readonly SlingRatings[] = [usAlloySling_2011, euEn818_2008, deDin5688_1986];
+  return known.find((table) => table.id === id) ?? unknownTable(known, id);
+}
+
+function unknownTable(known: readonly { readonly id: string }[], id: string): never {
   return fail(
     'UNKNOWN_RATING_TABLE',
     'id',

@@ -1,4 +1,4 @@
-import { fail, within } from '../errors.js';
+import { within } from '../errors.js';
 import { checkObject, checkOneOf } from '../input-checks.js';
 import type { UnitSystem } from '../quantities/units.js';
 import type { SecurementCheck } from '../securement/check-securement.js';
@@ -8,10 +8,9 @@ import { drawPage } from './draw-page.js';
 import { type Outcome, VERDICTS } from './outcome.js';
 import { outcomeOfCheck } from './outcome-of-check.js';
 import { outcomeOfRestraint } from './outcome-of-restraint.js';
-import { PAGE } from './paper.js';
 import { readScene, type Scene } from './scene.js';
-import { contentName, element, escaped, lineOf, TEXT_SIZE } from './svg.js';
-import { INK, PAPER } from './symbols.js';
+import { checkName, standalone } from './standalone.js';
+import { lineOf } from './svg.js';
 import { describe, wordsOf } from './words.js';
 
 /** How a drawing is made. */
@@ -74,37 +73,17 @@ export function drawSecurement(
 ): string {
   checkObject(plan, '', 'a plan { articles, tieDowns }');
   const { units, id } = options ?? {};
-  if (id !== undefined && !(typeof id === 'string' && /^[A-Za-z][\w-]{0,63}$/.test(id))) {
-    fail(
-      'UNKNOWN_VALUE',
-      'id',
-      'a letter, then at most 63 letters, digits, - or _',
-      id,
-      'Leave it out, or shorten it.',
-    );
-  }
+  checkName(id);
   const scene = readScene(plan, units);
   const outcome = result === undefined || result === null ? undefined : readOutcome(result, scene);
   const words = wordsOf(scene, outcome);
-  const { markup, bottom } = drawPage(scene, outcome, words);
   const title = lineOf(`Securement plan: ${words.heading}`, 300);
-  const description = lineOf(describe(words), 3000);
-  const name = id ?? contentName('securement', title + description + markup);
-  const [width, height] = [PAGE.width, Math.ceil(bottom)];
-  const edge = { rx: 4, fill: PAPER, stroke: '#8a8a8a' };
-  const paper = element('rect', { x: 0.5, y: 0.5, width: width - 1, height: height - 1, ...edge });
-  return element(
-    'svg',
-    {
-      xmlns: 'http://www.w3.org/2000/svg',
-      viewBox: `0 0 ${width} ${height}`,
-      role: 'img',
-      'aria-labelledby': `${name}-title ${name}-desc`,
-    },
-    element('title', { id: `${name}-title` }, escaped(title)) +
-      element('desc', { id: `${name}-desc` }, escaped(description)) +
-      // one step in, so that what a page says of every svg does not reach the letters
-      element('g', { 'font-family': 'sans-serif', 'font-size': TEXT_SIZE, fill: INK }, paper + markup),
+  return standalone(
+    id ?? 'securement',
+    id === undefined,
+    title,
+    lineOf(describe(words), 3000),
+    drawPage(scene, outcome, words),
   );
 }
 

@@ -1,12 +1,13 @@
 import { fail, mapAt, within } from '../errors.js';
 import { checkObject } from '../input-checks.js';
 import { inUnit } from '../quantities/convert.js';
+import { type Point, readPoint } from '../quantities/point.js';
 import type { QuantityInput, QuantityLike } from '../quantities/quantity.js';
 import { readPositive, readQuantity } from '../quantities/read.js';
 import { sharedUnits } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
-import { type ArticleLayout, type Run, readLayout, readPoint } from '../securement/layout.js';
-import type { Article, Plan, Point, TieDown } from '../securement/plan.js';
+import { type ArticleLayout, type Run, readLayout } from '../securement/layout.js';
+import type { Article, Plan, TieDown } from '../securement/plan.js';
 import type { Vec3 } from '../statics/vector.js';
 
 /** What of a plan can be drawn, in meters; axes x forward, y left, z up, origin in the middle of the deck's front edge. */

@@ -1,16 +1,16 @@
 import { fail, mapAt, within } from '../errors.js';
 import { checkList, checkObject } from '../input-checks.js';
 import { inUnit } from '../quantities/convert.js';
+import { type Point, readPoint } from '../quantities/point.js';
 import type { QuantityLike } from '../quantities/quantity.js';
 import { STANDARD_GRAVITY } from '../quantities/rated.js';
-import { readOptional, readPositive, readQuantity } from '../quantities/read.js';
+import { readOptional, readPositive } from '../quantities/read.js';
 import { lengthOf, subtract, type Vec3 } from '../statics/vector.js';
 import {
   type Article,
   type ContactPoint,
   type Gives,
   type Plan,
-  type Point,
   type ReadArticle,
   readPlan,
   type TieDown,
@@ -113,16 +113,6 @@ export function readFriction(friction: unknown, path: string): number | undefine
     fail(code, path, `a friction factor from 0 to ${MOST_FRICTION}`, friction, 'Give the number, such as 0.3.');
   }
   return friction as number;
-}
-
-/** A point in meters. */
-export function readPoint(point: unknown, path: string): Vec3 {
-  if (!Array.isArray(point) || point.length !== 3) {
-    fail('MISSING_FIELD', path, 'a point [x, y, z] of three lengths', point, "Write ['-6 ft', '40 in', '0 in'].");
-  }
-  const meters = (index: number) =>
-    inUnit(readQuantity((point as unknown[])[index], 'length', `${path}[${index}]`), 'm').value;
-  return [meters(0), meters(1), meters(2)];
 }
 
 function readTieDownLayout(tieDown: TieDown): TieDownLayout {

@@ -1,6 +1,7 @@
 import type { Capacities, Part } from '../assembly/part.js';
 import { fail, mapAt } from '../errors.js';
 import { checkFlag, checkIds, checkList, checkObject, checkOneOf } from '../input-checks.js';
+import type { Point } from '../quantities/point.js';
 import type { QuantityInput, QuantityLike } from '../quantities/quantity.js';
 import { readPositive } from '../quantities/read.js';
 import type { LengthUnit, MassUnit } from '../quantities/units.js';
@@ -40,12 +41,6 @@ export interface Accessory {
   /** Held by pins, locks or the like so that it cannot move. */
   readonly locked?: boolean;
 }
-
-/**
- * A point on the load or the vehicle: x forward, y left, z up, from the middle of the front edge of the deck, so
- * that everything on the deck has an x below zero.
- */
-export type Point = readonly [x: QuantityInput<'length'>, y: QuantityInput<'length'>, z: QuantityInput<'length'>];
 
 /** A place where an article stands on the deck: a tire, a corner of a track, a pad. It pushes and never pulls. */
 export interface ContactPoint {

@@ -109,6 +109,67 @@ export const english = {
       'Whether {strands} strands of {width} nest in {inside}: side by side in a ring they need {needed}.',
     TOO_MANY_STRANDS: 'Whether {strands} strands go in: side by side only {most} are decided here.',
     CHAIN_ONLY_STOWED: 'Of the chain alone: hooks and binders need room of their own.',
+    // lifting
+    LOAD_ROLLS_OVER: 'The center of gravity is not below the picks: the load rolls over before it hangs.',
+    LEGS_SHARE_BY_A_HAIR:
+      'Legs of one sling may differ by {allowance}, more than steel chain stretches at its limit: which legs carry is not certain, so each is given its worst case.',
+    LEG_STIFFNESS_NOT_STATED:
+      'The axial stiffness of every leg, without which it is not known how they share by stretch.',
+    LEGS_OF_ONE_STIFFNESS: 'The legs are taken as alike in stiffness.',
+    LOAD_TILTS: 'The load turns by {tilt} until it hangs at rest; the pick of leg {leg} goes down most.',
+    TENSIONS_AT_REST: 'Tensions at rest: swing, snatch and wind add to them.',
+    STAY_CLEAR_OF_LOAD: 'Nobody under or near a suspended load; hands clear while the legs come tight.',
+    SLING_GRADE_NOT_STATED: 'The grade on the tag of the sling.',
+    GRADE_BY_MARK_ALONE: 'The limit on the tag: no public standard of grade {grade} was read.',
+    SCOPE_NOT_FOR_LIFTING:
+      '{standard} is for purposes other than overhead lifting: chain of grade {grade} is not made for it.',
+    TRADE_LIFTS_WITH_ALLOY: 'The trade lifts with alloy chain, grade 80 and up, not with grade {grade}.',
+    REGULATION_FORBIDS_NO_GRADE:
+      '29 CFR 1910.184 forbids no grade by name (letter of May 18, 1978); in construction 29 CFR 1926.251 was read as asking for alloy chain (letter of August 4, 2000).',
+    USUAL_TEMPERATURE: 'Its temperature is not stated: taken as one at which nothing comes off.',
+    HEAT_NOT_LISTED: 'What heat takes off grade {grade}: the document has no row for it.',
+    TOO_HOT: '{temperature} is over {most}: not to be used, and chain that was so hot is taken out of service.',
+    TOO_COLD: '{temperature} is below {least}.',
+    TOO_FLAT: 'A leg leans {angle} from the vertical, over {most}: flatter than the document rates.',
+    FLATTER_THAN_TAG: 'A leg leans {angle} from the vertical, over the {most} that the tag rates.',
+    CHOKE_TOO_SHARP:
+      'The angle of choke, {angle}, is not over {least} (a standard takes that angle itself): the maker of the sling or a qualified person says what it carries.',
+    CHOKE_ANGLE_NOT_STATED: 'The angle of choke; below {least} the sling is rated otherwise.',
+    LEGS_NOT_ALIKE:
+      'What a sling of unlike legs carries: a qualified person says. The tension of each leg can be told (slingTensions) and held against one leg.',
+    HALF_FOR_UNLIKE_LEGS: 'The legs are not alike enough: half of the limit.',
+    TAKEN_AS_ALIKE: 'The test of EN 818-6 for legs nearly alike is met, from memory.',
+    LEGS_TAKEN_AS_ALIKE: 'The legs are taken as alike, the load as spread evenly over them.',
+    TAG_FOR_THIS_USE: 'The limit on the tag is taken as the one for this hitch and angle.',
+    TABLE_BEFORE_FORMULA: 'The table prints a limit, and that stands before the formula.',
+    FORMULA_NOT_ON_TAG: 'By the formula, rounded down; a sling whose tag states a limit is used by its tag.',
+    QUAD_CREDITED:
+      'Four legs are credited with {credited}. Some sources credit three and four legs with {cautious}, unless something makes them share alike.',
+    NO_TAG_NO_USE: 'The tag governs: a sling without a legible tag may not be used.',
+    NO_SHOCK: 'No shock, no kinks or knots, no shortening by bolts, nothing pulled from under a load; edges padded.',
+
+    TAG_NOT_STATED: 'Whether the sling has a legible tag.',
+    TAG_NOT_LEGIBLE: 'Without a legible tag it may not be used.',
+    SLING_DAMAGED: 'The sling is stated as damaged: take it out of service.',
+    SLING_CONDITION_OPEN: 'Whether the sling may stay in service: its inspection does not say.',
+    HARDWARE_OF_THE_TAG: 'Hooks, links and master link are taken as those of the tagged sling, no weaker than it.',
+    MACHINE_NOT_STATED: 'What lifts, and what its maker lets it lift at this height and reach.',
+    MACHINE_CAPACITY_NOT_STATED:
+      'What the maker of the machine lets it lift at this height and reach, attachment included.',
+    MAKER_DOES_NOT_ALLOW: 'The maker of the machine does not let it lift a load that hangs.',
+    MAKER_MUST_ALLOW_FORKS:
+      'Whether the maker of the truck allows a load slung from its forks, in writing, with changed capacity plates (29 CFR 1910.178(a)(4), letter of October 22, 1999). An approved attachment avoids the question.',
+    MAKER_DECIDES:
+      'A loader, excavator or lift truck is a crane only as far as its maker says: low, slow, no side pull, a tag line on the load.',
+    USED_FOR_TOWING: 'It was used for towing or tie-down: rigging used so may not lift.',
+    TOWED_CHAIN_LIFTS:
+      'It was used for towing or tie-down: overloads there leave no trace that is sure to be seen. Inspect it as a sling, or keep it out of lifting.',
+    TOWING_NOT_STATED: 'Whether the chain was ever used for towing or tie-down.',
+    PEOPLE_UNDER_LOAD: 'People are stated as not clear of the load.',
+    LEG_HANGS_SLACK: 'Leg {leg} hangs slack: the others carry all of the load.',
+    LEG_LIMIT_NOT_KNOWN: 'The limit of one leg by itself, plumb: the legs do not carry alike.',
+    PARTS_IN_LINE: 'Parts of a leg are held against its tension, those above the legs against the whole load.',
+    RIGGING_MASS_NOT_COUNTED: 'The mass of the rigging is not stated and not counted for the machine.',
 
     // securement
     COUNTS_ANOTHER_CAPACITY: '{ids}, the capacity that counts: {said}.',

@@ -2,7 +2,8 @@
 //
 // The deck is 8.1 m long and the page gives 360 - 2 · 18 = 324 units to it: 40 units to the meter. Nothing else
 // reaches past the deck, and at 2 m and 1.5 m the views are lower than the 240 units that would ask for a smaller scale.
-import type { Article, Plan, Point, TieDown } from '../../src/securement/plan.js';
+import type { Point } from '../../src/quantities/point.js';
+import type { Article, Plan, TieDown } from '../../src/securement/plan.js';
 import type { Restraint } from '../../src/securement/restraint/answer.js';
 
 export const SCALE = 40;

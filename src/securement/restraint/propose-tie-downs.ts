@@ -1,5 +1,6 @@
 import { fail, mapAt, within } from '../../errors.js';
 import { checkIds, checkList, checkObject } from '../../input-checks.js';
+import { type Point, readPoint } from '../../quantities/point.js';
 import type { QuantityInput } from '../../quantities/quantity.js';
 import { ratedLoadIn } from '../../quantities/rated.js';
 import { readPositive } from '../../quantities/read.js';
@@ -11,8 +12,8 @@ import { type Note, note } from '../../working/note.js';
 import { makeResult, type ResultBase } from '../../working/result.js';
 import { Working } from '../../working/step.js';
 import { ALONG } from '../forces/directions.js';
-import { type ArticleLayout, layoutOfArticle, readPoint } from '../layout.js';
-import { type Article, type Point, readArticle } from '../plan.js';
+import { type ArticleLayout, layoutOfArticle } from '../layout.js';
+import { type Article, readArticle } from '../plan.js';
 import type { Direction } from './answer.js';
 import { worstOf } from './limit-answer.js';
 import { checkFriction, rigidLoadOf } from './load.js';

@@ -1,6 +1,8 @@
 // A load on contacts of any shape, in meters.
+
+import type { Point } from '../../../src/quantities/point.js';
 import { type ArticleLayout, type Run, readLayout, readRuns } from '../../../src/securement/layout.js';
-import type { Article, Point } from '../../../src/securement/plan.js';
+import type { Article } from '../../../src/securement/plan.js';
 import { machine, rated } from '../plans.js';
 
 export const at = (x: number, y: number, z: number): Point => [

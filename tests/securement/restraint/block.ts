@@ -1,5 +1,6 @@
 // The block that the tests of this folder hold, and a chain on it.
-import type { Point, TieDown } from '../../../src/securement/plan.js';
+import type { Point } from '../../../src/quantities/point.js';
+import type { TieDown } from '../../../src/securement/plan.js';
 
 export const m = (x: number, y: number, z: number): Point => [
   { value: x, unit: 'm' },

@@ -1,9 +1,10 @@
 import { compareExact } from '../../../quantities/exact.js';
+import type { Point } from '../../../quantities/point.js';
 import { readQuantity } from '../../../quantities/read.js';
 import { type Check, failedCheck, metCheck, undeterminedCheck } from '../../../working/check.js';
 import { note } from '../../../working/note.js';
 import type { Working } from '../../../working/step.js';
-import type { Point, TieDown } from '../../plan.js';
+import type { TieDown } from '../../plan.js';
 import { aboutGuidance, citeGuidance } from './cite.js';
 
 /** One lashing to each anchorage: no two tie-downs are fixed to the vehicle at one point, told by its coordinates. */
