@@ -65,7 +65,7 @@ const BUDGETS: readonly Budget[] = [
   { target: 15, limit: 22.1, names: ['checkLift', 'usAlloySling_2011'] },
   { target: 15, names: ['drawLift'] },
   { target: 15, names: ['drawSecurement'] },
-  { target: 90, limit: 141, names: ['*'] },
+  { target: 90, limit: 139.5, names: ['*'] },
 ];
 
 async function bundle(names: readonly string[], from: string) {
