@@ -5,5 +5,8 @@ export const removalCriteriaCommonPractice = {
       'visible-stretch': { comparison: '>=', limit: 10, unit: '%', basis: 'when new', clause: 'common practice', provenance: 'common practice' },
       'damage': { comparison: 'any', clause: 'common practice', provenance: 'common practice' },
     },
+    'hook': {
+      'damage': { comparison: 'any', clause: 'common practice', provenance: 'common practice' },
+    },
   },
 } as const;

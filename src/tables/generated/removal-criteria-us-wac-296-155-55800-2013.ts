@@ -11,7 +11,7 @@ export const removalCriteriaUsWac296155558002013 = {
       'stiff-link': { comparison: 'any', clause: 'Table 12' },
       'weld-spatter': { comparison: 'any', clause: 'Table 12' },
       'mark-missing': { comparison: 'any', clause: 'Table 12' },
-      'highest-temperature': { comparison: '>', limit: 1000, unit: 'F', clause: '296-155-55800' },
+      'highest-temperature': { comparison: '>', limit: 1000, unit: 'F', clause: 'temperature' },
     },
     'hook': {
       'throat-opening': { comparison: '>=', limit: 5, unit: '%', basis: 'when new', clause: 'Table 12' },
