@@ -159,9 +159,22 @@ export {
 export { type TensionerLength, type TieDownLength, tieDownLength } from './securement/tie-down-length.js';
 export { type TieDownsRequired, tieDownsRequired } from './securement/tie-downs-required.js';
 export type { CriterionCheck, LimitCheck, Measured } from './service/criterion-check.js';
+export {
+  type ChainHistory,
+  type CountLimit,
+  type CriterionTrend,
+  type ForecastRetirementInput,
+  forecastRetirement,
+  type InspectionRecord,
+  type ProjectedCount,
+  type ProjectedDate,
+  type RetirementForecast,
+  type TensioningRecord,
+} from './service/forecast-retirement.js';
 export { type HousePolicyInput, housePolicy, type PolicyLimit } from './service/house-policy.js';
 export { type ChainInspection, type InspectChainInput, inspectChain } from './service/inspect-chain.js';
 export type { ChainMeasurements, ChainWhenNew, DiameterReading, InspectedSize } from './service/inspection.js';
+export type { InspectionDueOn } from './service/inspections-due.js';
 export type { Growth, PastLoad } from './service/past-load.js';
 export { auLrg_2018_chain } from './tables/au-lrg-2018-chain.js';
 export { caNsc10_chain_2013 } from './tables/ca-nsc10-2013.js';

@@ -161,9 +161,11 @@ export function measureChain(
     case 'temperature-class-4':
     case 'temperature-class-8': {
       const { temperature } = read;
-      const known = temperature !== undefined && temperature !== 'never heated';
       const unit = quantity === 'highest-temperature' ? 'F' : 'C';
-      return { evidence: known ? [plain(temperature, unit, 'highest temperature')] : [], missing: note('TEMPERATURE') };
+      return {
+        evidence: temperature === undefined ? [] : [plain(temperature, unit, 'highest temperature')],
+        missing: note('TEMPERATURE'),
+      };
     }
     case 'tensionings':
       return {
@@ -205,12 +207,11 @@ export function inches(printed: string | number): QuantityLike {
 
 /** Evidence of every numeric quantity of a hook. */
 export function measureHook(quantity: HookQuantity, { hook, hookNew }: ReadInspection): Measurement | undefined {
-  const whenNew = hookNew === 'none' ? undefined : hookNew;
   switch (quantity) {
     case 'throat-opening':
     case 'throat-increase': {
       const now = hook?.throat;
-      const before = whenNew?.throat;
+      const before = hookNew?.throat;
       const known = now !== undefined && before !== undefined;
       const values = known ? { t: now, t0: before } : {};
       const evidence = !known
@@ -226,7 +227,7 @@ export function measureHook(quantity: HookQuantity, { hook, hookNew }: ReadInspe
       return { evidence: twist === undefined ? [] : [plain(twist, 'deg', 'twist')], missing: note('TWIST') };
     }
     case 'wear': {
-      const before = whenNew?.section;
+      const before = hookNew?.section;
       const known = hook?.section !== undefined && before !== undefined;
       return { evidence: known ? [loss(before, [hook.section], 'equal')] : [], missing: note('HOOK_SECTION') };
     }

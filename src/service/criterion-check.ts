@@ -18,6 +18,11 @@ import type { Evidence } from './evidence.js';
 /** A percentage, a quantity, or a count. */
 export type Measured = QuantityLike<Unit | '%'> | number;
 
+/** The number of a measured value, in its own unit. */
+export function amountOf(measured: Measured): number {
+  return typeof measured === 'number' ? measured : measured.value;
+}
+
 /** A measured value held against a limit, with the comparator that the source prints. */
 export interface LimitCheck extends CheckSubject {
   readonly verdict: 'pass' | 'fail';

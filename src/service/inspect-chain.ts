@@ -5,7 +5,7 @@ import { FOLLOW_THE_MARK } from '../working/cautions.js';
 import { type Note, note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
-import type { CriterionCheck } from './criterion-check.js';
+import { amountOf, type CriterionCheck } from './criterion-check.js';
 import { type ChainMeasurements, type ChainWhenNew, readInspection } from './inspection.js';
 import { type Judging, judgeCriteria, leastReading } from './judge-criteria.js';
 import { type Growth, type PastLoad, pastLoadOf, tellApart } from './past-load.js';
@@ -146,8 +146,7 @@ function governingId(checks: readonly CriterionCheck[], verdict: ChainInspection
 /** How much of its limit a check has used up; what was only seen comes before every figure, or after. */
 function rankOf(check: CriterionCheck): number {
   if (!('limit' in check)) return check.verdict === 'fail' ? Number.MAX_VALUE : -Number.MAX_VALUE;
-  const [measured, limit] = [check.measured, check.limit].map((each) => (typeof each === 'number' ? each : each.value));
-  if (measured === undefined || limit === undefined) return 0;
+  const [measured, limit] = [amountOf(check.measured), amountOf(check.limit)];
   return check.removedWhen === '<' ? limit / measured : measured / limit;
 }
 

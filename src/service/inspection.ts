@@ -1,8 +1,8 @@
 import { type AnyGrade, checkChain, isTradeSize, type TradeSize } from '../chain/trade-size.js';
 import { fail, mapAt, within } from '../errors.js';
-import { checkList, checkObject, checkOneOf } from '../input-checks.js';
+import { checkFlag, checkList, checkObject, checkOneOf } from '../input-checks.js';
 import type { QuantityInput, QuantityLike } from '../quantities/quantity.js';
-import { readOptional, readPositive, readQuantity } from '../quantities/read.js';
+import { readFromZero, readOptional, readPositive, readQuantity } from '../quantities/read.js';
 import { CHAIN_DEFECTS, type ChainDefect, HOOK_DEFECTS, type HookDefect } from '../tables/criteria-set.js';
 
 /** Sizes of heavy sling chain that wear tables list and no rating table does. */
@@ -22,8 +22,10 @@ export interface ChainWhenNew {
   readonly pitch?: QuantityInput<'length'>;
   /** Outside length of one link. */
   readonly outsideLength?: QuantityInput<'length'>;
-  /** Its hook as it was, or `'none'`; left out: not known whether it ends in one. */
-  readonly hook?: 'none' | { readonly throat?: QuantityInput<'length'>; readonly section?: QuantityInput<'length'> };
+  /** Its hook: the opening of the throat, and the thickness of the section that wears. */
+  readonly hook?: { readonly throat?: QuantityInput<'length'>; readonly section?: QuantityInput<'length'> };
+  /** `true`: it ends in no hook. Left out: the criteria for hooks wait for one to be inspected. */
+  readonly withoutHook?: boolean;
 }
 
 /** One place of the chain, best where links bear on each other: one reading, or two at right angles. */
@@ -52,7 +54,9 @@ export interface ChainMeasurements {
   /** How far the most bent link is out of line. */
   readonly bend?: QuantityInput<'length'>;
   /** The hottest it ever was. */
-  readonly highestTemperature?: QuantityInput<'temperature'> | 'never heated';
+  readonly highestTemperature?: QuantityInput<'temperature'>;
+  /** `true`: it was never in heat, as its owner knows it. */
+  readonly neverHeated?: boolean;
   /** What a look at every link found; an empty list: all was looked at and nothing found. Left out: not looked. */
   readonly found?: readonly ChainDefect[];
   readonly hook?: {
@@ -75,7 +79,8 @@ export interface ReadInspection {
   readonly wire?: QuantityLike;
   readonly pitch?: QuantityLike;
   readonly outsideNew?: QuantityLike;
-  readonly hookNew?: 'none' | { readonly throat?: QuantityLike; readonly section?: QuantityLike };
+  readonly hookNew?: { readonly throat?: QuantityLike; readonly section?: QuantityLike };
+  readonly withoutHook?: boolean;
   readonly diameters: readonly { readonly at: string; readonly readings: readonly QuantityLike[] }[];
   readonly section?: { readonly links: number; readonly length: QuantityLike; readonly whenNew?: QuantityLike };
   readonly inside?: QuantityLike;
@@ -83,7 +88,8 @@ export interface ReadInspection {
   readonly uncertainty?: QuantityLike;
   readonly notchDepth?: QuantityLike;
   readonly bend?: QuantityLike;
-  readonly temperature?: QuantityLike | 'never heated';
+  readonly temperature?: QuantityLike;
+  readonly neverHeated?: boolean;
   readonly found?: readonly ChainDefect[];
   readonly hook?: {
     readonly throat?: QuantityLike;
@@ -104,13 +110,16 @@ export function readInspection(chain: ChainWhenNew, measurements: ChainMeasureme
   };
 }
 
-function readChain({ size, grade, wireDiameter, pitch, outsideLength, hook }: ChainWhenNew): Partial<ReadInspection> {
+function readChain(chain: ChainWhenNew): Partial<ReadInspection> {
+  const { size, grade, wireDiameter, pitch, outsideLength, hook, withoutHook } = chain;
   const heavy = HEAVY_SIZES.includes(size as (typeof HEAVY_SIZES)[number]);
   if (size !== undefined && !heavy) checkChain(size, grade);
   else if (grade !== undefined) checkChain('1/4', grade);
   const stated = readOptional(wireDiameter, 'length', 'wireDiameter');
   const named = isTradeSize(size) && size.endsWith(' mm') ? readPositive(size, 'length', 'size') : undefined;
-  if (hook !== undefined && hook !== 'none') checkObject(hook, 'hook', "{ throat, section } or 'none'");
+  if (hook !== undefined) checkObject(hook, 'hook', '{ throat, section }');
+  checkFlag(withoutHook, 'withoutHook');
+  if (hook !== undefined) checkNotBoth(withoutHook, 'withoutHook', 'hook');
   return defined({
     size,
     grade,
@@ -118,17 +127,17 @@ function readChain({ size, grade, wireDiameter, pitch, outsideLength, hook }: Ch
     pitch: readOptional(pitch, 'length', 'pitch'),
     outsideNew: readOptional(outsideLength, 'length', 'outsideLength'),
     hookNew:
-      hook === undefined || hook === 'none'
-        ? hook
-        : defined({
-            throat: readOptional(hook.throat, 'length', 'hook.throat'),
-            section: readOptional(hook.section, 'length', 'hook.section'),
-          }),
+      hook &&
+      defined({
+        throat: readOptional(hook.throat, 'length', 'hook.throat'),
+        section: readOptional(hook.section, 'length', 'hook.section'),
+      }),
+    withoutHook,
   });
 }
 
 function readMeasurements(given: ChainMeasurements): Pick<ReadInspection, 'diameters'> & Partial<ReadInspection> {
-  const { diameters = [], section, link, highestTemperature, found, hook, tensionings } = given;
+  const { diameters = [], section, link, highestTemperature, neverHeated, found, hook, tensionings } = given;
   checkList(diameters, 'diameters', 0);
   for (const [value, path] of [
     [section, 'section'],
@@ -138,6 +147,8 @@ function readMeasurements(given: ChainMeasurements): Pick<ReadInspection, 'diame
     if (value !== undefined) checkObject(value, path, 'its measurements');
   }
   if (section !== undefined) checkCount(section.links, 'section.links', 1);
+  checkFlag(neverHeated, 'neverHeated');
+  if (highestTemperature !== undefined) checkNotBoth(neverHeated, 'neverHeated', 'highestTemperature');
   if (tensionings !== undefined) checkCount(tensionings, 'tensionings', 0);
   return {
     diameters: mapAt(diameters, 'diameters', (place, index) => {
@@ -161,13 +172,14 @@ function readMeasurements(given: ChainMeasurements): Pick<ReadInspection, 'diame
       },
       inside: readOptional(link?.inside, 'length', 'link.inside'),
       outside: readOptional(link?.outside, 'length', 'link.outside'),
-      uncertainty: readFromZero(given.uncertainty, 'uncertainty'),
-      notchDepth: readFromZero(given.notchDepth, 'notchDepth'),
-      bend: readFromZero(given.bend, 'bend'),
+      uncertainty: readFromZero(given.uncertainty, 'length', 'uncertainty'),
+      notchDepth: readFromZero(given.notchDepth, 'length', 'notchDepth'),
+      bend: readFromZero(given.bend, 'length', 'bend'),
       temperature:
-        highestTemperature === undefined || highestTemperature === 'never heated'
-          ? highestTemperature
+        highestTemperature === undefined
+          ? undefined
           : readQuantity(highestTemperature, 'temperature', 'highestTemperature'),
+      neverHeated,
       found: readDefects(found, CHAIN_DEFECTS, 'found'),
       hook:
         hook &&
@@ -189,10 +201,9 @@ export function checkCount(count: unknown, path: string, least: number): void {
   }
 }
 
-function readFromZero(input: unknown, path: string): QuantityLike | undefined {
-  if (input === undefined) return undefined;
-  const length = readQuantity(input, 'length', path);
-  return length.value < 0 ? fail('NEGATIVE', path, 'zero or more', `${length}`, 'Check the sign.') : length;
+/** Refuses a flag that says there is no such thing beside the thing itself. */
+function checkNotBoth(flag: boolean | undefined, path: string, other: string): void {
+  if (flag === true) fail('CONFLICTING_FIELDS', path, `${path} or ${other}`, 'both', 'Give the one that is true.');
 }
 
 /** A twist to either side is the same twist. */

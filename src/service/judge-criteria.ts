@@ -17,6 +17,7 @@ import { type Note, note } from '../working/note.js';
 import type { Working } from '../working/step.js';
 import { inches, type Measurement, measureChain, measureHook } from './chain-evidence.js';
 import {
+  amountOf,
   anyGrowthCheck,
   type CriterionCheck,
   decide,
@@ -131,8 +132,8 @@ function chainCheck(judging: Judging, about: Subject, quantity: ChainQuantity, c
 }
 
 function hookCheck(judging: Judging, about: Subject, quantity: HookQuantity, criterion: Criterion): CriterionCheck {
-  const { hook, hookNew } = judging.read;
-  if (hookNew === 'none') return withGround(notApplicableCheck(about, note('NO_HOOK')), about);
+  const { hook, withoutHook } = judging.read;
+  if (withoutHook) return withGround(notApplicableCheck(about, note('NO_HOOK')), about);
   if (hook === undefined) return withGround(undeterminedCheck(about, [note('HOOK_NOT_INSPECTED')]), about);
   if (quantity === 'damage') return seen(about, hook.found, HOOK_DEFECTS);
   const measurement = measureHook(quantity, judging.read);
@@ -154,10 +155,8 @@ function held(
   if (decided === undefined) return withGround(undeterminedCheck(about, [missing]), about);
   const check = limitCheck(about, criterion, limit, decided);
   const { expression, values } = decided.evidence;
-  const { measured } = check;
   const symbol = criterion.unit === undefined ? about.title : `${about.title}, ${criterion.unit}`;
-  const value = typeof measured === 'number' ? measured : measured.value;
-  working.step(about.subject, symbol, expression, values, value, about.clause);
+  working.step(about.subject, symbol, expression, values, amountOf(check.measured), about.clause);
   return check;
 }
 
@@ -177,7 +176,7 @@ function temperatureCheck(
   if (quantity === 'temperature-class-8' && isFour) {
     return withGround(notApplicableCheck(about, note('NOT_CLASS_4')), about);
   }
-  if (read.temperature === 'never heated') return withGround(metCheck(about), about);
+  if (read.neverHeated) return withGround(metCheck(about), about);
   const check = held(judging, about, criterion, criterion.limit ?? note('TEMPERATURE'), measurement);
   const ofFour = criteria.removal.rows.chain?.['temperature-class-4'];
   const open = check.verdict === 'fail' && read.grade === undefined && ofFour?.limit !== undefined;

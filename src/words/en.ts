@@ -98,7 +98,7 @@ export const english = {
       'It measures {percent} % longer. Any growth is too much here, so say how exact the measuring is, and more than that is growth.',
     LONGER_THAN_NEW: 'It is {percent} % longer than new, and any growth is too much here.',
     DEPTH: 'How much: {name}.',
-    TEMPERATURE: "The hottest it ever was, or 'never heated'.",
+    TEMPERATURE: 'The hottest it ever was, or that it was never heated.',
     GRADE_FOR_HEAT: 'The class of the chain: class 4 bears more heat than class 8.',
     CLASS_4_ONLY: 'For class 4 alone; while the class is not known, the limit of class 8 stands.',
     NOT_CLASS_4: 'For chain that is not of class 4.',
@@ -132,7 +132,7 @@ export const english = {
       'Stretched {percent} % beyond wear. Unless the measuring is as far off, it once carried more than its proof force, or was bent, heated or damaged; how much more is not known.',
 
     // service: history and forecast
-    THREE_RECORDS: 'At least three inspections that measured it, on different days: there are {records}.',
+    THREE_RECORDS: '{title}: at least three inspections that measured it, on different days; there are {records}.',
     NO_TREND: 'It does not move toward its limit.',
     TREND_NOT_CLEAR: 'The records scatter so much that no date follows with confidence: go on measuring.',
     BEYOND_CALENDAR: 'Its limit lies further off than a forecast can say.',
