@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { describe, type RiggingErrorCode, type RiggingIssue } from '../errors.js';
+import { describe, RiggingError, type RiggingErrorCode, type RiggingIssue } from '../errors.js';
 
 /**
  * The shapes that the schemas are made of. Each says in the library's own codes what is wrong with a value, so
@@ -30,6 +30,18 @@ export function fault(
   at?: readonly PropertyKey[],
 ): Fault {
   return { code, expected, received: describe(received), remedy, ...(at === undefined ? {} : { at }) };
+}
+
+/** What the library's own reader says of a value; nothing where it reads it. */
+export function faultOf(read: () => unknown): readonly Fault[] {
+  try {
+    read();
+    return [];
+  } catch (error) {
+    if (!(error instanceof RiggingError)) throw error;
+    const { code, expected, received, remedy } = error;
+    return [{ code, expected, received, remedy }];
+  }
 }
 
 /** Nobody reads more, and a hostile list could have any number. */
