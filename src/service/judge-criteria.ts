@@ -25,7 +25,6 @@ import {
   type Subject,
   withGround,
 } from './criterion-check.js';
-import { TITLES } from './criterion-titles.js';
 import type { ReadInspection } from './inspection.js';
 
 /** One chain under one set. */
@@ -35,6 +34,11 @@ export interface Judging {
   /** The least single reading of all places. */
   readonly least: QuantityLike | undefined;
   readonly working: Working;
+}
+
+/** What a quantity is called: `least-diameter` is the least diameter. */
+function titleOf(quantity: string): string {
+  return quantity.charAt(0).toUpperCase() + quantity.slice(1).replaceAll('-', ' ');
 }
 
 /** Every criterion of the set, and what common practice adds to each: damage, and stretch that is seen. */
@@ -93,7 +97,7 @@ function subjectOf(
   });
   return {
     id: `${quantity}/${item}`,
-    title: TITLES[quantity],
+    title: titleOf(quantity),
     clause: clause === '' ? short : `${short} ${clause}`,
     weight: 'requirement',
     subject: item,
@@ -106,7 +110,7 @@ function commonSubject({ working }: Judging, quantity: ChainQuantity, item: 'cha
   working.cite({ document: provenance, provenance });
   return {
     id: `${quantity}/${item}`,
-    title: TITLES[quantity],
+    title: titleOf(quantity),
     clause: provenance,
     weight: 'requirement',
     subject: item,

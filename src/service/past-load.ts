@@ -1,7 +1,7 @@
 import type { QuantityLike } from '../quantities/quantity.js';
 import { chainElongationAtBreak } from '../tables/generated/chain-elongation-at-break.js';
 import { removalCriteriaCommonPractice } from '../tables/generated/removal-criteria-common-practice.js';
-import { usChainGrades } from '../tables/generated/us-chain-grades.js';
+import { usChainProof } from '../tables/generated/us-chain-proof.js';
 import { rowOf } from '../tables/rating-table.js';
 import { type Note, note } from '../working/note.js';
 import { linkBeyondWear, ofInside, ofOutside, ofSection, sectionBeyondWear } from './chain-evidence.js';
@@ -66,13 +66,13 @@ export function pastLoadOf({ read, least, working }: Judging): PastLoad | undefi
   if (stretch === 0 && !seenStretched(read)) return undefined;
   const { grade } = read;
   const own = grade === undefined ? undefined : rowOf<BreakRow>(chainElongationAtBreak.rows, String(grade));
-  const us = typeof grade === 'number' ? rowOf(usChainGrades.rows, grade) : undefined;
+  const us = typeof grade === 'number' ? rowOf(usChainProof.rows, grade) : undefined;
   const proof = us?.proof_factor ?? own?.proof_over_wll;
   working.assumptions.push(note('PROOF_LOADED_WHEN_NEW'));
   const percent = stretch === 0 ? removalCriteriaCommonPractice.rows.chain['visible-stretch'].limit : stretch;
   const shown = Number(percent.toPrecision(4));
   if (proof === undefined) return { moreThanTimesWll: null, because: note('ONCE_OVERLOADED', { percent: shown }) };
-  working.cite(us === undefined ? chainElongationAtBreak.source : usChainGrades.source);
+  working.cite(us === undefined ? chainElongationAtBreak.source : usChainProof.source);
   const because = note('ONCE_OVER_PROOF', { percent: shown, proof });
   if (stretch === 0 || own === undefined) return { moreThanTimesWll: proof, because };
   working.cite(chainElongationAtBreak.source);
