@@ -1,3 +1,4 @@
+import { fail } from '../errors.js';
 import { compare } from '../quantities/arithmetic.js';
 import { valueIn } from '../quantities/convert.js';
 import { compareExactSums, type ExactTerm } from '../quantities/exact.js';
@@ -17,6 +18,13 @@ export interface Evidence {
   exceeds?(length: QuantityLike | undefined): boolean;
   readonly expression: string;
   readonly values: Readonly<Record<string, StepValue>>;
+}
+
+/** Lengths that no chain has would overflow; nothing hands on an infinity. */
+export function finite(value: number): number {
+  return Number.isFinite(value)
+    ? value
+    : fail('NOT_FINITE', 'measurements', 'measurements of a possible size', value, 'Check the numbers and units.');
 }
 
 const term = (quantity: QuantityLike, ...times: number[]): ExactTerm => ({ quantity, times });
@@ -45,7 +53,7 @@ export function growth(
   const longer = [term(now, 100), ...(without ? [term(without.diameter, 100, without.times)] : [])];
   const before = [term(whenNew, 100, times), ...(without ? [term(without.wire, 100, without.times)] : [])];
   return {
-    measured: (100 * (length(now) - times * length(whenNew) - worn)) / of,
+    measured: finite((100 * (length(now) - times * length(whenNew) - worn)) / of),
     bound,
     against: (limit) =>
       compareExactSums(longer, [...before, base === undefined ? term(whenNew, times, limit) : term(base, limit)]),
@@ -60,7 +68,7 @@ export function loss(nominal: QuantityLike, readings: readonly QuantityLike[], b
   const { remaining, terms } = meanOf(readings, nominal);
   const n = readings.length;
   return {
-    measured: 100 - remaining,
+    measured: finite(100 - remaining),
     bound,
     against: (limit) => compareExactSums([term(nominal, 100, n)], [...terms, term(nominal, limit, n)]),
     ...named(nominal, readings, n === 1 ? '100 · (d − d1) / d' : '100 · (d − (d1 + d2) / 2) / d'),
@@ -71,7 +79,7 @@ export function loss(nominal: QuantityLike, readings: readonly QuantityLike[], b
 export function share(nominal: QuantityLike, readings: readonly QuantityLike[], bound: Evidence['bound']): Evidence {
   const { remaining, terms } = meanOf(readings, nominal);
   return {
-    measured: remaining,
+    measured: finite(remaining),
     bound,
     against: (limit) => compareExactSums(terms, [term(nominal, limit, readings.length)]),
     ...named(nominal, readings, '100 · (d1 + d2) / 2 / d'),
@@ -95,7 +103,7 @@ function named(nominal: QuantityLike, readings: readonly QuantityLike[], express
 /** Something measured as it stands: a diameter, a depth, an angle, a temperature. */
 export function plain(measured: QuantityLike, unit: Unit, expression: string): Evidence {
   return {
-    measured: valueIn(measured, unit),
+    measured: finite(valueIn(measured, unit)),
     bound: 'equal',
     against: (limit) => compare(measured, { value: limit, unit }),
     expression,
@@ -112,7 +120,7 @@ export function difference(
   values: Evidence['values'],
 ): Evidence {
   return {
-    measured: valueIn(larger, unit) - valueIn(smaller, unit),
+    measured: finite(valueIn(larger, unit) - valueIn(smaller, unit)),
     bound: 'equal',
     against: (limit) => compareExactSums([term(larger)], [term(smaller), term({ value: limit, unit })]),
     expression,
@@ -128,7 +136,7 @@ export function percentOf(
   values: Evidence['values'],
 ): Evidence {
   return {
-    measured: (100 * valueIn(part, whole.unit)) / whole.value,
+    measured: finite((100 * valueIn(part, whole.unit)) / whole.value),
     bound: 'equal',
     against: (limit) => compareExactSums([term(part, 100)], [term(whole, limit)]),
     expression,

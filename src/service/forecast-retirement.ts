@@ -14,6 +14,7 @@ import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
 import { type DayNumber, readDate, writeDate } from './calendar.js';
 import { amountOf, type LimitCheck, type Measured } from './criterion-check.js';
+import { finite } from './evidence.js';
 import { type ChainInspection, checkCriteria, inspectChain } from './inspect-chain.js';
 import { type ChainMeasurements, type ChainWhenNew, checkCount } from './inspection.js';
 import { type InspectionDueOn, inspectionsDue } from './inspections-due.js';
@@ -301,9 +302,9 @@ function trendOf(
     ...(typeof counts === 'object'
       ? {
           afterTensionings: {
-            count: Math.floor(counts.at),
-            fewest: Math.floor(counts.from),
-            most: Math.floor(counts.to),
+            count: whole(counts.at),
+            fewest: whole(counts.from),
+            most: whole(counts.to),
           },
         }
       : {}),
@@ -312,7 +313,10 @@ function trendOf(
 }
 
 const inUnitOf = (like: Measured, value: number): Measured =>
-  typeof like === 'number' ? value : { value, unit: like.unit };
+  typeof like === 'number' ? finite(value) : { value: finite(value), unit: like.unit };
+
+/** Rounded down, but for the last digits of the arithmetic: a line through whole days meets 300 and not 299.9999999. */
+const whole = (value: number): number => Math.floor(Number(value.toFixed(6)));
 
 /** Where the line through the records meets the limit, or the code that says why it does not. */
 function projection(points: readonly RecordPoint[], limit: number, removedWhen: LimitCheck['removedWhen']) {
@@ -334,11 +338,11 @@ function projectedDate(
     return { projected: null, because: note('THREE_RECORDS', { title, records: points.length }) };
   }
   if (typeof found === 'string') return { projected: null, because: note(found) };
-  const [date, earliest, latest] = [found.at, found.from, found.to].map((day) => writeDate(Math.floor(day)));
+  const [date, earliest, latest] = [found.at, found.from, found.to].map((day) => writeDate(whole(day)));
   if (date === undefined || earliest === undefined) return { projected: null, because: note('BEYOND_CALENDAR') };
   const line = fitLine(points);
   const values = {
-    'mean day': writeDate(Math.floor(line?.meanX ?? 0)) ?? '',
+    'mean day': writeDate(whole(line?.meanX ?? 0)) ?? '',
     'mean measured': line?.meanY ?? 0,
     limit: amountOf(limit),
     'slope a day': line?.slope ?? 0,

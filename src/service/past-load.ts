@@ -5,6 +5,7 @@ import { usChainProof } from '../tables/generated/us-chain-proof.js';
 import { rowOf } from '../tables/rating-table.js';
 import { type Note, note } from '../working/note.js';
 import { linkBeyondWear, ofInside, ofOutside, ofSection, sectionBeyondWear } from './chain-evidence.js';
+import { finite } from './evidence.js';
 import { type Judging, seenStretched } from './judge-criteria.js';
 
 interface BreakRow {
@@ -37,7 +38,7 @@ export function tellApart({ read, least, working }: Judging): Growth | undefined
   const most = stretch.bound === 'equal' ? stretch.measured : Math.max(stretch.measured, 0);
   working.step('chain', 'growth, %', total.expression, total.values, total.measured);
   working.step('chain', 'stretch, %', stretch.expression, stretch.values, stretch.measured);
-  const percent = (value: number): Percent => ({ value, unit: '%' });
+  const percent = (value: number): Percent => ({ value: finite(value), unit: '%' });
   return {
     total: percent(total.measured),
     stretch: percent(most),
@@ -77,7 +78,7 @@ export function pastLoadOf({ read, least, working }: Judging): PastLoad | undefi
   if (stretch === 0 || own === undefined) return { moreThanTimesWll: proof, because };
   working.cite(chainElongationAtBreak.source);
   const atBreak = own.elongation_percent;
-  const ductilityUsed = stretch / atBreak;
+  const ductilityUsed = finite(stretch / atBreak);
   const values = { stretch, 'elongation at break': atBreak };
   working.step('chain', 'ductility used', 'stretch / elongation at break', values, ductilityUsed);
   return { moreThanTimesWll: proof, ductilityUsed, because };
