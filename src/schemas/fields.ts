@@ -121,6 +121,13 @@ export function flag() {
   ]);
 }
 
+/** A whole number from least to most. zod's own integer ends the check of a value before its fault can be said. */
+export function wholeNumber(least: number, most: number, expected: string, remedy: string) {
+  return withFaults(z.number().multipleOf(1).min(least).max(most), (value) => [
+    fault('NOT_A_WHOLE_NUMBER', expected, value, remedy),
+  ]);
+}
+
 /** The name of a thing, by which results name it. */
 export function name() {
   return withFaults(z.string().min(1), (value) => [

@@ -3,7 +3,20 @@ import { readDate } from '../service/calendar.js';
 import { HEAVY_SIZES, type InspectedSize } from '../service/inspection.js';
 import { CHAIN_DEFECTS, HOOK_DEFECTS } from '../tables/criteria-set.js';
 import { INSPECTION_KINDS, SERVICE_CLASSES } from '../tables/interval-set.js';
-import { build, fault, faultOf, fields, flag, list, optional, text, withFaults, word } from './fields.js';
+import {
+  build,
+  fault,
+  faultOf,
+  fieldOf,
+  fields,
+  flag,
+  list,
+  optional,
+  text,
+  wholeNumber,
+  withFaults,
+  word,
+} from './fields.js';
 import { anyGrade, tradeSize } from './part.js';
 import { length, quantitySchema } from './quantity.js';
 
@@ -49,9 +62,7 @@ const date = /* @__PURE__ */ build(() =>
 const depth = /* @__PURE__ */ build(() => quantitySchema('length', { fromZero: true }));
 
 const count = (least: number) =>
-  withFaults(z.int().min(least), (value) => [
-    fault('NOT_A_WHOLE_NUMBER', `a whole number, ${least} or more`, value, 'Count them.'),
-  ]);
+  wholeNumber(least, Number.MAX_SAFE_INTEGER, `a whole number, ${least} or more`, 'Count them.');
 
 /** A trade size, or one of the heavy sizes of wear tables. */
 const inspectedSize = /* @__PURE__ */ build(() => {
@@ -61,16 +72,28 @@ const inspectedSize = /* @__PURE__ */ build(() => {
   ]) as unknown as z.ZodType<InspectedSize, InspectedSize>;
 });
 
+/** Refuses a flag that says there is no such thing beside the thing itself. */
+function notBoth(none: string, other: string) {
+  return (value: unknown) =>
+    fieldOf(value, none) === true && fieldOf(value, other) !== undefined
+      ? [fault('CONFLICTING_FIELDS', `${none} or ${other}`, 'both', 'Give the one that is true.', [none])]
+      : [];
+}
+
 const chain = /* @__PURE__ */ build(() =>
-  fields('a chain', {
-    size: optional(inspectedSize),
-    grade: optional(anyGrade),
-    wireDiameter: optional(length),
-    pitch: optional(length),
-    outsideLength: optional(length),
-    hook: optional(fields('a hook when new', { throat: optional(length), section: optional(length) })),
-    withoutHook: optional(flag()),
-  }),
+  withFaults(
+    fields('a chain', {
+      size: optional(inspectedSize),
+      grade: optional(anyGrade),
+      wireDiameter: optional(length),
+      pitch: optional(length),
+      outsideLength: optional(length),
+      hook: optional(fields('a hook when new', { throat: optional(length), section: optional(length) })),
+      withoutHook: optional(flag()),
+    }),
+    () => undefined,
+    notBoth('withoutHook', 'hook'),
+  ),
 );
 
 /**
@@ -82,35 +105,39 @@ const chain = /* @__PURE__ */ build(() =>
  * // => [ 'section.length: TEXT_NOT_A_QUANTITY', 'found[0]: UNKNOWN_VALUE' ]
  */
 export const chainMeasurementsSchema = /* @__PURE__ */ build(() =>
-  fields('measurements', {
-    diameters: optional(
-      list(
-        fields('a place', {
-          at: optional(text('a place of the chain')),
-          readings: withFaults(list(length, 1, 'one reading or two'), () => undefined, tooMany),
-        }),
-        0,
-        'a list of places',
+  withFaults(
+    fields('measurements', {
+      diameters: optional(
+        list(
+          fields('a place', {
+            at: optional(text('a place of the chain')),
+            readings: withFaults(list(length, 1, 'one reading or two'), () => undefined, tooMany),
+          }),
+          0,
+          'a list of places',
+        ),
       ),
-    ),
-    section: optional(fields('a section', { links: count(1), length, whenNew: optional(length) })),
-    link: optional(fields('the longest link', { inside: optional(length), outside: optional(length) })),
-    uncertainty: optional(depth),
-    notchDepth: optional(depth),
-    bend: optional(depth),
-    highestTemperature: optional(quantitySchema('temperature')),
-    neverHeated: optional(flag()),
-    found: optional(list(word(CHAIN_DEFECTS), 0, 'a list of what was found, or an empty one')),
-    hook: optional(
-      fields('a hook', {
-        throat: optional(length),
-        twist: optional(quantitySchema('angle')),
-        section: optional(length),
-        found: optional(list(word(HOOK_DEFECTS), 0, 'a list of what was found, or an empty one')),
-      }),
-    ),
-    tensionings: optional(count(0)),
-  }),
+      section: optional(fields('a section', { links: count(1), length, whenNew: optional(length) })),
+      link: optional(fields('the longest link', { inside: optional(length), outside: optional(length) })),
+      uncertainty: optional(depth),
+      notchDepth: optional(depth),
+      bend: optional(depth),
+      highestTemperature: optional(quantitySchema('temperature')),
+      neverHeated: optional(flag()),
+      found: optional(list(word(CHAIN_DEFECTS), 0, 'a list of what was found, or an empty one')),
+      hook: optional(
+        fields('a hook', {
+          throat: optional(length),
+          twist: optional(quantitySchema('angle')),
+          section: optional(length),
+          found: optional(list(word(HOOK_DEFECTS), 0, 'a list of what was found, or an empty one')),
+        }),
+      ),
+      tensionings: optional(count(0)),
+    }),
+    () => undefined,
+    notBoth('neverHeated', 'highestTemperature'),
+  ),
 );
 
 function tooMany(value: unknown) {

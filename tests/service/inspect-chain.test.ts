@@ -4,6 +4,7 @@ import {
   type ChainInspection,
   type ChainMeasurements,
   type ChainWhenNew,
+  type CheckSecurementInput,
   type CriteriaSet,
   type CriterionCheck,
   checkSecurement,
@@ -91,10 +92,8 @@ describe('thresholds, at the limit, just below and just above, in every form of 
   ])('5 %% in every form: %j, %d links, %j', (pitch, links, length) => {
     expect(overSection(us29cfr1919_25_2024, pitch, links, length)).toBe('pass');
     expect(overSection(deDguv209_021_2021, pitch, links, length)).toBe('fail');
-    const check = checkOf(
-      inspect(us29cfr1919_25_2024, { pitch }, { section: { links, length }, found: [] }),
-      'elongation/chain',
-    );
+    const measured: AnyLength = { section: { links, length }, found: [] };
+    const check = checkOf(inspect(us29cfr1919_25_2024, { pitch } as AnyLength, measured), 'elongation/chain');
     expect(check).toMatchObject({ measured: { value: 5, unit: '%' }, left: { value: 0, unit: '%' }, removedWhen: '>' });
   });
 
@@ -685,7 +684,7 @@ describe('an inspection is the condition of a part', () => {
   });
 
   it('a chain to be removed fails the plan', () => {
-    const plan = {
+    const plan: CheckSecurementInput = {
       rules: us49cfr393_2024,
       articles: [{ id: 'tractor', kind: 'machinery', mass: '3000 lb', length: '9 ft' }],
       tieDowns: (['front', 'rear'] as const).map((end) => ({
@@ -699,7 +698,7 @@ describe('an inspection is the condition of a part', () => {
           { id: 'point', kind: 'anchor', at: 'cargo', markedWll: '5000 lb' },
         ],
       })),
-    } as const;
+    };
     expect(checkSecurement(plan).verdict).toBe('fail');
   });
 });
