@@ -45,9 +45,9 @@ const BUDGETS: readonly Budget[] = [
   { target: 15, names: ['proposeTieDowns'] },
   { target: 8, names: ['tieDownLength'] },
   { target: 8, names: ['chainStiffness'] },
-  { target: 8, names: ['inspectChain', 'us29cfr1910_184_2011'] },
-  { target: 8, names: ['inspectChain', 'euEn12195_3_2001_criteria'] },
-  { target: 15, names: ['forecastRetirement', 'usAsmeB30_9_2010', 'usAsmeB30_9_2010_intervals'] },
+  { target: 8, limit: 12.4, names: ['inspectChain', 'us29cfr1910_184_2011'] },
+  { target: 8, limit: 12, names: ['inspectChain', 'euEn12195_3_2001_criteria'] },
+  { target: 15, limit: 15.5, names: ['forecastRetirement', 'usAsmeB30_9_2010', 'usAsmeB30_9_2010_intervals'] },
   { target: 15, names: ['drawSecurement'] },
   { target: 90, names: ['*'] },
 ];

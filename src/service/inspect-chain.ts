@@ -73,7 +73,8 @@ export function inspectChain(input: InspectChainInput): ChainInspection {
   const judging: Judging = { criteria, read, least: leastReading(read.diameters), working };
   const checks = judgeCriteria(judging);
   const growth = tellApart(judging);
-  const pastLoad = pastLoadOf(judging);
+  const visible = checks.some(({ id, verdict }) => id === 'visible-stretch/chain' && verdict === 'fail');
+  const pastLoad = pastLoadOf(judging, visible && growth === undefined);
   addCautions(judging, growth);
   const verdict = verdictOf(checks);
   const governing = governingId(checks, verdict);
@@ -103,17 +104,26 @@ export function checkCriteria(criteria: unknown): asserts criteria is CriteriaSe
   }
 }
 
+/** What a set has no criterion for, so that a chain it calls fit may be out under another. */
+function silentOn({ removal: { rows } }: CriteriaSet): readonly string[] {
+  const quantities = Object.keys(rows.chain ?? {});
+  const has = (pattern: RegExp) => quantities.some((quantity) => pattern.test(quantity));
+  return [
+    ...(has(/^(wear|mean-|least-)/) ? [] : ['wear']),
+    ...(has(/elongation|^stretch/) ? [] : ['growth in length']),
+  ];
+}
+
 const NOT_DERATED: Note = /* @__PURE__ */ note('NOT_DERATED');
 const WHERE_TO_MEASURE: Note = /* @__PURE__ */ note('WHERE_TO_MEASURE');
 
 /** What the reader of the result should know beside its checks. */
-function addCautions(
-  { criteria: { standing }, read, working: { cautions } }: Judging,
-  growth: Growth | undefined,
-): void {
+function addCautions({ criteria, read, working: { cautions } }: Judging, growth: Growth | undefined): void {
+  const { standing, title } = criteria;
   const { section, inside, outside, pitch } = read;
   if (standing === 'policy') cautions.push(note('OWNERS_POLICY'));
   else if (standing !== 'regulation' && standing !== 'standard') cautions.push(note('NO_RULE', { standing }));
+  for (const silent of silentOn(criteria)) cautions.push(note('SAYS_NOTHING_OF', { title, of: silent }));
   cautions.push(NOT_DERATED, WHERE_TO_MEASURE);
   if (section !== undefined && inside === undefined && outside === undefined) cautions.push(note('WORST_LINK'));
   if (section !== undefined && section.whenNew === undefined && pitch !== undefined)

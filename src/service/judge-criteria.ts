@@ -75,7 +75,7 @@ export function judgeCriteria(judging: Judging): CriterionCheck[] {
 }
 
 /** True where the chain was seen to be stretched. */
-export function seenStretched({ found }: ReadInspection): boolean {
+function seenStretched({ found }: ReadInspection): boolean {
   return found?.includes('visible-stretch') === true;
 }
 

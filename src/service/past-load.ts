@@ -6,7 +6,7 @@ import { rowOf } from '../tables/rating-table.js';
 import { type Note, note } from '../working/note.js';
 import { linkBeyondWear, ofInside, ofOutside, ofSection, sectionBeyondWear } from './chain-evidence.js';
 import { finite } from './evidence.js';
-import { type Judging, seenStretched } from './judge-criteria.js';
+import type { Judging } from './judge-criteria.js';
 
 interface BreakRow {
   readonly elongation_percent: number;
@@ -56,15 +56,19 @@ export interface PastLoad {
   readonly because: Note;
 }
 
-/** The load that must once have been there, if the chain is stretched beyond what wear and measuring explain. */
-export function pastLoadOf({ read, least, working }: Judging): PastLoad | undefined {
+/**
+ * The load that must once have been there, if the chain is stretched beyond what wear and measuring explain.
+ *
+ * @param visible that it is stretched so far that everybody sees it, and nothing measured says that it is wear
+ */
+export function pastLoadOf({ read, least, working }: Judging, visible: boolean): PastLoad | undefined {
   const stretched = [
     ...ofOutside(read, 'equal'),
     ...linkBeyondWear(read, least),
     ...sectionBeyondWear(read, least),
   ].filter(({ exceeds }) => exceeds?.(read.uncertainty));
   const stretch = stretched.reduce((most, { measured }) => Math.max(most, measured), 0);
-  if (stretch === 0 && !seenStretched(read)) return undefined;
+  if (stretch === 0 && !visible) return undefined;
   const { grade } = read;
   const own = grade === undefined ? undefined : rowOf<BreakRow>(chainElongationAtBreak.rows, String(grade));
   const us = typeof grade === 'number' ? rowOf(usChainProof.rows, grade) : undefined;

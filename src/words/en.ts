@@ -115,6 +115,7 @@ export const english = {
     HOOK_SECTION: 'The thickness of the hook where it is most worn, now and when new.',
     OWNERS_POLICY: "These limits are the owner's policy: no standard sets them.",
     NO_RULE: 'These criteria are a {standing}, neither a regulation nor a standard.',
+    SAYS_NOTHING_OF: '{title}: no figure for {of}. A chain that is fit here may be out under another source.',
     NOT_DERATED: 'A worn or stretched chain is in or out: it is never used at a lower rating.',
     WHERE_TO_MEASURE:
       'Measure with the chain slack and the links turned, where they bear on each other, then on the straight sides.',

@@ -543,6 +543,22 @@ describe('stretch beyond wear means a load beyond the proof force', () => {
   });
 });
 
+describe('what a set has no figure for', () => {
+  test.each([
+    [us49cfr393_104_2024, ['wear', 'growth in length']],
+    [us29cfr1919_25_2024, ['wear']],
+    [us29cfr1926_251_2019, ['growth in length']],
+    [usAsmeB30_10_2005, ['wear', 'growth in length']],
+    [us29cfr1910_184_2011, []],
+    [usAsmeB30_9_2010, []],
+    [euEn818_6_2000, []],
+    [deBgBau3072, []],
+  ])('is said: $id', (set, of) => {
+    const said = inspect(set, {}, {}).cautions.filter(({ code }) => code === 'SAYS_NOTHING_OF');
+    expect(said.map(({ params }) => params.of)).toEqual(of);
+  });
+});
+
 describe('what is seen', () => {
   test.each(ALL_SETS.filter(({ removal }) => 'chain' in removal.rows))(
     'stretch without an instrument is past every limit: $id',
@@ -560,6 +576,11 @@ describe('what is seen', () => {
     const at = (inside: AnyLength) => inspect(auQldDoggers_2010, { pitch: '30 mm' }, { link: { inside }, found: [] });
     expect(checkOf(at('33 mm'), 'elongation/chain').verdict).toBe('pass'); // not over 10 %
     expect(checkOf(at('33 mm'), 'visible-stretch/chain').verdict).toBe('fail');
+    expect(at('33 mm').pastLoad).toMatchObject({ because: { code: 'ONCE_OVERLOADED' } });
+    expect(at('32.999 mm').pastLoad).toBeUndefined();
+    // 10 % that wear of 1.5 mm at both crowns explains is no stretch
+    const worn = { link: { inside: '33 mm' }, diameters: [{ readings: ['8.5 mm'] }], found: [] } as const;
+    expect(inspect(auQldDoggers_2010, { size: '10 mm', pitch: '30 mm' }, worn).pastLoad).toBeUndefined();
     expect(checkOf(at('32.999 mm'), 'visible-stretch/chain').verdict).toBe('pass');
     expect(checkOf(at('33.001 mm'), 'elongation/chain').verdict).toBe('fail');
   });
