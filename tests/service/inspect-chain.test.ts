@@ -663,6 +663,27 @@ describe('sources that disagree, each with its own verdict', () => {
     ).toEqual(['pass', 'pass', 'fail', 'fail', 'fail']);
   });
 
+  it('an old text for seamen is not followed: 25 % of the metal thickness, twice what lifting standards leave', () => {
+    // 0.375 in less 24 % is 0.285 in: within that text, and out under every set that has a figure for wear
+    const measured = { diameters: [{ readings: ['0.285 in', '0.285 in'] }] } as const;
+    const sets = ALL_SETS.filter(({ removal: { rows } }) =>
+      Object.keys(rows.chain ?? {}).some((each) => /^(wear|mean-|least-)/.test(each)),
+    );
+    expect(sets.length).toBeGreaterThan(8);
+    for (const set of sets) {
+      expect([set.id, inspect(set, { size: '3/8', wireDiameter: '0.375 in' }, measured).verdict]).toEqual([
+        set.id,
+        'remove',
+      ]);
+    }
+  });
+
+  it('nor one that joins broken chain with a link and welds it: a makeshift repair is out everywhere', () => {
+    for (const set of ALL_SETS.filter(({ removal }) => 'chain' in removal.rows)) {
+      expect([set.id, inspect(set, {}, { found: ['makeshift-repair'] }).verdict]).toEqual([set.id, 'remove']);
+    }
+  });
+
   it('what is no rule says so', () => {
     expect(codes(inspect(auQldDoggers_2010, {}, {}).cautions)).toContain('NO_RULE');
     expect(codes(inspect(usOshaCourse600, {}, {}).cautions)).toContain('NO_RULE');
