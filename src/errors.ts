@@ -18,6 +18,7 @@ export type RiggingErrorCode =
   | 'NOT_POSITIVE'
   | 'NEGATIVE'
   | 'NOT_A_WHOLE_NUMBER'
+  | 'NOT_A_DATE'
   | 'OPERATOR_ON_QUANTITY'
   | 'UNITS_REQUIRED'
   // tables
@@ -31,6 +32,7 @@ export type RiggingErrorCode =
   | 'UNKNOWN_REFERENCE'
   | 'UNKNOWN_RULE_SET'
   | 'UNKNOWN_RATING_TABLE'
+  | 'UNKNOWN_CRITERIA_SET'
   | 'EMPTY_LIST'
   | 'NOT_ITERABLE'
   | 'DUPLICATE_ID'

@@ -241,14 +241,55 @@ export {
 } from './securement/rules/us-49cfr393-2024/index.js';
 export { type TensionerLength, type TieDownLength, tieDownLength } from './securement/tie-down-length.js';
 export { type TieDownsRequired, tieDownsRequired } from './securement/tie-downs-required.js';
+export type { CriterionCheck, LimitCheck, Measured } from './service/criterion-check.js';
+export {
+  type ChainHistory,
+  type CountLimit,
+  type CriterionTrend,
+  type ForecastRetirementInput,
+  forecastRetirement,
+  type InspectionRecord,
+  type ProjectedCount,
+  type ProjectedDate,
+  type RetirementForecast,
+  type TensioningRecord,
+} from './service/forecast-retirement.js';
+export { type HousePolicyInput, housePolicy, type PolicyLimit } from './service/house-policy.js';
+export { type ChainInspection, type InspectChainInput, inspectChain } from './service/inspect-chain.js';
+export type { ChainMeasurements, ChainWhenNew, DiameterReading, InspectedSize } from './service/inspection.js';
+export type { InspectionDueOn } from './service/inspections-due.js';
+export type { Growth, PastLoad } from './service/past-load.js';
 export { auLrg_2018_chain } from './tables/au-lrg-2018-chain.js';
 export { caNsc10_chain_2013 } from './tables/ca-nsc10-2013.js';
+export type {
+  ChainDefect,
+  ChainQuantity,
+  CriteriaRows,
+  CriteriaSet,
+  Criterion,
+  CriterionUnit,
+  HookDefect,
+  HookQuantity,
+  WearRow,
+} from './tables/criteria-set.js';
+export { CHAIN_DEFECTS, HOOK_DEFECTS } from './tables/criteria-set.js';
 export { deDin5688_1986 } from './tables/de-din5688-1986.js';
 export { euEn818_2008 } from './tables/eu-en818-2008.js';
 export { euEn12195_3_2001 } from './tables/eu-en12195-3-2001.js';
 export type { DeviceOf, DeviceUse, FractionTable } from './tables/fraction-table.js';
 export { imoCssMslFractions_2014 } from './tables/imo-css-msl-fractions-2014.js';
 export { imoCtuMslFractions_2014 } from './tables/imo-ctu-msl-fractions-2014.js';
+export {
+  deBgBau3074_intervals,
+  ukLoler_1998_intervals,
+  us29cfr1910_184_2011_intervals,
+  usAsmeB30_9_2010_intervals,
+  usAsmeB30_10_2005_intervals,
+  usNavfacP307_intervals,
+  usWac296_155_55800_2013_intervals,
+} from './tables/inspection-intervals.js';
+export type { CalendarUnit, InspectionKind, Interval, IntervalSet, ServiceClass } from './tables/interval-set.js';
+export { INSPECTION_KINDS, SERVICE_CLASSES } from './tables/interval-set.js';
 export type {
   CapacitySystem,
   CapacityTable,
@@ -267,6 +308,23 @@ export type {
   SizeOf,
 } from './tables/rating-table.js';
 export { CAPACITY_SYSTEMS } from './tables/rating-table.js';
+export {
+  auQldDoggers_2010,
+  deBgBau3072,
+  deDguv109_004,
+  deDguv209_021_2021,
+  euEn818_6_2000,
+  euEn12195_3_2001_criteria,
+  us29cfr1910_184_2011,
+  us29cfr1919_25_2024,
+  us29cfr1926_251_2019,
+  us49cfr393_104_2024,
+  usAsmeB30_9_2010,
+  usAsmeB30_10_2005,
+  usDoeStd1090_1996,
+  usOshaCourse600,
+  usWac296_155_55800_2013,
+} from './tables/removal-criteria.js';
 export type {
   SlingCell,
   SlingGradeOf,

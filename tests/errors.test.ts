@@ -8,15 +8,17 @@ import {
   convert,
   deg,
   evaluateMany,
+  forecastRetirement,
   formatQuantity,
   lb,
   linksForLength,
   type RiggingErrorCode,
+  us49cfr393_104_2024,
   us49cfr393_108_2024,
   us49cfr393_2024,
   usWeldedChain_2003,
 } from 'chain-rigging';
-import { ratingTableById, ruleSetById } from 'chain-rigging/registry';
+import { criteriaSetById, ratingTableById, ruleSetById } from 'chain-rigging/registry';
 import { partSchema, readJson } from 'chain-rigging/schemas';
 import { describe, expect, it } from 'vitest';
 import { describe as describeValue, fail, RiggingError } from '../src/errors.js';
@@ -117,6 +119,11 @@ const cases: Partial<Record<RiggingErrorCode, readonly [call: () => unknown, pat
   ],
   NOT_POSITIVE: [() => check({ articles: [{ ...tractor, mass: '0 lb' }] }), 'articles[0].mass'],
   NEGATIVE: [() => check({ articles: [{ ...tractor, mass: '-1 lb' }] }), 'articles[0].mass'],
+  NOT_A_DATE: [
+    () =>
+      forecastRetirement({ criteria: us49cfr393_104_2024, chain: {}, history: { inspections: [] }, asOf: '1.3.2026' }),
+    'asOf',
+  ],
   NOT_A_WHOLE_NUMBER: [() => formatQuantity(lb(5), { digits: 2.5 }), 'digits'],
   OPERATOR_ON_QUANTITY: [() => lb(2) < lb(3), ''],
   UNITS_REQUIRED: [() => linksForLength({ length: '20 ft', pitch: '30 mm' }), 'units'],
@@ -128,6 +135,7 @@ const cases: Partial<Record<RiggingErrorCode, readonly [call: () => unknown, pat
   UNKNOWN_VALUE: [() => check({ articles: [{ ...tractor, kind: 'tractor' }] }), 'articles[0].kind'],
   UNKNOWN_REFERENCE: [() => check({ tieDowns: [{ ...strap, holds: 'trailer' }] }), 'tieDowns[0].holds'],
   UNKNOWN_RULE_SET: [() => ruleSetById('us-49cfr393-1999'), 'id'],
+  UNKNOWN_CRITERIA_SET: [() => criteriaSetById('us-29cfr1910-184-1975'), 'id'],
   UNKNOWN_RATING_TABLE: [() => ratingTableById('us-49cfr393-108-1999'), 'id'],
   NOT_ITERABLE: [() => evaluateMany(7 as never, () => 0), 'rows'],
   EMPTY_LIST: [() => assemblyRating({ ratings: law, parts: [] }), 'parts'],

@@ -60,6 +60,8 @@ export const sourceSchema = z.strictObject({
   note: text.optional(),
   rights: text,
   key: z.array(text).min(1),
+  /** The first key column, where each of its values gets a module of its own: a caller that names one carries no other. */
+  splitBy: text.optional(),
   between: z.enum(['refuse', 'next lower']),
   outside: z.literal('refuse'),
   columns: z.record(
@@ -152,11 +154,33 @@ function renderTree(tree: Tree, indent: string): string {
   return `${out}${indent}}`;
 }
 
+/** The tables that a table is split into, each with the rest of the key; itself where it is not split. */
+export function partsOf(table: Table): Table[] {
+  const { source, rows } = table;
+  const [first = '', ...key] = source.key;
+  if (source.splitBy === undefined) return [table];
+  if (source.splitBy !== first) throw new Error(`${source.id}: a table is split by its first key, ${first}`);
+  const header = table.header.filter((name) => name !== first);
+  return [...new Set(rows.map((row) => row[first]))].map((value) => ({
+    ...table,
+    header,
+    rows: rows.filter((row) => row[first] === value),
+    source: { ...source, key, modules: [{ file: `${source.id}-${value}`, columns: valueColumns({ header, source }) }] },
+  }));
+}
+
+function valueColumns({ header, source }: Pick<Table, 'header' | 'source'>): string[] {
+  return header.filter((name) => !source.key.includes(name) && !source.leftOut.includes(name));
+}
+
 /** File name (without .ts) and text of each module of a table. */
-export function renderModules(table: Table): { file: string; code: string }[] {
-  const { source, header, rows } = table;
-  const columns = header.filter((name) => !source.key.includes(name) && !source.leftOut.includes(name));
-  const modules: NonNullable<Source['modules']> = source.modules ?? [{ file: source.id, columns }];
+export function renderModules(whole: Table): { file: string; code: string }[] {
+  return partsOf(whole).flatMap(renderPart);
+}
+
+function renderPart(table: Table): { file: string; code: string }[] {
+  const { source, rows } = table;
+  const modules: NonNullable<Source['modules']> = source.modules ?? [{ file: source.id, columns: valueColumns(table) }];
   return modules.map((module) => {
     const provenance = module.provenance ?? source.provenance;
     const literal = (name: string, cell: string): string =>

@@ -10,9 +10,14 @@ import * as z from 'zod';
 import {
   articleSchema,
   assemblyRatingRequestSchema,
+  chainHistorySchema,
+  chainMeasurementsSchema,
   chainRatingRequestSchema,
   checkSecurementRequestSchema,
   compareRulesRequestSchema,
+  forecastRetirementRequestSchema,
+  housePolicySchema,
+  inspectChainRequestSchema,
   partSchema,
   planSchema,
   proposeTieDownsRequestSchema,
@@ -30,6 +35,8 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 /** What a pattern or a shape cannot say. */
 const BEYOND = {
   numbers: 'Numbers in text with more than 15 digits are refused unless they are their own shortest form.',
+  readings: 'A place has one reading or two.',
+  dates: 'A date is a day of the calendar.',
   parts: 'Every id of a list of parts is used once.',
   plan: 'Every id of an article, accessory or tie-down is used once, and a tie-down holds an article or accessory of the plan.',
 };
@@ -57,6 +64,23 @@ const FILES: Readonly<Record<string, readonly [schema: z.ZodType, title: string,
   ],
   'propose-tie-downs': [proposeTieDownsRequestSchema, 'A request for proposeTieDowns', [BEYOND.numbers]],
   'tie-down-length': [tieDownLengthRequestSchema, 'A request for tieDownLength', [BEYOND.numbers]],
+  'chain-measurements': [
+    chainMeasurementsSchema,
+    'What was measured and seen of a chain',
+    [BEYOND.numbers, BEYOND.readings],
+  ],
+  'chain-history': [
+    chainHistorySchema,
+    'The inspections and tensionings of a chain',
+    [BEYOND.numbers, BEYOND.readings, BEYOND.dates],
+  ],
+  'inspect-chain': [inspectChainRequestSchema, 'A request for inspectChain', [BEYOND.numbers, BEYOND.readings]],
+  'forecast-retirement': [
+    forecastRetirementRequestSchema,
+    'A request for forecastRetirement',
+    [BEYOND.numbers, BEYOND.readings, BEYOND.dates],
+  ],
+  'house-policy': [housePolicySchema, "An owner's policy", []],
 };
 
 /** Schemas that get a name of their own in `$defs`. A registry made here keeps zod's global one as it was. */
@@ -77,6 +101,8 @@ function namedSchemas() {
     description: 'x forward, y left, z up, from the middle of the front edge of the deck',
   });
   names.add(capacities, { id: 'capacities', description: 'Capacities as marked, each in the system it was marked in' });
+  names.add(chainMeasurementsSchema, { id: 'chain-measurements' });
+  names.add(chainHistorySchema, { id: 'chain-history' });
   names.add(partSchema, { id: 'part' });
   names.add(articleSchema, { id: 'article' });
   names.add(tieDownSchema, { id: 'tie-down' });

@@ -101,6 +101,16 @@ const RULES_FROM_MEMORY: readonly (readonly [what: string, file: string, confirm
     'Guidance on securing loads on goods vehicles, December 2024',
   ],
   ['Density of green wood, 62.4 · G · (1 + MC) lb/ft3', 'pulling/log-mass.ts', 'Wood Handbook, density of green wood'],
+  [
+    'New chain of every grade was pulled to its proof force and keeps no stretch from it',
+    'service/past-load.ts',
+    'ASTM A391, A413, A973; EN 818-2',
+  ],
+  [
+    'A nominal pitch has a tolerance of some 3 percent, said as a caution',
+    'service/inspect-chain.ts',
+    'EN 818-2, link dimensions',
+  ],
   ['Density of steel, 7850 kg/m3', 'chain/chain-mass.ts', 'EN 1993-1-2:2005, 3.2.2(1)'],
   ['Which chain a grab or slip hook takes', 'hardware/fits.ts', 'No rule is known: the marking of the hook decides'],
   [

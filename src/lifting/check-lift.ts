@@ -188,7 +188,7 @@ export function checkLift(input: CheckLiftInput): LiftCheck {
       up: tensions?.up ?? null,
       ratings: ratings.id,
     },
-    criteria === undefined ? input : { ...input, criteria: criteria.id },
+    input,
     working,
   );
 }

@@ -21,6 +21,17 @@ export function readPositive<K extends Kind>(input: unknown, kind: K, path: stri
   return refuse('NOT_POSITIVE', path, kind, `${quantity}`, 'Give a value above zero.');
 }
 
+/** Reads a field that may be left out; given, its value may be zero and not below. */
+export function readFromZero<K extends Kind>(
+  input: unknown,
+  kind: K,
+  path: string,
+): Quantity<UnitOfKind[K]> | undefined {
+  if (input === undefined) return undefined;
+  const quantity = readQuantity(input, kind, path);
+  return quantity.value < 0 ? refuse('NEGATIVE', path, kind, `${quantity}`, 'Check the sign.') : quantity;
+}
+
 /** Reads a field that may be left out; given, its value must be above zero. */
 export function readOptional<K extends Kind>(
   input: unknown,

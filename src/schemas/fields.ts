@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { describe, type RiggingErrorCode, type RiggingIssue } from '../errors.js';
+import { describe, RiggingError, type RiggingErrorCode, type RiggingIssue } from '../errors.js';
 
 /**
  * The shapes that the schemas are made of. Each says in the library's own codes what is wrong with a value, so
@@ -30,6 +30,18 @@ export function fault(
   at?: readonly PropertyKey[],
 ): Fault {
   return { code, expected, received: describe(received), remedy, ...(at === undefined ? {} : { at }) };
+}
+
+/** What the library's own reader says of a value; nothing where it reads it. */
+export function faultOf(read: () => unknown): readonly Fault[] {
+  try {
+    read();
+    return [];
+  } catch (error) {
+    if (!(error instanceof RiggingError)) throw error;
+    const { code, expected, received, remedy } = error;
+    return [{ code, expected, received, remedy }];
+  }
 }
 
 /** Nobody reads more, and a hostile list could have any number. */
@@ -106,6 +118,13 @@ export function wrongWord(expected: string, code: RiggingErrorCode, value: unkno
 export function flag() {
   return withFaults(z.boolean(), (value) => [
     fault('UNKNOWN_VALUE', 'true or false', value, 'Leave it out where it is not known.'),
+  ]);
+}
+
+/** A whole number from least to most. zod's own integer ends the check of a value before its fault can be said. */
+export function wholeNumber(least: number, most: number, expected: string, remedy: string) {
+  return withFaults(z.number().multipleOf(1).min(least).max(most), (value) => [
+    fault('NOT_A_WHOLE_NUMBER', expected, value, remedy),
   ]);
 }
 

@@ -1,17 +1,18 @@
 import * as z from 'zod';
-import { RiggingError } from '../errors.js';
 import { checkOneOf } from '../input-checks.js';
 import { checkSign } from '../quantities/parse.js';
 import type { QuantityInput } from '../quantities/quantity.js';
-import { readPositive, readQuantity } from '../quantities/read.js';
+import { readFromZero, readPositive, readQuantity } from '../quantities/read.js';
 import { type Kind, kinds, unitsOfKind } from '../quantities/units.js';
-import { build, type Fault, fault, withFaults } from './fields.js';
+import { build, type Fault, fault, faultOf, withFaults } from './fields.js';
 import { textPattern } from './text-pattern.js';
 
 /** What {@link quantitySchema} may be told beside the kind. */
 export interface QuantitySchemaOptions {
   /** True for a field whose value must be above zero. */
   readonly positive?: boolean;
+  /** True for a field whose value may be zero and not below. */
+  readonly fromZero?: boolean;
 }
 
 /**
@@ -19,7 +20,7 @@ export interface QuantitySchemaOptions {
  * accepts and says the reader's own code for what it refuses.
  *
  * @param kind `'length'`, `'mass'`, `'force'`, `'ratedLoad'`, `'speed'`, ...
- * @param options `positive`: refuse zero and below
+ * @param options `positive`: refuse zero and below; `fromZero`: refuse what is below zero
  * @throws RiggingError `UNKNOWN_VALUE` for an unknown kind
  * @example
  * quantitySchema('mass').safeParse('3940 lb').success
@@ -35,7 +36,8 @@ export function quantitySchema<K extends Kind>(
 ): z.ZodType<QuantityInput<K>, QuantityInput<K>> {
   checkOneOf(kind, kinds(), 'kind');
   const positive = options.positive === true;
-  const sign = positive ? 'positive' : canBeNegative(kind) ? 'any' : 'zero or more';
+  const fromZero = options.fromZero === true;
+  const sign = positive ? 'positive' : canBeNegative(kind) && !fromZero ? 'any' : 'zero or more';
   const units = unitsOfKind(kind);
   const value = sign === 'positive' ? z.number().positive() : sign === 'any' ? z.number() : z.number().nonnegative();
   const text = z
@@ -43,17 +45,11 @@ export function quantitySchema<K extends Kind>(
     .max(64)
     .regex(textPattern(kind, units, sign));
   const both = z.union([z.strictObject({ value: silent(value), unit: silent(z.enum(units)) }), silent(text)]);
-  const read = (input: unknown) => (positive ? readPositive(input, kind, '') : readQuantity(input, kind, ''));
-  const faults = (input: unknown): readonly Fault[] => {
-    try {
-      read(input);
-      return [];
-    } catch (error) {
-      if (!(error instanceof RiggingError)) throw error;
-      const { code, expected, received, remedy } = error;
-      return [{ code, expected, received, remedy }];
-    }
-  };
+  const read = (input: unknown) =>
+    positive
+      ? readPositive(input, kind, '')
+      : (fromZero && readFromZero(input, kind, '')) || readQuantity(input, kind, '');
+  const faults = (input: unknown) => faultOf(() => read(input));
   // The reader decides; zod's own findings are for JSON Schema, but for the fields that the reader does not look at.
   const schema = withFaults(
     both,

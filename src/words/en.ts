@@ -170,6 +170,72 @@ export const english = {
     LEG_LIMIT_NOT_KNOWN: 'The limit of one leg by itself, plumb: the legs do not carry alike.',
     PARTS_IN_LINE: 'Parts of a leg are held against its tension, those above the legs against the whole load.',
     RIGGING_MASS_NOT_COUNTED: 'The mass of the rigging is not stated and not counted for the machine.',
+    // service: inspection
+    DIAMETER: 'The diameter of the wire where it is most worn, best where links bear on each other.',
+    TWO_DIAMETERS: 'Two diameters at right angles at each place: the source judges their mean.',
+    NOMINAL_WIRE: 'The nominal diameter of the wire; a metric size names it.',
+    SIZE_NOT_STATED: 'The trade size, by which the wear table goes.',
+    SIZE_NOT_IN_WEAR_TABLE:
+      '{document} lists no wear for {size}, and nothing is interpolated: ask the maker of the chain.',
+    SECTION_LENGTH: 'The inside length over several links.',
+    LONGEST_LINK: 'The inside length of the longest link: one that is stretched is lost in a long section.',
+    OUTSIDE_OF_LINK: 'The outside length of the longest link, now and when new: it grows by stretch alone.',
+    PITCH_WHEN_NEW: 'The inside length of a link when new.',
+    UNCERTAINTY_NOT_STATED:
+      'It measures {percent} % longer. Any growth is too much here, so say how exact the measuring is, and more than that is growth.',
+    LONGER_THAN_NEW: 'It is {percent} % longer than new, and any growth is too much here.',
+    DEPTH: 'How much: {name}.',
+    TEMPERATURE: 'The hottest it ever was, or that it was never heated.',
+    GRADE_FOR_HEAT: 'The class of the chain: class 4 bears more heat than class 8.',
+    CLASS_4_ONLY: 'For class 4 alone; while the class is not known, the limit of class 8 stands.',
+    NOT_CLASS_4: 'For chain that is not of class 4.',
+    TENSIONINGS_NOT_STATED: 'How often it was tensioned since it was new.',
+    NOT_LOOKED_AT: 'What a look at every link and hook found, or that it found nothing.',
+    FOUND: 'Found: {defects}.',
+    STRETCH_SEEN:
+      'Stretch that is seen without an instrument is some {percent} % on a link (common practice): past every limit, and a sign that it was overloaded.',
+    HOOK_NOT_INSPECTED: 'Its hook, measured and looked at, or that it has none.',
+    NO_HOOK: 'It has no hook.',
+    THROAT: 'The opening of the hook at its narrowest.',
+    THROAT_WHEN_NEW: 'The opening of the hook when new.',
+    TWIST: 'The twist of the hook out of its plane, or that no bend or twist is seen.',
+    HOOK_SECTION: 'The thickness of the hook where it is most worn, now and when new.',
+    OWNERS_POLICY: "These limits are the owner's policy: no standard sets them.",
+    NO_RULE: 'These criteria are a {standing}, neither a regulation nor a standard.',
+    SAYS_NOTHING_OF: '{title}: no figure for {of}. A chain that is fit here may be out under another source.',
+    NOT_DERATED: 'A worn or stretched chain is in or out: it is never used at a lower rating.',
+    WHERE_TO_MEASURE:
+      'Measure with the chain slack and the links turned, where they bear on each other, then on the straight sides.',
+    WORST_LINK:
+      'One overloaded link of eleven shows an eleventh of its stretch in the section: measure the longest link too.',
+    NOMINAL_PITCH:
+      'A nominal pitch has a tolerance of its own, some 3 % (from memory): a length recorded when new decides better.',
+    NOT_TOLD_APART:
+      'Growth inside is wear and stretch together: the outside length of one link grows by stretch alone.',
+    PROOF_LOADED_WHEN_NEW:
+      'Every link was pulled to its proof force when made, and a straight even pull below that leaves no stretch.',
+    ONCE_OVER_PROOF:
+      'Stretched {percent} % beyond wear. Unless the measuring is as far off, it once carried more than {proof} times its working load limit, or was bent, heated or damaged; how much more is not known.',
+    ONCE_OVERLOADED:
+      'Stretched {percent} % beyond wear. Unless the measuring is as far off, it once carried more than its proof force, or was bent, heated or damaged; how much more is not known.',
+
+    // service: history and forecast
+    THREE_RECORDS: '{title}: at least three inspections that measured it, on different days; there are {records}.',
+    NO_TREND: 'It does not move toward its limit.',
+    TREND_NOT_CLEAR: 'The records scatter so much that no date follows with confidence: go on measuring.',
+    BEYOND_CALENDAR: 'Its limit lies further off than a forecast can say.',
+    PAST_LIMIT: 'It is past its limit.',
+    STRAIGHT_LINE:
+      'Wear and stretch go on as before, along a straight line; records scatter around it independently and alike.',
+    AVERAGE_PACE: 'It is tensioned as often as on average so far.',
+    FORECAST_IS_NO_PERMISSION:
+      'A forecast is no permission: one overload ends the life of a chain on any day, and each inspection decides.',
+    NO_COUNT_IN_STANDARDS: 'No standard found sets a number of tensionings after which a chain is retired.',
+    INTERVAL_NOT_LISTED: '{title} lists no interval for this service.',
+    QUALIFIED_PERSON: 'Special service: a qualified person says how often.',
+    BEFORE_EACH_USE: 'Each day before use.',
+    LAST_NOT_RECORDED: 'When the last inspection of this kind was: {kind}.',
+    TAKEN_AS_THOROUGH: 'Inspections without a stated kind count as thorough ones.',
 
     // securement
     COUNTS_ANOTHER_CAPACITY: '{ids}, the capacity that counts: {said}.',

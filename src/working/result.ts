@@ -45,7 +45,7 @@ export function makeResult<Name extends string, Answer extends object>(
   working: Working,
 ): ResultBase<Name> & Answer {
   const { working: _, ...inputs } = input as Record<string, unknown>;
-  for (const key of ['rules', 'ratings']) {
+  for (const key of ['rules', 'ratings', 'criteria', 'intervals']) {
     if (key in inputs) inputs[key] = (inputs[key] as { readonly id: string }).id;
   }
   const { shown: _shown, ...found } = working;

@@ -30,6 +30,11 @@ describe('the files', () => {
       'solve-restraint',
       'propose-tie-downs',
       'tie-down-length',
+      'chain-measurements',
+      'chain-history',
+      'inspect-chain',
+      'forecast-retirement',
+      'house-policy',
     ]);
     for (const [file, schema] of Object.entries(schemas)) {
       expect(schema.$schema).toBe('https://json-schema.org/draft/2020-12/schema');

@@ -8,14 +8,25 @@ import type { Part, PartKind } from '../../src/assembly/part.js';
 import { chainRating } from '../../src/chain/chain-rating.js';
 import type { QuantityInput } from '../../src/quantities/quantity.js';
 import type { Kind } from '../../src/quantities/units.js';
-import { capacityTableById, ratingTableById, ruleSetById } from '../../src/registry.js';
+import {
+  capacityTableById,
+  criteriaSetById,
+  intervalSetById,
+  ratingTableById,
+  ruleSetById,
+} from '../../src/registry.js';
 import {
   type articleSchema,
   assemblyRatingRequestSchema,
+  type chainHistorySchema,
+  type chainMeasurementsSchema,
   chainRatingRequestSchema,
   checkJson,
   checkSecurementRequestSchema,
   compareRulesRequestSchema,
+  forecastRetirementRequestSchema,
+  housePolicySchema,
+  inspectChainRequestSchema,
   type partSchema,
   type planSchema,
   proposeTieDownsRequestSchema,
@@ -42,6 +53,17 @@ import { proposeTieDowns } from '../../src/securement/restraint/propose-tie-down
 import { type SolveRestraintInput, solveRestraint } from '../../src/securement/restraint/solve-restraint.js';
 import { tieDownLength } from '../../src/securement/tie-down-length.js';
 import { tieDownsRequired } from '../../src/securement/tie-downs-required.js';
+
+import {
+  type ChainHistory,
+  type ForecastRetirementInput,
+  forecastRetirement,
+  type InspectionRecord,
+  type TensioningRecord,
+} from '../../src/service/forecast-retirement.js';
+import { type HousePolicyInput, housePolicy, type PolicyLimit } from '../../src/service/house-policy.js';
+import { type InspectChainInput, inspectChain } from '../../src/service/inspect-chain.js';
+import type { ChainMeasurements, ChainWhenNew, DiameterReading } from '../../src/service/inspection.js';
 
 function same<A, B>(_both: [A] extends [B] ? ([B] extends [A] ? true : never) : never): void {}
 
@@ -77,6 +99,26 @@ declare const corePart: Writable<Part>;
 void (part satisfies Part);
 void (corePart satisfies z.input<typeof partSchema>);
 
+declare const measurements: z.input<typeof chainMeasurementsSchema>;
+declare const coreMeasurements: Writable<ChainMeasurements>;
+void (measurements satisfies ChainMeasurements);
+void (coreMeasurements satisfies z.input<typeof chainMeasurementsSchema>);
+
+declare const history: z.input<typeof chainHistorySchema>;
+declare const coreHistory: Writable<ChainHistory>;
+void (history satisfies ChainHistory);
+void (coreHistory satisfies z.input<typeof chainHistorySchema>);
+
+declare const inspection: z.input<typeof inspectChainRequestSchema>;
+declare const coreChain: Writable<ChainWhenNew>;
+void (inspection.chain satisfies ChainWhenNew);
+void (coreChain satisfies z.input<typeof inspectChainRequestSchema>['chain']);
+
+declare const policy: z.input<typeof housePolicySchema>;
+declare const corePolicy: Writable<HousePolicyInput>;
+void (policy satisfies HousePolicyInput);
+void (corePolicy satisfies z.input<typeof housePolicySchema>);
+
 /* A field that only one of the two knows would pass the assignments above when it may be left out. */
 type Keys<T> = T extends unknown ? keyof T : never;
 type KeysOfKind<T extends { kind: PartKind }, K> = T extends unknown ? (K extends T['kind'] ? keyof T : never) : never;
@@ -99,6 +141,20 @@ same<Keys<z.input<typeof compareRulesRequestSchema>>, keyof Parameters<typeof co
 same<Keys<z.input<typeof proposeTieDownsRequestSchema>>, keyof Parameters<typeof proposeTieDowns>[0]>(true);
 same<Keys<z.input<typeof tieDownLengthRequestSchema>>, keyof Parameters<typeof tieDownLength>[0]>(true);
 same<Keys<z.input<typeof tieDownsRequiredRequestSchema>>, keyof Parameters<typeof tieDownsRequired>[0]>(true);
+type MeasurementBody = z.input<typeof chainMeasurementsSchema>;
+same<Keys<MeasurementBody>, Keys<ChainMeasurements>>(true);
+same<Keys<Item<In<MeasurementBody, 'diameters'>>>, Keys<DiameterReading>>(true);
+for (const field of ['section', 'link', 'hook'] as const) {
+  same<Keys<In<MeasurementBody, typeof field>>, Keys<In<ChainMeasurements, typeof field>>>(true);
+}
+same<Keys<z.input<typeof inspectChainRequestSchema>>, keyof InspectChainInput>(true);
+same<Keys<z.input<typeof inspectChainRequestSchema>['chain']>, keyof ChainWhenNew>(true);
+same<Keys<z.input<typeof chainHistorySchema>>, keyof ChainHistory>(true);
+same<Keys<Item<z.input<typeof chainHistorySchema>['inspections']>>, keyof InspectionRecord>(true);
+same<Keys<Item<In<z.input<typeof chainHistorySchema>, 'tensionings'>>>, keyof TensioningRecord>(true);
+same<Keys<z.input<typeof forecastRetirementRequestSchema>>, keyof ForecastRetirementInput>(true);
+same<Keys<z.input<typeof housePolicySchema>>, keyof HousePolicyInput>(true);
+same<Keys<In<z.input<typeof housePolicySchema>, 'wear'>>, keyof PolicyLimit>(true);
 // @ts-expect-error the check above does see a field that one of the two lacks
 same<'a' | 'b', 'a'>(true);
 
@@ -127,6 +183,15 @@ void (() => {
   compareRules({ ...compared, rules: compared.rules.map(ruleSetById) });
   tieDownLength(readJson(tieDownLengthRequestSchema, body));
   proposeTieDowns(readJson(proposeTieDownsRequestSchema, body));
+  const used = readJson(inspectChainRequestSchema, body);
+  inspectChain({ ...used, criteria: criteriaSetById(used.criteria) });
+  const { intervals, ...past } = readJson(forecastRetirementRequestSchema, body);
+  forecastRetirement({
+    ...past,
+    criteria: criteriaSetById(past.criteria),
+    ...(intervals && { intervals: intervalSetById(intervals) }),
+  });
+  housePolicy(readJson(housePolicySchema, body));
   // @ts-expect-error there is a value only when it is ok
   check.value;
 });

@@ -9,11 +9,11 @@ export const usChainGrades = {
     columnProvenance: { mean_stress_n_per_mm2: 'read' },
   },
   rows: {
-    30: { mean_stress_n_per_mm2: 300, design_factor: 4, proof_factor: 2, material: 'carbon', overhead_lifting: 'no' },
-    43: { mean_stress_n_per_mm2: 430, design_factor: 3, proof_factor: 1.5, material: 'carbon', overhead_lifting: 'no' },
-    70: { mean_stress_n_per_mm2: 700, design_factor: 4, proof_factor: 2, material: 'carbon or boron, heat treated', overhead_lifting: 'no' },
-    80: { mean_stress_n_per_mm2: 800, design_factor: 4, proof_factor: 2, material: 'alloy, quenched and tempered', overhead_lifting: 'yes', provenance: 'read' },
-    100: { mean_stress_n_per_mm2: 1000, design_factor: 4, proof_factor: 2, material: 'alloy, quenched and tempered', overhead_lifting: 'yes', provenance: 'derived' },
-    120: { mean_stress_n_per_mm2: 1200, design_factor: 4, proof_factor: 2, material: 'alloy, quenched and tempered', overhead_lifting: 'yes where marked' },
+    30: { mean_stress_n_per_mm2: 300, design_factor: 4, material: 'carbon', overhead_lifting: 'no' },
+    43: { mean_stress_n_per_mm2: 430, design_factor: 3, material: 'carbon', overhead_lifting: 'no' },
+    70: { mean_stress_n_per_mm2: 700, design_factor: 4, material: 'carbon or boron, heat treated', overhead_lifting: 'no' },
+    80: { mean_stress_n_per_mm2: 800, design_factor: 4, material: 'alloy, quenched and tempered', overhead_lifting: 'yes', provenance: 'read' },
+    100: { mean_stress_n_per_mm2: 1000, design_factor: 4, material: 'alloy, quenched and tempered', overhead_lifting: 'yes', provenance: 'derived' },
+    120: { mean_stress_n_per_mm2: 1200, design_factor: 4, material: 'alloy, quenched and tempered', overhead_lifting: 'yes where marked' },
   },
 } as const;
