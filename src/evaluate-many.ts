@@ -12,7 +12,7 @@ export type Evaluated<Result> =
  * Only a {@link RiggingError} is an outcome. Any other error is a fault of the program, not of a row, and is thrown.
  *
  * @param rows a list, a generator, or an async iterable such as a file read line by line; async rows give an async generator
- * @param evaluate what is done with a row, and which row it is, from 0
+ * @param evaluate what is done with a row, and which row it is, from 0; with async rows it may be async itself
  * @throws RiggingError `NOT_ITERABLE` when the rows cannot be gone through, `UNKNOWN_VALUE` when `evaluate` is no function
  * @validity any number of rows; give the calculation `working: false` where only the answer counts
  * @source none of its own
@@ -27,7 +27,7 @@ export function evaluateMany<Row, Result>(
 ): Generator<Evaluated<Result>, void, undefined>;
 export function evaluateMany<Row, Result>(
   rows: AsyncIterable<Row>,
-  evaluate: (row: Row, index: number) => Result,
+  evaluate: (row: Row, index: number) => Result | PromiseLike<Result>,
 ): AsyncGenerator<Evaluated<Result>, void, undefined>;
 export function evaluateMany<Row, Result>(
   rows: Iterable<Row> | AsyncIterable<Row>,
@@ -38,8 +38,11 @@ export function evaluateMany<Row, Result>(
   }
   const given: unknown = rows;
   if (typeof given === 'object' && given !== null) {
-    if (Symbol.asyncIterator in given) return overAsync(given as AsyncIterable<Row>, evaluate);
-    if (Symbol.iterator in given) return over(given as Iterable<Row>, evaluate);
+    const { [Symbol.asyncIterator]: async, [Symbol.iterator]: sync } = given as Partial<
+      AsyncIterable<Row> & Iterable<Row>
+    >;
+    if (typeof async === 'function') return overAsync(given as AsyncIterable<Row>, evaluate);
+    if (typeof sync === 'function') return over(given as Iterable<Row>, evaluate);
   }
   return fail('NOT_ITERABLE', 'rows', 'a list, or another iterable of rows', rows, 'Give the rows one after another.');
 }
@@ -54,10 +57,19 @@ function* over<Row, Result>(
 
 async function* overAsync<Row, Result>(
   rows: AsyncIterable<Row>,
-  evaluate: (row: Row, index: number) => Result,
+  evaluate: (row: Row, index: number) => Result | PromiseLike<Result>,
 ): AsyncGenerator<Evaluated<Result>, void, undefined> {
   let index = 0;
-  for await (const row of rows) yield outcomeOf(row, index++, evaluate);
+  for await (const row of rows) {
+    const at = index++;
+    let outcome: Evaluated<Result>;
+    try {
+      outcome = { index: at, ok: true, result: await evaluate(row, at) };
+    } catch (error) {
+      outcome = failed(at, error);
+    }
+    yield outcome;
+  }
 }
 
 function outcomeOf<Row, Result>(
@@ -68,7 +80,11 @@ function outcomeOf<Row, Result>(
   try {
     return { index, ok: true, result: evaluate(row, index) };
   } catch (error) {
-    if (!(error instanceof RiggingError)) throw error;
-    return { index, ok: false, error };
+    return failed(index, error);
   }
+}
+
+function failed(index: number, error: unknown): Evaluated<never> {
+  if (!(error instanceof RiggingError)) throw error;
+  return { index, ok: false, error };
 }

@@ -30,6 +30,13 @@ describe('evaluateMany', () => {
     expect(JSON.stringify(outcomes)).toBe(JSON.stringify([...evaluateMany(rows, massOf)]));
   });
 
+  it('waits for a calculation that is async itself, and reports it where it fails', async () => {
+    const slow = async (row: { length: string }) => massOf(row);
+    const outcomes = [];
+    for await (const outcome of evaluateMany(slowly(rows), slow)) outcomes.push(outcome);
+    expect(JSON.stringify(outcomes)).toBe(JSON.stringify([...evaluateMany(rows, massOf)]));
+  });
+
   it('takes a row only when its outcome is asked for', () => {
     let taken = 0;
     function* endless() {

@@ -21,29 +21,52 @@ const MOST_DEPTH = 32;
  * // => 'For a straight, even pull on sound chain: no knots, twists, side or tip loads, no shock.'
  */
 export function inWords<Value>(value: Value, words: Words = english): Value {
-  return sayAll(value, words, 0) as Value;
+  return sayAll(value, words, 0, new Map()) as Value;
 }
 
-/** What has no note in it stays the same object. */
-function sayAll(value: unknown, words: Words, depth: number): unknown {
+/** What has no note in it stays the same object; what was met before is not gone through again. */
+function sayAll(value: unknown, words: Words, depth: number, met: Map<object, unknown>): unknown {
   if (typeof value !== 'object' || value === null || depth > MOST_DEPTH) return value;
+  const known = met.get(value);
+  if (known !== undefined) return known;
+  const said = sayObject(value, words, depth, met);
+  met.set(value, said);
+  return said;
+}
+
+function sayObject(value: object, words: Words, depth: number, met: Map<object, unknown>): unknown {
   if (Array.isArray(value)) {
-    const items = value.map((item) => sayAll(item, words, depth + 1));
+    const items = value.map((item) => sayAll(item, words, depth + 1, met));
     return items.some((item, index) => item !== value[index]) ? items : value;
   }
   if (isNote(value)) return { ...value, text: sayNote(value, words) };
-  const changed: [string, unknown][] = [];
-  for (const [key, item] of Object.entries(value)) {
-    const said = sayAll(item, words, depth + 1);
-    if (said !== item) changed.push([key, said]);
+  const fields: Record<string, unknown> = { ...value };
+  let changed = false;
+  for (const [key, item] of Object.entries(fields)) {
+    const said = sayAll(item, words, depth + 1, met);
+    if (said === item) continue;
+    changed = true;
+    Object.defineProperty(fields, key, { value: said, enumerable: true, writable: true, configurable: true });
   }
-  if (changed.length === 0) return value;
-  return Object.assign(Object.create(Object.getPrototypeOf(value)), value, Object.fromEntries(changed));
+  return changed ? Object.create(Object.getPrototypeOf(value), Object.getOwnPropertyDescriptors(fields)) : value;
 }
 
+/** A note of the library, or one that looks the same: its values are quantities, numbers and words. */
 function isNote(value: object): value is Note {
   const { code, params, text } = value as Readonly<Record<string, unknown>>;
-  return typeof code === 'string' && typeof text === 'string' && typeof params === 'object' && params !== null;
+  return (
+    typeof code === 'string' &&
+    typeof text === 'string' &&
+    typeof params === 'object' &&
+    params !== null &&
+    Object.values(params).every(isSayable)
+  );
+}
+
+function isSayable(param: unknown): boolean {
+  if (typeof param !== 'object' || param === null) return typeof param === 'string' || typeof param === 'number';
+  const { value, unit } = param as Readonly<Record<string, unknown>>;
+  return typeof value === 'number' && typeof unit === 'string';
 }
 
 /** The sentence of a note; one about a tie-down that does not name it is said of it. */
@@ -59,6 +82,6 @@ function sayNote({ code, params, text }: Note, { notes, sheet }: Words): string 
 function fillPlaces(sentence: string, params: Note['params']): string {
   return sentence.replace(/\{(\w+)\}/g, (place, name: string) => {
     const value = Object.hasOwn(params, name) ? params[name] : undefined;
-    return value === undefined || value === null ? place : sayParam(value);
+    return value === undefined ? place : sayParam(value);
   });
 }

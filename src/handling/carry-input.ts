@@ -66,7 +66,13 @@ export function readFrequency(given: LiftFrequency): number {
   const path = 'frequency';
   if (typeof given === 'number') {
     if (given > 0 && given < Number.POSITIVE_INFINITY) return given;
-    fail('NOT_POSITIVE', path, 'lifts per minute', given, 'Give a rate above zero.');
+    fail(
+      Number.isFinite(given) ? 'NOT_POSITIVE' : 'NOT_FINITE',
+      path,
+      'lifts per minute',
+      given,
+      'Give a rate above zero.',
+    );
   }
   checkObject(given, path, 'lifts per minute, or { lifts, within }');
   const { lifts } = given;

@@ -25,6 +25,8 @@ export interface AvailablePullInput {
   readonly engine?: Engine;
   /** Left out, along the ground. */
   readonly chainAngle?: ChainAngle;
+  /** What the load puts on the hitch, square to the ground, such as one end of a log; left out, nothing. */
+  readonly weightOnHitch?: QuantityInput<'force'>;
   /** Nose up positive; left out, level. */
   readonly slope?: QuantityInput<'angle'>;
   readonly units?: UnitSystem;
@@ -76,6 +78,7 @@ export interface AvailablePull extends ResultBase<'availablePull'> {
  * @param input.rolling of the tractor: `{ surface }`, `{ penetration }` or `{ coefficient }`; not beside D497
  * @param input.engine `{ power, speed, efficiency }`, `{ thrustLimit }` or both; omitted: not checked
  * @param input.chainAngle `{ belowTractorLine }` or `{ belowHorizontal }`; omitted: along the ground
+ * @param input.weightOnHitch what the load itself puts on the hitch, such as one end of a log; omitted: nothing
  * @param input.slope nose up positive; omitted: level
  * @param input.units `'us'` (lbf) or `'si'` (kN); omitted: the system that all inputs share
  * @throws RiggingError `MISSING_FIELD` (a field; rolling resistance beside a gross coefficient, undriven wheels or an
@@ -104,7 +107,7 @@ export function availablePull(input: AvailablePullInput): AvailablePull {
     const remedy = 'On a slope it shifts load from axle to axle.';
     fail('MISSING_FIELD', 'tractor.centerOfGravityHeight', 'its height, on a slope', undefined, remedy);
   }
-  const chain = readHitch(input.hitch, input.chainAngle, slope, false, working);
+  const chain = readHitch(input, slope, false, working);
   const engine = input.engine === undefined ? undefined : readEngine(input.engine, working);
   const thrustIsGiven = engine?.byPower?.at === 'ground' || engine?.thrustLimit !== undefined;
   const traction = readTraction(input.traction, input.rolling, tractor.drive, thrustIsGiven, working);
@@ -131,13 +134,25 @@ export function availablePull(input: AvailablePullInput): AvailablePull {
     const α = { value: slope, unit: 'rad' } as const;
     const β = { value: chain.below, unit: 'rad' } as const;
     const x = length(chain.forward ? tractor.wheelbase - tractor.ahead : tractor.ahead);
-    const places = { x, z: length(tractor.height ?? 0), h: length(chain.height), c: length(chain.beyond) };
-    const values = { W, P, α, β, ...places, L: length(tractor.wheelbase) };
+    const V = chain.press === 0 ? undefined : force(chain.press);
+    const places = {
+      x,
+      ...(tractor.height !== undefined && { z: length(tractor.height) }),
+      h: length(chain.height),
+      c: length(chain.beyond),
+    };
+    const values = { W, P, α, β, ...(V && { V }), ...places, L: length(tractor.wheelbase) };
     const [lifted, pressed] = chain.forward ? ['R_r', 'R_f'] : ['R_f', 'R_r'];
     const sign = chain.forward ? '+' : '−';
-    const moments = `(W · (x · cos α ${sign} z · sin α) − P · (h · cos β + c · sin β)) / L`;
+    const moments = `(W · (x · cos α ${sign} z · sin α)${V ? ' − V · c' : ''} − P · (h · cos β + c · sin β)) / L`;
     working.step('tractor', lifted as string, moments, values, force(far));
-    working.step('tractor', pressed as string, `W · cos α + P · sin β − ${lifted}`, { W, P, α, β }, force(near));
+    working.step(
+      'tractor',
+      pressed as string,
+      `W · cos α${V ? ' + V' : ''} + P · sin β − ${lifted}`,
+      { W, P, α, β, ...(V && { V }) },
+      force(near),
+    );
   }
   working.cite(STATICS);
   if (engine === undefined) working.assumptions.push(ENGINE_NOT_CHECKED);

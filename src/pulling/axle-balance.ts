@@ -24,11 +24,12 @@ export interface AxleBalance {
 export function axleBalance(
   { weight, wheelbase: L, ahead, height = 0 }: ReadTractor,
   { rearward, down }: Pick<GravityShares, 'rearward' | 'down'>,
-  { height: h, beyond, forward, below }: Pick<PullOnTractor, 'height' | 'beyond' | 'forward' | 'below'>,
+  { height: h, beyond, forward, below, press }: Omit<PullOnTractor, 'force' | 'sideways'>,
 ): AxleBalance {
   const turning = height * rearward;
-  const far = (weight * (forward ? (L - ahead) * down + turning : ahead * down - turning)) / L;
-  const near = weight * down - far;
+  const own = weight * (forward ? (L - ahead) * down + turning : ahead * down - turning);
+  const far = (own - press * beyond) / L;
+  const near = weight * down + press - far;
   const farPerPull = -(h * Math.cos(below) + beyond * Math.sin(below)) / L;
   const nearPerPull = Math.sin(below) - farPerPull;
   const [front, rear] = forward ? [near, far] : [far, near];

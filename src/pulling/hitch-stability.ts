@@ -71,6 +71,7 @@ export interface HitchStability extends ResultBase<'hitchStability'> {
  * lifts an axle is told, and the verdict stays open
  * @param input.slope along the tractor, positive nose up; omitted: level, as an assumption
  * @param input.chainAngle from the line of the tractor, or from the horizontal; omitted: along the ground
+ * @param input.weightOnHitch what the load itself puts on the hitch, square to the ground, such as one end of a log; omitted: nothing
  * @param input.steeringReserve share of the tractor's weight that the front axle shall keep, such as 0.2; omitted: only the
  * lifting is judged
  * @param input.friction greatest friction factor between driven wheels and ground: tells whether it slips or lifts first
@@ -99,6 +100,7 @@ export function hitchStability(input: {
   readonly pull?: QuantityInput<'force'>;
   readonly slope?: QuantityInput<'angle'>;
   readonly chainAngle?: ChainAngle;
+  readonly weightOnHitch?: QuantityInput<'force'>;
   readonly steeringReserve?: number;
   readonly friction?: number;
   readonly rearAxleHeight?: QuantityInput<'length'>;
@@ -126,7 +128,7 @@ export function hitchStability(input: {
   }
   const gravity = sharesOf(slope, sideSlope);
   const sideways = readSidePull(input.sidePull);
-  const hitch = readHitch(input.hitch, input.chainAngle, slope, sideways !== 0, working);
+  const hitch = readHitch(input, slope, sideways !== 0, working);
   const pull = readOptional(input.pull, 'force', 'pull');
   const reserve = readShare(input.steeringReserve, 'steeringReserve', 1);
   const friction = readShare(input.friction, 'friction', 2);
@@ -138,8 +140,8 @@ export function hitchStability(input: {
   const short = (meters: number): ShortLength => inUnit({ value: meters, unit: 'm' }, lengthUnit);
 
   const P = pull === undefined ? 0 : inUnit(pull, 'N').value;
-  const { forward, height: h, beyond: c, below } = hitch;
-  const chain = { force: P, height: h, beyond: c, forward, below, sideways };
+  const { forward, height: h, beyond: c, below, press } = hitch;
+  const chain = { force: P, height: h, beyond: c, forward, below, press, sideways };
   const balance = axleBalance(tractor, gravity, chain);
   const { tips, farLiftsAt, nearLiftsAt } = balance;
   const far = balance.far + P * balance.farPerPull;
@@ -151,7 +153,7 @@ export function hitchStability(input: {
   const [frontReaction, rearReaction] = [force(front), force(rear)];
 
   const liftsFront = !forward && liftPull !== null && tips === undefined && liftsAt === farLiftsAt;
-  const frictionToLift = liftsFront ? frictionAt(liftsAt, below, W, gravity) : undefined;
+  const frictionToLift = liftsFront ? frictionAt(liftsAt, chain, W, gravity) : undefined;
   const first =
     frictionToLift === undefined || friction === undefined ? undefined : frictionToLift < friction ? 'lifts' : 'slips';
 
@@ -224,8 +226,10 @@ const degrees = (radians: number): Quantity<'deg'> => new Quantity((radians * 18
 function readShare(share: unknown, path: string, most: number): number | undefined {
   if (share === undefined) return undefined;
   if (typeof share === 'number' && share > 0 && share < most) return share;
-  const code = typeof share === 'number' && share <= 0 ? 'NOT_POSITIVE' : 'NOT_FINITE';
-  return fail(code, path, `a number above 0 and below ${most}`, share, 'Give a plain number, such as 0.2.');
+  const expected = `a number above 0 and below ${most}`;
+  const remedy = 'Give a plain number, such as 0.2, not 20.';
+  if (typeof share !== 'number' || !Number.isFinite(share)) return fail('NOT_FINITE', path, expected, share, remedy);
+  return fail(share <= 0 ? 'NOT_POSITIVE' : 'TOO_LARGE', path, expected, share, remedy);
 }
 
 /** Slope and side slope are the angles of the tractor's own lines from the horizontal, so the rest is square to the ground. */
@@ -250,7 +254,7 @@ function sharesOf(slope: number, sideSlope: number): GravityShares {
 function showSteps(
   working: Working,
   { weight, ahead, height, wheelbase }: ReadTractor,
-  { force: pull, height: h, beyond, below, forward }: PullOnTractor,
+  { force: pull, height: h, beyond, below, forward, press }: PullOnTractor,
   { slope, sideSlope, down }: { readonly slope: number; readonly sideSlope: number; readonly down: number },
   found: {
     readonly front: number;
@@ -275,14 +279,21 @@ function showSteps(
     ...(height !== undefined && { z: short(height) }),
     L: short(wheelbase),
   };
-  const led = { P: force(pull), h: short(h), c: short(beyond), β: degrees(below) };
+  const onHitch = press === 0 ? '' : ' − V · c';
+  const led = {
+    P: force(pull),
+    h: short(h),
+    c: short(beyond),
+    β: degrees(below),
+    ...(press !== 0 && { V: force(press) }),
+  };
   working.step('tractor', 'n', square, tilt, down);
-  const moments = `(W · (${free}) − P · (h · cos β + c · sin β)) / L`;
+  const moments = `(W · (${free})${onHitch} − P · (h · cos β + c · sin β)) / L`;
   working.step('tractor', far as string, moments, { ...own, ...led }, force(R_far));
-  working.step('tractor', near as string, `W · n + P · sin β − ${far}`, {}, force(R_near));
+  working.step('tractor', near as string, `W · n${press === 0 ? '' : ' + V'} + P · sin β − ${far}`, {}, force(R_near));
   const { liftPull, liftsFar, frictionToLift, kept, greatestHeight } = found;
   if (liftsFar && liftPull !== null) {
-    working.step('tractor', 'P_lift', `W · (${free}) / (h · cos β + c · sin β)`, {}, liftPull);
+    working.step('tractor', 'P_lift', `(W · (${free})${onHitch}) / (h · cos β + c · sin β)`, {}, liftPull);
   }
   if (frictionToLift !== undefined) {
     working.step('tractor', 'μ', '(P_lift · cos β + W · sin α) / (W · n + P_lift · sin β)', {}, frictionToLift);
@@ -300,8 +311,13 @@ function readSidePull(sidePull: { readonly fromStraight: QuantityInput<'angle'> 
 }
 
 /** All weight is on the rear wheels at that moment, whatever is driven. */
-function frictionAt(pull: number, below: number, weight: number, { rearward, down }: GravityShares): number {
-  return (pull * Math.cos(below) + weight * rearward) / (weight * down + pull * Math.sin(below));
+function frictionAt(
+  pull: number,
+  { below, press }: PullOnTractor,
+  weight: number,
+  { rearward, down }: GravityShares,
+): number {
+  return (pull * Math.cos(below) + weight * rearward) / (weight * down + press + pull * Math.sin(below));
 }
 
 const STATICS: SourceRef = { document: 'Statics of a tractor about its wheels', provenance: 'derived' };

@@ -56,10 +56,16 @@ export interface ReadHitch extends Omit<PullOnTractor, 'force' | 'sideways'> {
   readonly given: readonly (QuantityLike | undefined)[];
 }
 
+/** How a tractor is pulled on. */
+interface HitchInput {
+  readonly hitch: Hitch;
+  readonly chainAngle?: ChainAngle;
+  readonly weightOnHitch?: QuantityInput<'force'>;
+}
+
 /** Reads where a chain pulls and how it leads away; a chain angle left out is noted. */
 export function readHitch(
-  hitch: Hitch,
-  chainAngle: ChainAngle | undefined,
+  { hitch, chainAngle, weightOnHitch }: HitchInput,
   slope: number,
   toTheSide: boolean,
   working: Working,
@@ -86,11 +92,12 @@ export function readHitch(
   const beyond = given === undefined ? undefined : readQuantity(given, 'length', `hitch.${mine}`);
   if (chainAngle === undefined) working.assumptions.push(CHAIN_ALONG_GROUND);
   const below = readChainAngle(chainAngle, forward ? slope : -slope);
-  if ((below !== 0 || toTheSide) && beyond === undefined) {
+  const press = weightOnHitch === undefined ? undefined : readPositive(weightOnHitch, 'force', 'weightOnHitch');
+  if ((below !== 0 || toTheSide || press !== undefined) && beyond === undefined) {
     fail(
       'MISSING_FIELD',
       `hitch.${mine}`,
-      'its distance, for the chain slopes or pulls to the side',
+      'its distance, for the chain slopes, pulls to the side or carries weight',
       undefined,
       'Measure it along the ground.',
     );
@@ -102,7 +109,8 @@ export function readHitch(
     beyond: beyond === undefined ? 0 : inUnit(beyond, 'm').value,
     forward,
     below,
-    given: [height, beyond],
+    press: press === undefined ? 0 : inUnit(press, 'N').value,
+    given: [height, beyond, press],
   };
 }
 

@@ -4,7 +4,7 @@ import type { ReadTractor } from './tractor.js';
 
 /** What the axles carry and what the ground asks, in newtons. */
 export interface PullBalance extends AxleBalance {
-  /** W · cos α, what the ground carries without a pull. */
+  /** W · cos α, and what the load puts on the hitch: what the ground carries without a pull. */
   readonly across: number;
   /** W · sin α against the way it pulls. */
   readonly grade: number;
@@ -13,13 +13,13 @@ export interface PullBalance extends AxleBalance {
 
 export function pullBalance(
   tractor: ReadTractor,
-  chain: Pick<PullOnTractor, 'height' | 'beyond' | 'forward' | 'below'>,
+  chain: Omit<PullOnTractor, 'force' | 'sideways'>,
   slope: number,
 ): PullBalance {
   const gravity = { rearward: Math.sin(slope), down: Math.cos(slope) };
   return {
     ...axleBalance(tractor, gravity, chain),
-    across: tractor.weight * gravity.down,
+    across: tractor.weight * gravity.down + chain.press,
     grade: tractor.weight * gravity.rearward * (chain.forward ? -1 : 1),
     below: chain.below,
   };

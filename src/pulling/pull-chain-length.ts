@@ -172,7 +172,9 @@ function widthOf(wire: QuantityLike | undefined): QuantityLike {
 
 function readMargin(margin: unknown): number | undefined {
   if (margin === undefined || (typeof margin === 'number' && margin >= 1 && margin <= 100)) return margin;
-  return fail('NOT_FINITE', 'dangerMargin', 'a number from 1 to 100', margin, 'Give a plain number, such as 1.5.');
+  const isNumber = typeof margin === 'number' && Number.isFinite(margin);
+  const code = !isNumber ? 'NOT_FINITE' : margin > 100 ? 'TOO_LARGE' : 'UNKNOWN_VALUE';
+  return fail(code, 'dangerMargin', 'a number from 1 to 100', margin, 'Give a plain number, such as 1.5.');
 }
 
 interface ReadStandoff {

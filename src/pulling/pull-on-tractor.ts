@@ -15,6 +15,8 @@ export interface PullOnTractor {
   readonly forward: boolean;
   /** Below the line of the tractor, in radians. */
   readonly below: number;
+  /** What the load itself puts on the hitch, square to the ground, such as one end of a log; in newtons. */
+  readonly press: number;
   /** From straight behind, or straight ahead, toward the low side; in radians. */
   readonly sideways: number;
 }

@@ -102,6 +102,9 @@ export function pullResistance(input: PullResistanceInput): PullResistance {
   const working = new Working(input.working !== false);
   const mass = readPositive(input.mass, 'mass', 'mass');
   const onSlope = input.kind !== 'overturned' && input.kind !== 'nosed-in-ditch';
+  if (!onSlope && input.slope !== undefined) {
+    fail('CONFLICTING_FIELDS', 'slope', 'no slope for this kind', 'both', 'Its multiple holds what the ground does.');
+  }
   const slope = onSlope ? readSlope(input.slope, working) : 0;
   const rolling = input.kind === 'rolling' ? readRolling(input.rolling, 'rolling', working) : undefined;
   const unit = sharedUnits(input.units, [mass, rolling?.given]) === 'us' ? 'lbf' : 'kN';

@@ -388,7 +388,8 @@ function readLimits(input: Parameters<typeof shockTension>[0]): Limits {
 
 function checkNumber(value: unknown, path: string, above: number, most: number): void {
   if (value === undefined || (typeof value === 'number' && value > above && value <= most)) return;
-  const code = typeof value === 'number' && value <= 0 ? 'NOT_POSITIVE' : 'NOT_FINITE';
+  const isNumber = typeof value === 'number' && Number.isFinite(value);
+  const code = !isNumber ? 'NOT_FINITE' : value <= 0 ? 'NOT_POSITIVE' : value > most ? 'TOO_LARGE' : 'UNKNOWN_VALUE';
   fail(code, path, `a number above ${above}, up to ${most}`, value, 'Give a plain number.');
 }
 

@@ -29,13 +29,13 @@ export function sideTipping(
     [-weight * gravity.rearward, weight * gravity.sideward, weight * gravity.down, ahead, height],
   ];
   if (pull !== undefined) {
-    const { force, below, sideways, beyond, forward } = pull;
+    const { force, below, sideways, beyond, forward, press } = pull;
     const flat = force * Math.cos(below);
     const along = flat * Math.cos(sideways);
     forces.push([
       forward ? along : -along,
       flat * Math.sin(sideways),
-      force * Math.sin(below),
+      force * Math.sin(below) + press,
       forward ? L + beyond : -beyond,
       pull.height,
     ]);

@@ -55,6 +55,23 @@ describe('inWords', () => {
     expect(missing.map(({ text }) => text)).toContain('Tie-down only: The working load limit marked on binder b.');
   });
 
+  it('leaves alone what only looks like a note, and never touches a prototype', () => {
+    const odd = JSON.parse(
+      '{"code":"UNMARKED_CHAIN","params":{"grade":{},"clause":"x"},"text":"x","__proto__":{"code":"MET","params":{},"text":""}}',
+    );
+    expect(inWords(odd).text).toBe('x');
+    const own = JSON.parse('{"__proto__":{"code":"MET","params":{},"text":""}}');
+    const said = inWords(own);
+    expect(Object.getPrototypeOf(said)).toBe(Object.prototype);
+    expect(Object.getOwnPropertyDescriptor(said, '__proto__')?.value.text).toBe('Met.');
+  });
+
+  it('goes through what stands in many places once', () => {
+    let shared: unknown = { code: 'MET', params: {}, text: '' };
+    for (let level = 0; level < 30; level++) shared = [shared, shared];
+    expect(JSON.stringify((inWords(shared) as unknown[][])[0]?.[0]).slice(0, 40)).toContain('[');
+  });
+
   it('leaves a note of an unknown code, and places that the caller wrote', () => {
     const unknown = { code: 'NOT_OURS', params: {}, text: 'as it is' };
     expect(inWords([unknown])).toEqual([unknown]);

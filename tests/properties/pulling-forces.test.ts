@@ -148,7 +148,11 @@ describe('pullResistance', () => {
           { kind: 'log', lift: 'one-end', friction: { coefficient: f } },
         ] as const) {
           const at = (kilograms: number) =>
-            pullResistance({ ...kind, mass: quantity(kilograms, 'kg'), slope: quantity(slope, 'deg') });
+            pullResistance({
+              ...kind,
+              mass: quantity(kilograms, 'kg'),
+              ...(kind.kind !== 'overturned' && { slope: quantity(slope, 'deg') }),
+            } as never);
           const signed = ({ pull, push }: ReturnType<typeof at>) => newtons(pull) - (pull ? 0 : newtons(push));
           expect(Math.abs(signed(at(mass * k)) - k * signed(at(mass)))).toBeLessThan(1e-8 * mass * 10);
         }

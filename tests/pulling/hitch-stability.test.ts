@@ -322,6 +322,38 @@ describe('what it says beside the answer', () => {
   });
 });
 
+describe('a load that leans on the hitch', () => {
+  // W 3300 lb, x = 64 · 900 / 3300 = 17.45 in, P 875 lbf at 15 in, V 1750 lbf 30 in behind the axle:
+  // R_f = 900 − 875 · 15 / 64 − 1750 · 30 / 64 = 900 − 205.08 − 820.31 = −125.4 lbf, and R_r = 3300 + 1750 + 125.4
+  const log = {
+    tractor: { mass: '3300 lb', frontAxleMass: '900 lb', wheelbase: '64 in', drive: 'rear-wheels' },
+    hitch: { kind: 'drawbar', height: '15 in', behindAxle: '30 in' },
+    pull: '875 lbf',
+    weightOnHitch: '1750 lbf',
+  } as const;
+
+  it('takes weight off the front axle and lifts it', () => {
+    const result = hitchStability(log);
+    expect(result.frontReaction.value).toBeCloseTo(-125.4, 1);
+    expect(result.rearReaction.value).toBeCloseTo(5175.4, 1);
+    expect(result.stance).toBe('front-lifts');
+    expect(result.verdict).toBe('fail');
+  });
+
+  it('leaves so much less pull until the front lifts: (900 · 64 − 1750 · 30) / 15 = 340 lbf', () => {
+    expect(hitchStability({ ...log, pull: '100 lbf' }).liftPull!.value).toBeCloseTo(340, 6);
+    expect(hitchStability({ ...log, pull: '340 lbf' }).frontReaction.value).toBeCloseTo(0, 6);
+  });
+
+  it('needs to know how far behind the axle', () => {
+    const hitch = { kind: 'drawbar', height: '15 in' } as const;
+    expect(issueOf(() => hitchStability({ ...log, hitch }))).toMatchObject({
+      code: 'MISSING_FIELD',
+      path: 'hitch.behindAxle',
+    });
+  });
+});
+
 describe('what it refuses', () => {
   const { centerOfGravityHeight: __, ...flat } = tractor;
   const sloping = { chainAngle: { belowTractorLine: '10 deg' } };
@@ -354,7 +386,7 @@ describe('what it refuses', () => {
     ['NOT_POSITIVE', 'pull', { pull: '0 lbf' }],
     ['WRONG_KIND', 'pull', { pull: '100 lb' }],
     ['NOT_POSITIVE', 'steeringReserve', { steeringReserve: 0 }],
-    ['NOT_FINITE', 'steeringReserve', { steeringReserve: 20 }],
+    ['TOO_LARGE', 'steeringReserve', { steeringReserve: 20 }],
     ['NOT_FINITE', 'friction', { friction: Number.NaN }],
     ['NOT_POSITIVE', 'rearAxleHeight', { rearAxleHeight: '0 in' }],
     ['MISSING_FIELD', 'sidePull', { sidePull: '5 deg' }],

@@ -148,7 +148,7 @@ describe('what it refuses', () => {
     ['MISSING_FIELD', 'ends[0].tail', { ends: [{ at: 'choker', diameter: '1 ft' }] }],
     ['MISSING_FIELD', 'wireDiameter', { ends: [log], wireDiameter: undefined }],
     ['CONFLICTING_FIELDS', 'outsideWidth', { outsideWidth: '1.3 in' }],
-    ['NOT_FINITE', 'dangerMargin', { dangerMargin: 0.9 }],
+    ['UNKNOWN_VALUE', 'dangerMargin', { dangerMargin: 0.9 }],
     ['IMPOSSIBLE_GEOMETRY', 'standoff', { standoff: undefined }],
     ['NOT_POSITIVE', 'standoff', { standoff: '0 ft' }],
     ['NOT_A_QUANTITY', 'standoff', { standoff: null }],

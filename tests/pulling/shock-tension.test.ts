@@ -286,9 +286,9 @@ describe('what it refuses', () => {
     ['NOT_POSITIVE', 'inSeries[0].under', { inSeries: [{ by: '1 mm', under: '0 kN' }] }],
     ['MISSING_FIELD', 'workingLoadLimit', { proofFactor: 2 }],
     ['CONFLICTING_FIELDS', 'proofFactor', { proofFactor: 2, proofLoad: '60 kN', workingLoadLimit: '30 kN' }],
-    ['NOT_FINITE', 'proofFactor', { proofFactor: 1, workingLoadLimit: '30 kN' }],
+    ['UNKNOWN_VALUE', 'proofFactor', { proofFactor: 1, workingLoadLimit: '30 kN' }],
     ['MISSING_FIELD', 'breakingForce', { elongationAtBreak: 0.15 }],
-    ['NOT_FINITE', 'elongationAtBreak', { elongationAtBreak: 15, breakingForce: '117 kN' }],
+    ['TOO_LARGE', 'elongationAtBreak', { elongationAtBreak: 15, breakingForce: '117 kN' }],
     ['NOT_POSITIVE', 'elongationAtBreak', { elongationAtBreak: 0, breakingForce: '117 kN' }],
   ])('%s at %s', (code, path, change) => {
     expect(issueOf(() => shockTension({ ...base, ...change } as never))).toMatchObject({ code, path });
