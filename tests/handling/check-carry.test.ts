@@ -369,7 +369,7 @@ describe('wrong input', () => {
     [{ destination: { height: '40 in' } }, 'MISSING_FIELD', 'destination.control'],
     [{ destination: { control: true, height: '40 in' } }, 'MISSING_FIELD', 'destination.asymmetry'],
     [{ frequency: 0 }, 'NOT_POSITIVE', 'frequency'],
-    [{ frequency: Number.NaN }, 'NOT_POSITIVE', 'frequency'],
+    [{ frequency: Number.NaN }, 'NOT_FINITE', 'frequency'],
     [{ frequency: undefined }, 'MISSING_FIELD', 'frequency'],
     [{ duration: '1 h' }, 'UNKNOWN_VALUE', 'duration'],
     [{ duration: undefined }, 'MISSING_FIELD', 'duration'],
