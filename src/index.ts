@@ -46,7 +46,9 @@ export {
   parseTradeSize,
   type TradeSize,
 } from './chain/trade-size.js';
-export { type DrawingOptions, drawSecurement } from './drawing/draw-securement.js';
+export { drawPull } from './drawing/draw-pull.js';
+export { drawSecurement } from './drawing/draw-securement.js';
+export type { DrawingOptions } from './drawing/standalone.js';
 export { RiggingError, type RiggingErrorCode, type RiggingIssue } from './errors.js';
 export { type Evaluated, evaluateMany } from './evaluate-many.js';
 export { explain, type SheetFormat } from './explain/explain.js';

@@ -1,14 +1,14 @@
 import { drawView } from './draw-view.js';
 import type { Outcome } from './outcome.js';
 import { PAGE, type Piece, paragraph, ROW, stack } from './paper.js';
+import { drawScaleBar } from './scale-bar.js';
 import { boxOf, type Scene } from './scene.js';
-import { element, rounded, textLine, textWidth } from './svg.js';
+import { element, textLine, textWidth } from './svg.js';
 import {
   centerOfGravitySign,
   contactSign,
   endSign,
   frontSign,
-  INK,
   type LineStyle,
   PLAIN_LINE,
   type Spot,
@@ -16,7 +16,7 @@ import {
   styleOfShare,
   UNKNOWN_LINE,
 } from './symbols.js';
-import { frameOf, scaleBar } from './view.js';
+import { frameOf } from './view.js';
 import { labelBands } from './view-labels.js';
 import type { Words } from './words.js';
 
@@ -36,7 +36,7 @@ export function drawPage(scene: Scene, outcome: Outcome | undefined, words: Word
     ...words.because.map((text) => (top: number) => paragraph(text, top)),
     (top) => drawView('above', content, above, top + 8),
     (top) => drawView('left', content, left, top + 10),
-    (top) => drawScaleBar(frame.scale, scene, top + 12),
+    (top) => drawScaleBar(frame.scale, scene.units, 'both views', top + 12),
     (top) => drawSigns(scene, top + 8),
     ...words.tieDowns.map(({ row, numberedRow }, index) => (top: number) => {
       const isDrawn = (scene.tieDowns[index]?.path.length ?? 0) > 0;
@@ -65,22 +65,6 @@ function lineOfTieDown(id: string, outcome: Outcome | undefined): LineStyle {
   const found = outcome.tieDowns.get(id);
   if (found?.share !== undefined) return styleOfShare(found.share);
   return found?.known === true && outcome.push === undefined ? PLAIN_LINE : UNKNOWN_LINE;
-}
-
-function drawScaleBar(scale: number, { units }: Scene, top: number): Piece {
-  const { text, length } = scaleBar(scale, units);
-  const x = PAGE.margin + 6;
-  const y = top + 5;
-  const bar = {
-    d: `M${x} ${rounded(y - 4)}v8m0 -4h${rounded(length)}m0 -4v8`,
-    fill: 'none',
-    stroke: INK,
-    'stroke-width': 1.5,
-  };
-  return {
-    markup: element('path', { 'data-scale': text, ...bar }) + textLine(x + length + 6, y + 4, `${text}, both views`),
-    bottom: top + ROW,
-  };
 }
 
 /** What the signs mean: those that stand in this drawing. */

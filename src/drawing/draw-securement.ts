@@ -1,6 +1,5 @@
-import { fail, within } from '../errors.js';
+import { within } from '../errors.js';
 import { checkObject, checkOneOf } from '../input-checks.js';
-import type { UnitSystem } from '../quantities/units.js';
 import type { SecurementCheck } from '../securement/check-securement.js';
 import type { Plan } from '../securement/plan.js';
 import type { Restraint } from '../securement/restraint/answer.js';
@@ -8,19 +7,9 @@ import { drawPage } from './draw-page.js';
 import { type Outcome, VERDICTS } from './outcome.js';
 import { outcomeOfCheck } from './outcome-of-check.js';
 import { outcomeOfRestraint } from './outcome-of-restraint.js';
-import { PAGE } from './paper.js';
 import { readScene, type Scene } from './scene.js';
-import { contentName, element, escaped, lineOf, TEXT_SIZE } from './svg.js';
-import { INK, PAPER } from './symbols.js';
+import { type DrawingOptions, readOptions, standalone } from './standalone.js';
 import { describe, wordsOf } from './words.js';
-
-/** How a drawing is made. */
-export interface DrawingOptions {
-  /** The system of the scale bar; omitted: the one that the points of the plan share. */
-  readonly units?: UnitSystem;
-  /** The start of the ids in the drawing; omitted: made from its content. Give one to draw the same twice on one page. */
-  readonly id?: string;
-}
 
 /**
  * A plan as a drawing: from above and from the left, to one scale, with the deck, the outline of each article, its
@@ -73,39 +62,16 @@ export function drawSecurement(
   options: DrawingOptions = {},
 ): string {
   checkObject(plan, '', 'a plan { articles, tieDowns }');
-  const { units, id } = options ?? {};
-  if (id !== undefined && !(typeof id === 'string' && /^[A-Za-z][\w-]{0,63}$/.test(id))) {
-    fail(
-      'UNKNOWN_VALUE',
-      'id',
-      'a letter, then at most 63 letters, digits, - or _',
-      id,
-      'Leave it out, or shorten it.',
-    );
-  }
+  const { units, id } = readOptions(options);
   const scene = readScene(plan, units);
   const outcome = result === undefined || result === null ? undefined : readOutcome(result, scene);
   const words = wordsOf(scene, outcome);
-  const { markup, bottom } = drawPage(scene, outcome, words);
-  const title = lineOf(`Securement plan: ${words.heading}`, 300);
-  const description = lineOf(describe(words), 3000);
-  const name = id ?? contentName('securement', title + description + markup);
-  const [width, height] = [PAGE.width, Math.ceil(bottom)];
-  const edge = { rx: 4, fill: PAPER, stroke: '#8a8a8a' };
-  const paper = element('rect', { x: 0.5, y: 0.5, width: width - 1, height: height - 1, ...edge });
-  return element(
-    'svg',
-    {
-      xmlns: 'http://www.w3.org/2000/svg',
-      viewBox: `0 0 ${width} ${height}`,
-      role: 'img',
-      'aria-labelledby': `${name}-title ${name}-desc`,
-    },
-    element('title', { id: `${name}-title` }, escaped(title)) +
-      element('desc', { id: `${name}-desc` }, escaped(description)) +
-      // one step in, so that what a page says of every svg does not reach the letters
-      element('g', { 'font-family': 'sans-serif', 'font-size': TEXT_SIZE, fill: INK }, paper + markup),
-  );
+  return standalone('securement', {
+    title: `Securement plan: ${words.heading}`,
+    description: describe(words),
+    page: drawPage(scene, outcome, words),
+    id,
+  });
 }
 
 function readOutcome(result: Restraint | SecurementCheck, scene: Scene): Outcome {

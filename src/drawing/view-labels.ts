@@ -20,7 +20,7 @@ export interface LabelBands {
   readonly lower: LabelBand;
 }
 
-interface ViewLabel {
+export interface ViewLabel {
   readonly text: string;
   /** The text where there is no room for the name. */
   readonly number: string;
@@ -63,7 +63,8 @@ function articleLabels({ articles }: Scene): ViewLabel[] {
   });
 }
 
-function placeBand(labels: readonly ViewLabel[], name: ViewName, frame: Frame): LabelBand {
+/** One side of a view. */
+export function placeBand(labels: readonly ViewLabel[], name: ViewName, frame: Frame): LabelBand {
   const inside = [6, PAGE.width - 6] as const;
   const placed = labels.map((label) => ({ ...label, at: project({ name, frame, top: 0 }, label.point)[0] }));
   const short = () => placed.map((label) => ({ ...label, text: label.number }));

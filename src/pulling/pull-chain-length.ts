@@ -182,7 +182,8 @@ interface ReadStandoff {
   readonly given: readonly QuantityLike[];
 }
 
-function readStandoff(standoff: Standoff | undefined): ReadStandoff {
+/** The gap, in meters; errors name `standoff`. */
+export function readStandoff(standoff: Standoff | undefined): ReadStandoff {
   if (standoff === undefined) return { given: [] };
   if (typeof standoff !== 'object' || standoff === null || !('speed' in standoff)) {
     const stated = readPositive(standoff, 'length', 'standoff');
