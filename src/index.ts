@@ -48,6 +48,7 @@ export {
 } from './chain/trade-size.js';
 export { drawPull } from './drawing/draw-pull.js';
 export { drawSecurement } from './drawing/draw-securement.js';
+export { drawSnatch, type SnatchPlotOptions } from './drawing/draw-snatch.js';
 export type { DrawingOptions } from './drawing/standalone.js';
 export { RiggingError, type RiggingErrorCode, type RiggingIssue } from './errors.js';
 export { type Evaluated, evaluateMany } from './evaluate-many.js';
@@ -81,7 +82,14 @@ export type { LogCondition, LogLoad } from './pulling/resistance/log.js';
 export type { MiredLoad, RecoveredLoad } from './pulling/resistance/recovery.js';
 export type { RollingResistance, RollingSurface } from './pulling/resistance/rolling.js';
 export type { SoftGroundLoad } from './pulling/resistance/soft-ground.js';
-export { type LooseLoad, type ShockTension, type Spring, shockTension, type TakeUp } from './pulling/shock-tension.js';
+export {
+  type LooseLoad,
+  type ShockTension,
+  type ShockTensionInput,
+  type Spring,
+  shockTension,
+  type TakeUp,
+} from './pulling/shock-tension.js';
 export { type TakeUpSpeed, takeUpSpeed } from './pulling/take-up-speed.js';
 export {
   type ConeIndex,

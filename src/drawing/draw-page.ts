@@ -1,9 +1,10 @@
 import { drawView } from './draw-view.js';
+import { lineRow } from './line-row.js';
 import type { Outcome } from './outcome.js';
 import { PAGE, type Piece, paragraph, ROW, stack } from './paper.js';
 import { drawScaleBar } from './scale-bar.js';
 import { boxOf, type Scene } from './scene.js';
-import { element, textLine, textWidth } from './svg.js';
+import { textLine, textWidth } from './svg.js';
 import {
   centerOfGravitySign,
   contactSign,
@@ -12,7 +13,6 @@ import {
   type LineStyle,
   PLAIN_LINE,
   type Spot,
-  strokeOf,
   styleOfShare,
   UNKNOWN_LINE,
 } from './symbols.js';
@@ -40,7 +40,7 @@ export function drawPage(scene: Scene, outcome: Outcome | undefined, words: Word
     (top) => drawSigns(scene, top + 8),
     ...words.tieDowns.map(({ row, numberedRow }, index) => (top: number) => {
       const isDrawn = (scene.tieDowns[index]?.path.length ?? 0) > 0;
-      return drawRow(numbered ? numberedRow : row, isDrawn ? lines[index] : undefined, top + 2);
+      return lineRow(numbered ? numberedRow : row, isDrawn ? lines[index] : undefined, top + 2);
     }),
     ...words.notes.map((text) => (top: number) => paragraph(text, top + 2)),
   ]);
@@ -93,12 +93,3 @@ function drawSigns({ deck, articles, tieDowns }: Scene, top: number): Piece {
 
 const anchorSign = (spot: Spot) => endSign(spot, true);
 const attachmentSign = (spot: Spot) => endSign(spot, false);
-
-/** One tie-down in words, behind a piece of its line. */
-function drawRow(text: string, line: LineStyle | undefined, top: number): Piece {
-  const { margin } = PAGE;
-  const y = top + ROW / 2;
-  const sample = line && element('line', { x1: margin, y1: y, x2: margin + 28, y2: y, ...strokeOf(line) });
-  const { markup, bottom } = paragraph(text, top, false, margin + 36);
-  return { markup: (sample ?? '') + markup, bottom };
-}
