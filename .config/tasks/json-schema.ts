@@ -10,12 +10,18 @@ import * as z from 'zod';
 import {
   articleSchema,
   assemblyRatingRequestSchema,
+  availablePullRequestSchema,
   chainRatingRequestSchema,
   checkSecurementRequestSchema,
   compareRulesRequestSchema,
+  hitchStabilityRequestSchema,
   partSchema,
+  planPullRequestSchema,
   planSchema,
   proposeTieDownsRequestSchema,
+  pullChainLengthRequestSchema,
+  pullResistanceRequestSchema,
+  shockTensionRequestSchema,
   solveRestraintRequestSchema,
   tieDownLengthRequestSchema,
   tieDownSchema,
@@ -32,6 +38,7 @@ const BEYOND = {
   numbers: 'Numbers in text with more than 15 digits are refused unless they are their own shortest form.',
   parts: 'Every id of a list of parts is used once.',
   plan: 'Every id of an article, accessory or tie-down is used once, and a tie-down holds an article or accessory of the plan.',
+  pull: 'A tractor has frontAxleMass or centerOfGravityAhead, a hitch the distance from its own axle, an engine with power a speed and one share of it.',
 };
 
 const FILES: Readonly<Record<string, readonly [schema: z.ZodType, title: string, beyond: readonly string[]]>> = {
@@ -57,6 +64,12 @@ const FILES: Readonly<Record<string, readonly [schema: z.ZodType, title: string,
   ],
   'propose-tie-downs': [proposeTieDownsRequestSchema, 'A request for proposeTieDowns', [BEYOND.numbers]],
   'tie-down-length': [tieDownLengthRequestSchema, 'A request for tieDownLength', [BEYOND.numbers]],
+  'plan-pull': [planPullRequestSchema, 'A request for planPull', [BEYOND.numbers, BEYOND.parts, BEYOND.pull]],
+  'available-pull': [availablePullRequestSchema, 'A request for availablePull', [BEYOND.numbers, BEYOND.pull]],
+  'pull-resistance': [pullResistanceRequestSchema, 'A request for pullResistance', [BEYOND.numbers]],
+  'hitch-stability': [hitchStabilityRequestSchema, 'A request for hitchStability', [BEYOND.numbers, BEYOND.pull]],
+  'shock-tension': [shockTensionRequestSchema, 'A request for shockTension', [BEYOND.numbers]],
+  'pull-chain-length': [pullChainLengthRequestSchema, 'A request for pullChainLength', [BEYOND.numbers]],
 };
 
 /** Schemas that get a name of their own in `$defs`. A registry made here keeps zod's global one as it was. */

@@ -35,7 +35,6 @@ export interface Level {
 const HEIGHT = 220;
 /** Intervals of an axis, at most. */
 const MOST_STEPS = 5;
-const TAG_ROW = TEXT_SIZE + 3;
 
 /** Axes with their numbers, the levels with their names, and the curves over them. */
 export function drawPlot({ across, up, curves, levels, marks }: Plot, top: number): Piece {
@@ -95,7 +94,7 @@ function tagsOf(levels: readonly Level[], yOf: (value: number) => number, upper:
     .sort((a, b) => a.value - b.value)
     .map(({ name, value }) => {
       const y = Math.min(yOf(value) - 6, least);
-      least = y - TAG_ROW;
+      least = y - ROW;
       return { name, y };
     });
   const over = Math.max(0, upper + TEXT_SIZE - (placed.at(-1)?.y ?? Number.POSITIVE_INFINITY));

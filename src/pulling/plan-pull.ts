@@ -4,7 +4,7 @@ import { newLog, noteAssumptions, showSeries } from '../assembly/show-parts.js';
 import { chainMass } from '../chain/chain-mass.js';
 import { checkRatings } from '../chain/chain-rating.js';
 import type { ChainGrade, TradeSize } from '../chain/trade-size.js';
-import { within } from '../errors.js';
+import { RiggingError, within } from '../errors.js';
 import { checkObject } from '../input-checks.js';
 import { inUnit } from '../quantities/convert.js';
 import { compareExact, ratioOf } from '../quantities/exact.js';
@@ -186,7 +186,7 @@ export function planPull(input: PullPlan): PlannedPull {
   const bridle =
     input.bridle === undefined || pull === null || pull.value === 0
       ? undefined
-      : bridleTension({ pull, angles: input.bridle, ...options });
+      : tensionOf(input.bridle, pull, options);
   const rated = parts === undefined ? recommended?.workingLoadLimit : parts.workingLoadLimit;
   const limit = rated == null ? null : ratedLoadIn(rated, unit);
   const snatch = snatchOf(input, { pull, needed, most, limit, chainLength, rigging, recommended }, options);
@@ -279,6 +279,16 @@ function lengthOf(input: PullPlan, rigging: readonly Part[] | undefined, options
   const pitch = readPositive(chain.pitch, 'length', 'chain.pitch');
   const wire = readOptional(chain.wireDiameter, 'length', 'chain.wireDiameter') ?? wireOf(rigging);
   return pullChainLength({ ends, pitch, ...defined({ standoff, dangerMargin, wireDiameter: wire }), ...options });
+}
+
+/** Errors name the angles by the field that they are here. */
+function tensionOf(angles: BridleAngles, pull: Force, options: Options): BridleTension {
+  try {
+    return bridleTension({ pull, angles, ...options });
+  } catch (error) {
+    if (!(error instanceof RiggingError)) throw error;
+    throw new RiggingError({ ...error.toJSON(), path: error.path.replace(/^angles/, 'bridle') });
+  }
 }
 
 /** The wire of the first chain among the parts, by its size and grade. */

@@ -3,6 +3,14 @@
 export { checkJson, type JsonCheck, readJson } from './check-json.js';
 export { partSchema } from './part.js';
 export { articleSchema, planSchema, tieDownSchema, vehicleSchema } from './plan.js';
+export {
+  availablePullRequestSchema,
+  hitchStabilityRequestSchema,
+  planPullRequestSchema,
+  pullChainLengthRequestSchema,
+  pullResistanceRequestSchema,
+  shockTensionRequestSchema,
+} from './pulling-requests.js';
 export { type QuantitySchemaOptions, quantitySchema } from './quantity.js';
 export {
   assemblyRatingRequestSchema,

@@ -1,11 +1,10 @@
 import * as z from 'zod';
-import { RiggingError } from '../errors.js';
 import { checkOneOf } from '../input-checks.js';
 import { checkSign } from '../quantities/parse.js';
 import type { QuantityInput } from '../quantities/quantity.js';
 import { readPositive, readQuantity } from '../quantities/read.js';
 import { type Kind, kinds, unitsOfKind } from '../quantities/units.js';
-import { build, type Fault, fault, withFaults } from './fields.js';
+import { build, type Fault, fault, faultsOf, withFaults } from './fields.js';
 import { textPattern } from './text-pattern.js';
 
 /** What {@link quantitySchema} may be told beside the kind. */
@@ -44,16 +43,7 @@ export function quantitySchema<K extends Kind>(
     .regex(textPattern(kind, units, sign));
   const both = z.union([z.strictObject({ value: silent(value), unit: silent(z.enum(units)) }), silent(text)]);
   const read = (input: unknown) => (positive ? readPositive(input, kind, '') : readQuantity(input, kind, ''));
-  const faults = (input: unknown): readonly Fault[] => {
-    try {
-      read(input);
-      return [];
-    } catch (error) {
-      if (!(error instanceof RiggingError)) throw error;
-      const { code, expected, received, remedy } = error;
-      return [{ code, expected, received, remedy }];
-    }
-  };
+  const faults = (input: unknown): readonly Fault[] => faultsOf(() => read(input));
   // The reader decides; zod's own findings are for JSON Schema, but for the fields that the reader does not look at.
   const schema = withFaults(
     both,
@@ -84,6 +74,16 @@ function silent<S extends z.ZodType>(schema: S): S {
 
 function extraFields(keys: readonly string[]): readonly Fault[] {
   return keys.map((key) => fault('UNKNOWN_FIELD', 'a field of a quantity: value, unit', key, 'Leave it out.', [key]));
+}
+
+/** A quantity that a reader of the library narrows further, such as an angle short of a right one. */
+export function quantityThat<K extends Kind>(kind: K, read: (input: unknown) => unknown) {
+  return withFaults(
+    quantitySchema(kind),
+    () => undefined,
+    // what the quantity is itself refused for is said already
+    (input) => (faultsOf(() => readQuantity(input, kind, '')).length > 0 ? [] : faultsOf(() => read(input))),
+  );
 }
 
 function canBeNegative(kind: Kind): boolean {

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { TIE_DOWN_PATHS } from '../securement/plan.js';
 import { CAPACITY_SYSTEMS } from '../tables/rating-table.js';
-import { build, fault, fields, flag, list, name, optional, text, withFaults, word } from './fields.js';
+import { build, fault, fields, flag, list, name, optional, text, wholeNumber, withFaults, word } from './fields.js';
 import { grade, partList, tradeSize } from './part.js';
 import { articleFields, planFaults, planFields } from './plan.js';
 import { length, point, quantitySchema, ratedLoad } from './quantity.js';
@@ -35,8 +35,12 @@ export const CAPACITY_TABLE_IDS = [
 ] as const;
 
 const rules = /* @__PURE__ */ build(() => word(RULE_SET_IDS, 'UNKNOWN_RULE_SET'));
-const ratings = /* @__PURE__ */ build(() => word(RATING_TABLE_IDS, 'UNKNOWN_RATING_TABLE'));
-const options = /* @__PURE__ */ build(() => ({ units: optional(word(['us', 'si'])), working: optional(flag()) }));
+export const ratings = /* @__PURE__ */ build(() => word(RATING_TABLE_IDS, 'UNKNOWN_RATING_TABLE'));
+/** What every request may ask of its answer. */
+export const options = /* @__PURE__ */ build(() => ({
+  units: optional(word(['us', 'si'])),
+  working: optional(flag()),
+}));
 
 /**
  * The body of a request for `chainRating`, the rating table as a text id.
@@ -224,9 +228,7 @@ export const proposeTieDownsRequestSchema = /* @__PURE__ */ build(() => {
     article: fields('an article', articleFields),
     anchors: points,
     attachments: points,
-    count: withFaults(z.int().min(2).max(8), (value) => [
-      fault('NOT_A_WHOLE_NUMBER', 'a whole number from 2 to 8', value, 'Say how many tie-downs.'),
-    ]),
+    count: wholeNumber(2, 8, 'Say how many tie-downs.'),
     capacity: ratedLoad,
     accelerations: accelerations(),
     friction: frictionShare,
