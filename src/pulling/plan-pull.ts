@@ -94,6 +94,7 @@ export interface PlannedPull extends ResultBase<'planPull'> {
   readonly weakest?: readonly string[];
   readonly length: Quantity<'ft' | 'm'>;
   readonly links: number;
+  /** Of the chain that is needed, or of the one that is there where it is longer. */
   readonly dangerRadius: Quantity<'ft' | 'm'>;
   /** At the moment the chain comes tight, with the same thrust; null where the thrust at once is too much. */
   readonly greatestTakeUpSpeed?: Quantity<'mph' | 'm/s'> | null;
@@ -233,7 +234,7 @@ export function planPull(input: PullPlan): PlannedPull {
       }),
       length: chainLength.length,
       links: chainLength.links,
-      dangerRadius: chainLength.dangerRadius,
+      dangerRadius: dangerOf(owned, chainLength, input.dangerMargin, working),
       ...(greatest !== undefined && { greatestTakeUpSpeed: greatest }),
       ...(permittedSlack && { permittedSlack }),
       checks,
@@ -373,6 +374,20 @@ function lengthCheck(owned: QuantityLike | undefined, { required, length }: Pull
 /** The checks of the snatch, by names of their own. */
 function takeUpChecks({ checks }: ShockTension): Check[] {
   return checks.map((check) => ({ ...check, id: `take-up/${check.id}` }));
+}
+
+/** Round the longest line that is used: a chain that is longer than needed reaches farther when it lets go. */
+function dangerOf(
+  owned: QuantityLike | undefined,
+  { length, dangerRadius }: PullChainLength,
+  margin = 1,
+  working: Working,
+): Quantity<'ft' | 'm'> {
+  if (owned === undefined || compareExact(owned, length) <= 0) return dangerRadius;
+  const whole = inUnit(owned, length.unit);
+  const radius = new Quantity(whole.value * margin, whole.unit);
+  working.step('danger zone', 'radius', 'margin · length', { margin, length: whole }, radius);
+  return radius;
 }
 
 function exceeds(load: QuantityLike, limit: QuantityLike): boolean {

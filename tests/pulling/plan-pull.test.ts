@@ -96,6 +96,16 @@ describe('what stops a pull', () => {
     expect(verdicts(planPull({ ...plan, chain: { pitch: '0.88 in' } }))['chain-length']).toBe('not-applicable');
   });
 
+  it('the danger zone reaches as far as the longest line: what is needed, or a longer chain that is there', () => {
+    const radius = (length: `${number} ft`, more = {}) =>
+      planPull({ ...plan, chain: { pitch: '0.88 in', length }, ...more }).dangerRadius;
+    // 18 ft are 246 links of 0.88 in, 18.04 ft
+    expect(radius('18 ft').value).toBeCloseTo(18.04, 6);
+    expect(radius('18.04 ft').value).toBeCloseTo(18.04, 6);
+    expect(radius('18.05 ft').value).toBe(18.05);
+    expect(radius('20 ft', { dangerMargin: 1.5 })).toMatchObject({ value: 30, unit: 'ft' });
+  });
+
   it('slack: taken up with all the pull it breaks what a steady pull does not', () => {
     // common practice: several feet of slack at speed break a farm chain that a steady pull does not
     const result = planPull({
