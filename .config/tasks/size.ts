@@ -50,14 +50,16 @@ const BUDGETS: readonly Budget[] = [
   { target: 8, names: ['tireTraction'] },
   { target: 8, names: ['logMass'] },
   { target: 8, limit: 9.3, names: ['hitchStability'] },
-  { target: 15, limit: 30.5, names: ['planPull'] },
+  { target: 15, limit: 30.7, names: ['planPull'] },
   { target: 8, names: ['shockTension'] },
   { target: 8, names: ['takeUpSpeed'] },
   { target: 8, names: ['pullChainLength'] },
   { target: 8, names: ['bridleTension'] },
   { target: 8, names: ['chainSag'] },
   { target: 15, names: ['drawSecurement'] },
-  { target: 90, limit: 115, names: ['*'] },
+  { target: 15, names: ['drawPull'] },
+  { target: 15, names: ['drawSnatch'] },
+  { target: 90, limit: 124, names: ['*'] },
 ];
 
 async function bundle(names: readonly string[], from: string) {

@@ -8,7 +8,7 @@ import { ratedLoadIn } from '../quantities/rated.js';
 import { readOptional } from '../quantities/read.js';
 import { Working } from '../working/step.js';
 import { lineRow } from './line-row.js';
-import { reasonsOf } from './outcome.js';
+import { decisiveOf, reasonsOf } from './outcome.js';
 import { PAGE, paragraph, stack } from './paper.js';
 import { drawPlot, type Level, ticksTo } from './plot.js';
 import { type DrawingOptions, readOptions, standalone } from './standalone.js';
@@ -92,7 +92,7 @@ export function drawSnatch(input: ShockTensionInput, options: SnatchPlotOptions 
       return [`${name[0]?.toUpperCase()}${name.slice(1)} ${say(limit)}: ${within}.`, line] as const;
     }),
   ];
-  const decisive = result.checks.find((check) => check.id === result.governing);
+  const decisive = decisiveOf(result.checks, result.governing);
   const because = decisive === undefined ? [] : reasonsOf(decisive);
   const notes = [
     `${input.load === 'anchored' ? 'A load that does not give' : 'A load that gives'}. ${thrustWords(taken.thrust, say({ value: shownForce(taken.thrust), unit: force }))}`,

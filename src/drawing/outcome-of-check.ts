@@ -1,10 +1,10 @@
-import { fail } from '../errors.js';
 import { formatQuantity } from '../quantities/format.js';
 import { readAny } from '../quantities/read.js';
 import type { SecurementCheck } from '../securement/check-securement.js';
 import type { CountedTieDown } from '../securement/rule-set.js';
 import {
   checkKnown,
+  decisiveOf,
   itemsAt,
   listAt,
   type Outcome,
@@ -21,10 +21,7 @@ export function outcomeOfCheck(result: SecurementCheck, ids: PlanIds): Outcome {
   itemsAt(result.articles, 'articles', ({ id }) => checkKnown(id, ids.articles, 'id'));
   const tieDowns = new Map(itemsAt(result.tieDowns, 'tieDowns', (each) => ratingOf(each, ids)));
   const checks = itemsAt(result.checks, 'checks', (check) => check);
-  const decisive = checks.find(({ id }) => id === governing);
-  if (governing !== null && decisive === undefined) {
-    fail('MISSING_FIELD', 'checks', 'the check that governs', governing, 'Give the whole result.');
-  }
+  const decisive = decisiveOf(checks, governing);
   const rules = lineOf(textOf(result.rules), MOST_OF_ID);
   const words = {
     pass: `Meets ${rules}`,

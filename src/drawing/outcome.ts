@@ -81,6 +81,13 @@ export function percent(share: number): string {
   return `${share < 1 ? Math.min(whole, 99) : share > 1 ? Math.max(whole, 101) : 100} %`;
 }
 
+/** The check that decides; none where nothing does. */
+export function decisiveOf(checks: readonly Check[], governing: string | null): Check | undefined {
+  const decisive = checks.find(({ id }) => id === governing);
+  if (governing === null || decisive !== undefined) return decisive;
+  return fail('MISSING_FIELD', 'checks', 'the check that governs', governing, 'Give the whole result.');
+}
+
 /** The check that decides, in sentences. */
 export function reasonsOf(check: Check): string[] {
   const share =

@@ -4,7 +4,7 @@ import { newLog, noteAssumptions, showSeries } from '../assembly/show-parts.js';
 import { chainMass } from '../chain/chain-mass.js';
 import { checkRatings } from '../chain/chain-rating.js';
 import type { ChainGrade, TradeSize } from '../chain/trade-size.js';
-import { RiggingError, within } from '../errors.js';
+import { within } from '../errors.js';
 import { checkObject } from '../input-checks.js';
 import { inUnit } from '../quantities/convert.js';
 import { compareExact, ratioOf } from '../quantities/exact.js';
@@ -30,10 +30,10 @@ import { note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
 import { type AvailablePull, type AvailablePullInput, availablePull } from './available-pull.js';
-import { type BridleAngles, type BridleTension, bridleTension } from './bridle-tension.js';
+import { type BridleAngles, type BridleTension, bridleTension, readAngles } from './bridle-tension.js';
 import { type HitchStability, hitchStability } from './hitch-stability.js';
 import { lightestChain, type RatedChain } from './lightest-chain.js';
-import { type PullChainLength, pullChainLength, type Standoff } from './pull-chain-length.js';
+import { dangerZone, type PullChainLength, pullChainLength, type Standoff } from './pull-chain-length.js';
 import { type PullResistance, type PullResistanceInput, pullResistance } from './pull-resistance.js';
 import { type ShockTension, shockTension, type TakeUp } from './shock-tension.js';
 import { TAKE_UP_AT_A_CRAWL } from './take-up-speed.js';
@@ -155,6 +155,8 @@ export function planPull(input: PullPlan): PlannedPull {
   const options = { units, working: working.shown };
   checkObject(input.load, 'load', '{ kind, mass }');
   checkObject(input.chain, 'chain', '{ pitch }');
+  const { bridle: angles } = input;
+  if (angles !== undefined) within('bridle', () => readAngles(angles)); // errors name it as it is called here
   const owned = readOptional(input.chain.length, 'length', 'chain.length');
 
   const available = availablePull({ ...onTractor(input), ...options });
@@ -185,9 +187,7 @@ export function planPull(input: PullPlan): PlannedPull {
       ? null
       : lightestChain(ratings, requiredLimit, chainLength.length, units);
   const bridle =
-    input.bridle === undefined || pull === null || pull.value === 0
-      ? undefined
-      : tensionOf(input.bridle, pull, options);
+    angles === undefined || pull === null || pull.value === 0 ? undefined : bridleTension({ pull, angles, ...options });
   const rated = parts === undefined ? recommended?.workingLoadLimit : parts.workingLoadLimit;
   const limit = rated == null ? null : ratedLoadIn(rated, unit);
   const snatch = snatchOf(input, { pull, needed, most, limit, chainLength, rigging, recommended }, options);
@@ -234,7 +234,11 @@ export function planPull(input: PullPlan): PlannedPull {
       }),
       length: chainLength.length,
       links: chainLength.links,
-      dangerRadius: dangerOf(owned, chainLength, input.dangerMargin, working),
+      // a chain that is longer than needed reaches farther when it lets go
+      dangerRadius:
+        owned !== undefined && compareExact(owned, chainLength.length) > 0
+          ? dangerZone(inUnit(owned, chainLength.length.unit), input.dangerMargin, working)
+          : chainLength.dangerRadius,
       ...(greatest !== undefined && { greatestTakeUpSpeed: greatest }),
       ...(permittedSlack && { permittedSlack }),
       checks,
@@ -280,16 +284,6 @@ function lengthOf(input: PullPlan, rigging: readonly Part[] | undefined, options
   const pitch = readPositive(chain.pitch, 'length', 'chain.pitch');
   const wire = readOptional(chain.wireDiameter, 'length', 'chain.wireDiameter') ?? wireOf(rigging);
   return pullChainLength({ ends, pitch, ...defined({ standoff, dangerMargin, wireDiameter: wire }), ...options });
-}
-
-/** Errors name the angles by the field that they are here. */
-function tensionOf(angles: BridleAngles, pull: Force, options: Options): BridleTension {
-  try {
-    return bridleTension({ pull, angles, ...options });
-  } catch (error) {
-    if (!(error instanceof RiggingError)) throw error;
-    throw new RiggingError({ ...error.toJSON(), path: error.path.replace(/^angles/, 'bridle') });
-  }
 }
 
 /** The wire of the first chain among the parts, by its size and grade. */
@@ -374,20 +368,6 @@ function lengthCheck(owned: QuantityLike | undefined, { required, length }: Pull
 /** The checks of the snatch, by names of their own. */
 function takeUpChecks({ checks }: ShockTension): Check[] {
   return checks.map((check) => ({ ...check, id: `take-up/${check.id}` }));
-}
-
-/** Round the longest line that is used: a chain that is longer than needed reaches farther when it lets go. */
-function dangerOf(
-  owned: QuantityLike | undefined,
-  { length, dangerRadius }: PullChainLength,
-  margin = 1,
-  working: Working,
-): Quantity<'ft' | 'm'> {
-  if (owned === undefined || compareExact(owned, length) <= 0) return dangerRadius;
-  const whole = inUnit(owned, length.unit);
-  const radius = new Quantity(whole.value * margin, whole.unit);
-  working.step('danger zone', 'radius', 'margin · length', { margin, length: whole }, radius);
-  return radius;
 }
 
 function exceeds(load: QuantityLike, limit: QuantityLike): boolean {

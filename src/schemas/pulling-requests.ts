@@ -164,6 +164,7 @@ export const pullChainLengthRequestSchema = /* @__PURE__ */ build(() =>
  *   rigging: [{ id: 'chain', kind: 'chain', size: '1/4', grade: 70 }],
  *   chain: { pitch: '0.88 in', length: '20 ft' },
  *   ends: [{ at: 'hook' }, { at: 'hook' }],
+ *   standoff: '18 ft',
  *   takeUp: 'slow',
  * });
  * planPull({ ...body, ratings: ratingTableById(body.ratings) }).verdict

@@ -1,4 +1,4 @@
-import { fail, mapAt, within } from '../../errors.js';
+import { mapAt, within } from '../../errors.js';
 import { checkObject, checkOneOf } from '../../input-checks.js';
 import type { PlannedPull } from '../../pulling/plan-pull.js';
 import { inUnit } from '../../quantities/convert.js';
@@ -6,7 +6,7 @@ import { formatQuantity } from '../../quantities/format.js';
 import type { Quantity } from '../../quantities/quantity.js';
 import { readQuantity } from '../../quantities/read.js';
 import type { Kind, UnitSystem } from '../../quantities/units.js';
-import { itemsAt, listAt, reasonsOf, textOf, VERDICTS } from '../outcome.js';
+import { decisiveOf, itemsAt, listAt, reasonsOf, textOf, VERDICTS } from '../outcome.js';
 import { lineOf, MOST_OF_ID } from '../svg.js';
 
 /** What a result of `planPull` adds to a drawing, told from its data alone: it may have gone through JSON. */
@@ -46,10 +46,7 @@ export function outcomeOfPull(result: PlannedPull): PullOutcome {
   const { verdict, governing, stability, resistance } = result;
   checkOneOf(verdict, VERDICTS, 'verdict');
   const checks = itemsAt(result.checks, 'checks', (check) => check);
-  const decisive = checks.find(({ id }) => id === governing);
-  if (governing !== null && decisive === undefined) {
-    fail('MISSING_FIELD', 'checks', 'the check that governs', governing, 'Give the whole result.');
-  }
+  const decisive = decisiveOf(checks, governing);
   const others = checks.filter(
     (check) => check !== decisive && check.weight !== 'practice' && ['fail', 'undetermined'].includes(check.verdict),
   );
@@ -87,11 +84,11 @@ function reactionOf(value: unknown, path: string): Reaction {
 }
 
 function figuresOf(result: PlannedPull, needed: string | undefined, pull: string | undefined): string[] {
-  const { available, recommended, snatch } = result;
+  const { available, snatch } = result;
   checkObject(available, 'available', 'what the result came with');
   const can = within('available', () => sayAt(available.pull, 'force', 'pull'));
   const best = available.atBest == null ? undefined : sayAt(available.atBest.pull, 'force', 'available.atBest.pull');
-  const ends = available.governs === null ? '' : `, ended by ${plain(available.governs)}`;
+  const ends = available.governs === null ? '' : `, ended by ${plain(available.governs).replaceAll('-', ' ')}`;
   const limit = sayAt(result.riggingLimit, 'ratedLoad', 'riggingLimit');
   const required = sayAt(result.requiredLimit, 'ratedLoad', 'requiredLimit');
   const legs = result.requiredOfLegs === undefined ? [] : listAt(result.requiredOfLegs, 'requiredOfLegs');
@@ -110,15 +107,8 @@ function figuresOf(result: PlannedPull, needed: string | undefined, pull: string
       : [`Legs of the bridle: ${mapAt(legs, 'requiredOfLegs', (leg) => sayAt(leg, 'ratedLoad', '')).join(', ')}.`]),
     ...(result.weakest === undefined
       ? []
-      : [`The rigging: ${limit ?? 'not known'}; weakest: ${weakestOf(weakest, limit)}.`]),
-    ...(recommended == null
-      ? []
       : [
-          `Lightest chain of the table that will do: ${lineOf(textOf(recommended.size), 20)} grade ${Number(recommended.grade)}, ${sayAt(
-            recommended.workingLoadLimit,
-            'ratedLoad',
-            'recommended.workingLoadLimit',
-          )}.`,
+          `The rigging: ${limit ?? 'not known'}; weakest: ${lineOf(weakest.map(plain).join(', ') || 'not known', 200)}.`,
         ]),
     `Length of chain: ${sayAt(result.length, 'length', 'length')}, ${Number(result.links)} links.`,
     ...(peak === undefined ? [] : [`Peak when it comes tight as planned: up to ${peak}.`]),
@@ -127,9 +117,4 @@ function figuresOf(result: PlannedPull, needed: string | undefined, pull: string
   ];
 }
 
-function weakestOf(ids: readonly unknown[], limit: string | undefined): string {
-  if (ids.length === 0) return limit === undefined ? 'not known' : 'none';
-  return lineOf(ids.map((id) => lineOf(textOf(id), MOST_OF_ID)).join(', '), 200);
-}
-
-const plain = (name: unknown): string => lineOf(textOf(name), MOST_OF_ID).replaceAll('-', ' ');
+const plain = (name: unknown): string => lineOf(textOf(name), MOST_OF_ID);

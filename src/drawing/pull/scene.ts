@@ -11,6 +11,7 @@ import { sharedUnits } from '../../quantities/shared-units.js';
 import type { UnitSystem } from '../../quantities/units.js';
 import { Working } from '../../working/step.js';
 import { FARTHEST } from '../scene.js';
+import { DEPTHS, LOADS } from './words.js';
 
 /** What of a pull has a measure, in meters and radians: along the ground from the rear axle, and square to the ground. */
 export interface PullScene {
@@ -64,8 +65,6 @@ export interface SceneGap {
   readonly meters: number;
 }
 
-const LOADS = ['rolling', 'mired', 'overturned', 'nosed-in-ditch', 'soft-ground', 'log'] as const;
-
 /** Reads what can be drawn of a pull; `asked` are the units of the drawing, where somebody says. */
 export function readPullScene(plan: PullPlan, asked: UnitSystem | undefined): PullScene {
   checkObject(plan, '', '{ tractor, hitch, load, chain }');
@@ -77,17 +76,15 @@ export function readPullScene(plan: PullPlan, asked: UnitSystem | undefined): Pu
   const gap = readGap(plan, given.wheelbase);
   const load = readLoad(plan);
   const { wheelbase, ahead, height, track, drive } = given;
-  for (const [path, meters] of [
-    ['tractor.wheelbase', wheelbase],
-    ['tractor.centerOfGravityAhead', ahead],
-    ['tractor.centerOfGravityHeight', height ?? 0],
-    ['tractor.trackWidth', track ?? 0],
-    ['rearAxleHeight', axle === undefined ? 0 : metersOf(axle)],
-    ['hitch', Math.max(Math.abs(hitch.beyond), hitch.height)],
-    [gap.is === 'standoff' ? 'standoff' : 'chain.length', gap.meters],
-    ['ends', load.diameter ?? 0],
-  ] as const) {
-    if (Math.abs(meters) <= FARTHEST) continue;
+  const farthest = {
+    tractor: Math.max(wheelbase, Math.abs(ahead), height ?? 0, track ?? 0),
+    hitch: Math.max(Math.abs(hitch.beyond), hitch.height),
+    rearAxleHeight: axle === undefined ? 0 : metersOf(axle),
+    [gap.is === 'standoff' ? gap.is : 'chain.length']: gap.meters,
+    ends: load.diameter ?? 0,
+  };
+  for (const [path, meters] of Object.entries(farthest)) {
+    if (meters <= FARTHEST) continue;
     fail('IMPOSSIBLE_GEOMETRY', path, `at most ${FARTHEST} m`, `${meters} m`, 'Check the number and its unit.');
   }
   const { behindAxle, aheadOfFrontAxle } = plan.hitch;
@@ -132,8 +129,8 @@ function readGap(
 
 function readLoad({ load, ends }: PullPlan): SceneLoad {
   checkObject(load, 'load', '{ kind, mass }');
-  checkOneOf(load.kind, LOADS, 'load.kind');
-  if (load.kind === 'mired') checkOneOf(load.depth, ['wheel', 'fender', 'cab'], 'load.depth');
+  checkOneOf(load.kind, Object.keys(LOADS), 'load.kind');
+  if (load.kind === 'mired') checkOneOf(load.depth, Object.keys(DEPTHS), 'load.depth');
   const onSlope = load.kind !== 'overturned' && load.kind !== 'nosed-in-ditch' && load.slope !== undefined;
   const around = Array.isArray(ends) ? ends.findIndex((end) => end?.at === 'choker' || end?.at === 'cylinder') : -1;
   const end = around < 0 ? undefined : (ends[around] as { readonly diameter?: unknown });

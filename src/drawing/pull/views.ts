@@ -1,10 +1,11 @@
 import type { Vec3 } from '../../statics/vector.js';
 import { PAGE, type Piece, ROW } from '../paper.js';
+import { within } from '../push-arrow.js';
 import { drawScaleBar } from '../scale-bar.js';
 import { boxOf } from '../scene.js';
-import { element, pointList, TEXT_SIZE, textLine } from '../svg.js';
+import { element, pointList, TEXT_SIZE, textLine, textWidth } from '../svg.js';
 import { arrow, centerOfGravitySign, endSign, INK, type Spot, textOnPaper } from '../symbols.js';
-import { type Frame, frameOf, project, type View, type ViewName } from '../view.js';
+import { type Frame, frameOf, heightOf, project, type View, type ViewName } from '../view.js';
 import { drawLabels, placeBand, type ViewLabel } from '../view-labels.js';
 import type { PullOutcome } from './outcome.js';
 import type { PullPlaces, Shape } from './places.js';
@@ -89,7 +90,7 @@ export function drawTractor({ scene, places, words, outcome }: PullContent, top:
     [
       drawGround(view, ground),
       ...tractor.map((shape) => drawShape(view, shape)),
-      drawHeight(view, underHitch, hitch),
+      drawLine('data-hitch-height', [project(view, underHitch), project(view, hitch)], 1.25),
       ...forces.map((force) => drawForce(view, force)),
       centerOfGravitySign(project(view, centerOfGravity)),
       endSign(project(view, hitch), true),
@@ -108,17 +109,15 @@ export function drawDanger({ scene, places, outcome }: PullContent, top: number)
   const frame = frameOf(box, DANGER_INSET, PAGE.width - 2 * DANGER_INSET);
   const draw = (view: View): string => {
     const spots = ends.map((end) => project(view, end));
-    const zone = spots.map(([cx, cy]) => ({ cx, cy, r: radius * frame.scale }));
-    const dashes = { fill: 'none', stroke: INK, 'stroke-width': 2, 'stroke-dasharray': '8 4' };
-    return [
-      ...zone.map((circle) => element('circle', { ...circle, fill: '#ececec' })),
-      ...zone.map((circle, index) =>
-        element('circle', { 'data-danger': index === 0 ? 'hitch' : 'load', ...circle, ...dashes }),
-      ),
-      element('polyline', { points: pointList(spots), fill: 'none', stroke: INK, 'stroke-width': 3 }),
-      endSign(spots[0] as Spot, true),
-      endSign(spots[1] as Spot, false),
-    ].join('');
+    const circles = (name: string, look: object) =>
+      spots.map(([cx, cy]) => element('circle', { [name]: '', cx, cy, r: radius * frame.scale, ...look })).join('');
+    return (
+      circles('data-zone', { fill: '#ececec' }) +
+      circles('data-danger', { fill: 'none', stroke: INK, 'stroke-width': 2, 'stroke-dasharray': '8 4' }) +
+      drawLine('data-line', spots, 3) +
+      endSign(spots[0] as Spot, true) +
+      endSign(spots[1] as Spot, false)
+    );
   };
   const lower = [label('hitch', 'hitch', ends[0] as Vec3), label('load', 'load', ends[1] as Vec3)];
   const content = { name: 'above', frame, draw, upper: [], lower, forces: [], below: 0 } as const;
@@ -146,12 +145,7 @@ function drawPullView(id: string, title: string, parts: ViewParts, scene: PullSc
   const { name, frame, draw, forces } = parts;
   const [upper, lower] = [placeBand(parts.upper, name, frame), placeBand(parts.lower, name, frame)];
   const flat: View = { name, frame, top: 0 };
-  const heights = [
-    0,
-    (name === 'left' ? frame.extent.high[2] - frame.extent.low[2] : frame.extent.high[1] - frame.extent.low[1]) *
-      frame.scale,
-    ...forces.flatMap((force) => ends(flat, force).map(([, y]) => y)),
-  ];
+  const heights = [0, heightOf(frame, name), ...forces.flatMap((force) => ends(flat, force).map(([, y]) => y))];
   const [above, below] = [Math.min(...heights), Math.max(...heights)];
   const start = top + ROW + upper.height + PAD;
   const view: View = { name, frame, top: start - above };
@@ -190,27 +184,16 @@ function groundUnder({ along, rearContact }: PullPlaces, { tractor, hitch }: Pul
   ];
 }
 
-/** A thick line, with short strokes under it. */
+/** A thick line, with short strokes under it: a broad line of thin dashes. */
 function drawGround(view: View, points: readonly Vec3[]): string {
   const spots = points.map((point) => project(view, point));
-  const line = { points: pointList(spots), fill: 'none', stroke: INK, 'stroke-width': 2 };
-  return (
-    element('polyline', { 'data-ground': '', ...line }) + element('path', { d: strokesUnder(spots), stroke: '#6b6b6b' })
+  const under = drawLine(
+    'data-strokes',
+    spots.map(([x, y]) => [x, y + 4]),
+    5,
+    '1 9',
   );
-}
-
-function strokesUnder(spots: readonly Spot[]): string {
-  const strokes: string[] = [];
-  for (const [index, to] of spots.entries()) {
-    const from = spots[index - 1];
-    if (from === undefined) continue;
-    const way = Math.hypot(to[0] - from[0], to[1] - from[1]);
-    for (let at = 5; at < way; at += 12) {
-      const [x, y] = [from[0] + ((to[0] - from[0]) * at) / way, from[1] + ((to[1] - from[1]) * at) / way];
-      strokes.push(`M${Math.round(x)} ${Math.round(y + 1)}l-4 5`);
-    }
-  }
-  return strokes.join('');
+  return under + drawLine('data-ground', spots, 2);
 }
 
 /** Dashed where nobody gave its size. */
@@ -232,50 +215,45 @@ function drawShape(view: View, shape: Shape): string {
 }
 
 function drawChain(view: View, { hitch, attachment }: PullPlaces): string {
-  const [from, to] = [project(view, hitch), project(view, attachment)];
-  const line = {
-    points: pointList([from, to]),
-    fill: 'none',
-    stroke: INK,
-    'stroke-width': 3,
-    'stroke-dasharray': '6 2',
-  };
-  return element('polyline', { 'data-chain': '', ...line }) + endSign(from, true) + endSign(to, false);
+  const chain = drawLine('data-chain', [project(view, hitch), project(view, attachment)], 3, '6 2');
+  return chain + endSign(project(view, hitch), true) + endSign(project(view, attachment), false);
 }
 
 /** A thin line along the tractor from the hitch, where the chain leaves it at an angle. */
 function drawAngle(view: View, { hitch, gap }: PullScene, places: PullPlaces): string {
   if (hitch.below === 0) return '';
-  const reach = (hitch.forward ? 0.5 : -0.5) * gap.meters;
-  const [[x1, y1], [x2, y2]] = [project(view, places.hitch), project(view, step(places.hitch, places.along, reach))];
-  return element('line', { x1, y1, x2, y2, stroke: INK, 'stroke-width': 0.75, 'stroke-dasharray': '2 2' });
+  const end = step(places.hitch, places.along, (hitch.forward ? 0.5 : -0.5) * gap.meters);
+  return drawLine('data-angle', [project(view, places.hitch), project(view, end)], 0.75, '2 2');
 }
 
 /** How far apart, on a line of its own under everything. */
 function drawGap(view: View, { hitch, attachment }: PullPlaces, text: string): string {
   const [from, to] = [project(view, hitch), project(view, attachment)];
-  const { extent, scale } = view.frame;
-  const y = view.top + (extent.high[2] - extent.low[2]) * scale + GAP_BELOW / 2 + 2;
-  const [left, right] = from[0] < to[0] ? [from, to] : [to, from];
-  const thin = { fill: 'none', stroke: INK, 'stroke-width': 0.75 };
-  const ticks = [left, right].map(([x, at]) =>
-    element('line', { x1: x, y1: at, x2: x, y2: y + 4, ...thin, 'stroke-dasharray': '2 2' }),
+  const y = view.top + heightOf(view.frame, 'left') + GAP_BELOW / 2 + 2;
+  const ticks = [from, to].map((end) => drawLine('data-tick', [end, [end[0], y + 4]], 0.75, '2 2'));
+  const bar = drawLine(
+    'data-gap',
+    [
+      [from[0], y],
+      [to[0], y],
+    ],
+    1.25,
   );
-  const bar = element('line', {
-    'data-gap': '',
-    x1: left[0],
-    y1: y,
-    x2: right[0],
-    y2: y,
-    ...thin,
-    'stroke-width': 1.25,
-  });
-  return ticks.join('') + bar + textOnPaper((left[0] + right[0]) / 2, y + 4, text);
+  const half = textWidth(text, TEXT_SIZE, true) / 2 + EDGE;
+  const middle = within(half, (from[0] + to[0]) / 2, PAGE.width - half);
+  return ticks.join('') + bar + textOnPaper(middle, y + 4, text);
 }
 
-function drawHeight(view: View, low: Vec3, high: Vec3): string {
-  const [[x1, y1], [x2, y2]] = [project(view, low), project(view, high)];
-  return element('line', { 'data-hitch-height': '', x1, y1, x2, y2, stroke: INK, 'stroke-width': 1.25 });
+/** A line by its name. */
+function drawLine(name: string, spots: readonly Spot[], width: number, dashes?: string): string {
+  return element('polyline', {
+    [name]: '',
+    points: pointList(spots),
+    fill: 'none',
+    stroke: INK,
+    'stroke-width': width,
+    'stroke-dasharray': dashes,
+  });
 }
 
 /** Where an arrow begins and where it ends, in the picture: moved sideways where it would leave the page. */

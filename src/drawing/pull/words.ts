@@ -21,7 +21,8 @@ export interface PullWords {
   readonly weight: string;
 }
 
-const LOADS = {
+/** What holds a load, by its kind. */
+export const LOADS = {
   rolling: 'on its wheels',
   mired: 'mired',
   overturned: 'overturned',
@@ -29,7 +30,7 @@ const LOADS = {
   'soft-ground': 'on soft ground',
   log: 'a log',
 };
-const DEPTHS = { wheel: 'mired to the wheels', fender: 'mired to the fenders', cab: 'mired to the cab' };
+export const DEPTHS = { wheel: 'mired to the hubs', fender: 'mired to the fenders', cab: 'mired to the cab' };
 
 export function pullWordsOf(scene: PullScene, places: PullPlaces, outcome: PullOutcome | undefined): PullWords {
   const { hitch, load, gap, units, slope } = scene;
@@ -48,7 +49,7 @@ export function pullWordsOf(scene: PullScene, places: PullPlaces, outcome: PullO
     gap: gap.is === 'unknown' ? gapText : `${gapText} ${length(gap.meters)}`,
     ground: slope === 0 ? 'level ground' : `ground ${sayAngle(slope)} nose ${slope > 0 ? 'up' : 'down'}`,
     weight: formatQuantity(ratedLoadIn(scene.tractor.mass, units === 'us' ? 'lbf' : 'kN'), { digits: 4 }),
-    notes: [...measures(scene, length), ...schematic(scene, places, outcome, length)],
+    notes: [...measures(scene, length), ...schematic(scene, places, length)],
   };
 }
 
@@ -71,13 +72,8 @@ function measures({ tractor, hitch }: PullScene, length: (meters: number) => str
   return [`Wheelbase ${length(wheelbase)}; center of gravity ${where}${high}.${beyond}`];
 }
 
-function schematic(
-  scene: PullScene,
-  { loadAbove }: PullPlaces,
-  outcome: PullOutcome | undefined,
-  length: (meters: number) => string,
-): string[] {
-  const { tractor, hitch, gap, load } = scene;
+function schematic(scene: PullScene, { loadAbove }: PullPlaces, length: (meters: number) => string): string[] {
+  const { tractor, hitch, gap } = scene;
   const assumed = [
     ...(tractor.height === undefined ? ['the height of the center of gravity'] : []),
     ...(hitch.beyond === undefined ? [`how far the hitch is ${hitch.forward ? 'ahead' : 'behind'}`] : []),
@@ -90,12 +86,9 @@ function schematic(
           `At this angle the chain ends where the ground lies about ${length(Math.abs(loadAbove))} ${loadAbove > 0 ? 'higher' : 'lower'}.`,
         ]
       : [];
-  const outline = load.diameter === undefined ? 'the body of the tractor and the load' : 'the body of the tractor';
   return [
-    `Dashed is only about right: ${outline}${assumed.length === 0 ? '' : `; ${assumed.join('; ')}`}. Arrows show place and direction, their figures the size.`,
-    outcome === undefined
-      ? 'W: weight of the tractor.'
-      : 'W: weight of the tractor. P: pull on the chain. R front, R rear: what the axles carry. R: what the load resists with.',
+    `Dashed is only about right: ${['the body of the tractor and the load', ...assumed].join('; ')}. Arrows show place and direction, their figures the size.`,
+    'W: weight of the tractor. P: pull on the chain. R front, R rear: what the axles carry. R: what holds the load.',
     ...gapIs,
     ...lies,
   ];
