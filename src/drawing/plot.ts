@@ -14,13 +14,13 @@ export interface Plot {
   readonly marks: readonly { readonly at: readonly [number, number]; readonly full: boolean }[];
 }
 
-export interface Axis {
+interface Axis {
   readonly title: string;
   /** What it must show; it ends at the next round number. */
   readonly most: number;
 }
 
-export interface Curve {
+interface Curve {
   readonly name: string;
   readonly line: LineStyle;
   readonly points: readonly (readonly [number, number])[];

@@ -23,7 +23,7 @@ export interface PullOutcome {
   readonly figures: readonly string[];
 }
 
-export interface Reaction {
+interface Reaction {
   readonly text: string;
   readonly isLifted: boolean;
 }

@@ -106,7 +106,7 @@ export function placesOf(scene: PullScene): PullPlaces {
 }
 
 /** As high as its rear axle, which is its loaded radius. */
-export const radiusOf = ({ tractor }: PullScene): number => tractor.rearAxleHeight ?? REAR_RADIUS * tractor.wheelbase;
+const radiusOf = ({ tractor }: PullScene): number => tractor.rearAxleHeight ?? REAR_RADIUS * tractor.wheelbase;
 
 function tractorShapes(scene: PullScene, at: (forward: number, high: number) => Vec3): Shape[] {
   const L = scene.tractor.wheelbase;
@@ -132,7 +132,7 @@ function loadAt({ load, tractor, gap }: PullScene, attachment: Vec3, sign: numbe
   const tall = isLog ? diameter : LOAD_HEIGHT * L - sunk(load, L);
   const length = (isLog ? LOG_LENGTH : LOAD_LENGTH) * L;
   // the chain meets the load between its foot and its top; the ground of the load lies where that makes it lie
-  const above = load.isLifted ? Math.max(high, diameter) : Math.min(Math.max(high, 0.1 * tall), 0.9 * tall);
+  const above = load.isLifted ? Math.max(high, diameter / 2) : Math.min(Math.max(high, 0.1 * tall), 0.9 * tall);
   const foot = plus(attachment, [up, -above]);
   const at = (back: number, height: number): Vec3 => plus(foot, [away, back], [up, height]);
   const shapes = isLog ? logShapes(load, diameter, length, above, at) : machineShapes(load, L, length, at);

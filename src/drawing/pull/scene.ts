@@ -25,7 +25,7 @@ export interface PullScene {
   readonly gap: SceneGap;
 }
 
-export interface SceneTractor {
+interface SceneTractor {
   readonly mass: Quantity;
   readonly wheelbase: number;
   /** Center of gravity ahead of the rear axle. */
@@ -36,7 +36,7 @@ export interface SceneTractor {
   readonly drive: Drive;
 }
 
-export interface SceneHitch {
+interface SceneHitch {
   readonly kind: HitchKind;
   readonly height: number;
   /** Beyond the axle that is nearest to it; absent where the plan does not say. */
@@ -60,7 +60,7 @@ export interface SceneLoad {
   readonly diameter?: number;
 }
 
-export interface SceneGap {
+interface SceneGap {
   readonly is: 'standoff' | 'chain' | 'unknown';
   readonly meters: number;
 }
