@@ -11,7 +11,6 @@ import { sharedUnits } from '../../quantities/shared-units.js';
 import type { UnitSystem } from '../../quantities/units.js';
 import { Working } from '../../working/step.js';
 import { FARTHEST } from '../scene.js';
-import { DEPTHS, LOADS } from './words.js';
 
 /** What of a pull has a measure, in meters and radians: along the ground from the rear axle, and square to the ground. */
 export interface PullScene {
@@ -64,6 +63,17 @@ interface SceneGap {
   readonly is: 'standoff' | 'chain' | 'unknown';
   readonly meters: number;
 }
+
+/** What holds a load, in words by its kind. */
+export const LOADS = {
+  rolling: 'on its wheels',
+  mired: 'mired',
+  overturned: 'overturned',
+  'nosed-in-ditch': 'nosed in a ditch',
+  'soft-ground': 'on soft ground',
+  log: 'a log',
+};
+export const DEPTHS = { wheel: 'mired to the hubs', fender: 'mired to the fenders', cab: 'mired to the cab' };
 
 /** Reads what can be drawn of a pull; `asked` are the units of the drawing, where somebody says. */
 export function readPullScene(plan: PullPlan, asked: UnitSystem | undefined): PullScene {

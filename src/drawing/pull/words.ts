@@ -3,7 +3,7 @@ import { ratedLoadIn } from '../../quantities/rated.js';
 import { sayLength } from '../words.js';
 import type { PullOutcome } from './outcome.js';
 import type { PullPlaces } from './places.js';
-import type { PullScene } from './scene.js';
+import { DEPTHS, LOADS, type PullScene } from './scene.js';
 
 /** Everything a drawing of a pull says in words: the page shows them, and a screen reader reads them. */
 export interface PullWords {
@@ -20,17 +20,6 @@ export interface PullWords {
   /** Of the tractor, as a force. */
   readonly weight: string;
 }
-
-/** What holds a load, by its kind. */
-export const LOADS = {
-  rolling: 'on its wheels',
-  mired: 'mired',
-  overturned: 'overturned',
-  'nosed-in-ditch': 'nosed in a ditch',
-  'soft-ground': 'on soft ground',
-  log: 'a log',
-};
-export const DEPTHS = { wheel: 'mired to the hubs', fender: 'mired to the fenders', cab: 'mired to the cab' };
 
 export function pullWordsOf(scene: PullScene, places: PullPlaces, outcome: PullOutcome | undefined): PullWords {
   const { hitch, load, gap, units, slope } = scene;
