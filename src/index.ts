@@ -47,8 +47,11 @@ export {
   type TradeSize,
 } from './chain/trade-size.js';
 export { drawLift } from './drawing/draw-lift.js';
-export { type DrawingOptions, drawSecurement } from './drawing/draw-securement.js';
+export { drawPull } from './drawing/draw-pull.js';
+export { drawSecurement } from './drawing/draw-securement.js';
+export { drawSnatch, type SnatchPlotOptions } from './drawing/draw-snatch.js';
 export type { DrawnLift } from './drawing/lift-scene.js';
+export type { DrawingOptions } from './drawing/standalone.js';
 export { RiggingError, type RiggingErrorCode, type RiggingIssue } from './errors.js';
 export { type Evaluated, evaluateMany } from './evaluate-many.js';
 export { explain, type SheetFormat } from './explain/explain.js';
@@ -107,7 +110,7 @@ export type { ChainAngle, Hitch, HitchKind } from './pulling/hitch.js';
 export { type HitchStability, hitchStability, type Stance } from './pulling/hitch-stability.js';
 export type { RatedChain } from './pulling/lightest-chain.js';
 export { type GreenWood, type LogMass, type LogMassInput, logMass } from './pulling/log-mass.js';
-export { type PlannedPull, type PullChain, type PullPlan, planPull } from './pulling/plan-pull.js';
+export { type PlannedPull, type PullBridle, type PullChain, type PullPlan, planPull } from './pulling/plan-pull.js';
 export { type PullChainLength, pullChainLength, type Standoff } from './pulling/pull-chain-length.js';
 export {
   type PullResistance,
@@ -120,7 +123,14 @@ export type { LogCondition, LogLoad } from './pulling/resistance/log.js';
 export type { MiredLoad, RecoveredLoad } from './pulling/resistance/recovery.js';
 export type { RollingResistance, RollingSurface } from './pulling/resistance/rolling.js';
 export type { SoftGroundLoad } from './pulling/resistance/soft-ground.js';
-export { type LooseLoad, type ShockTension, type Spring, shockTension, type TakeUp } from './pulling/shock-tension.js';
+export {
+  type LooseLoad,
+  type ShockTension,
+  type ShockTensionInput,
+  type Spring,
+  shockTension,
+  type TakeUp,
+} from './pulling/shock-tension.js';
 export { type TakeUpSpeed, takeUpSpeed } from './pulling/take-up-speed.js';
 export {
   type ConeIndex,

@@ -10,17 +10,23 @@ import * as z from 'zod';
 import {
   articleSchema,
   assemblyRatingRequestSchema,
+  availablePullRequestSchema,
   chainHistorySchema,
   chainMeasurementsSchema,
   chainRatingRequestSchema,
   checkSecurementRequestSchema,
   compareRulesRequestSchema,
   forecastRetirementRequestSchema,
+  hitchStabilityRequestSchema,
   housePolicySchema,
   inspectChainRequestSchema,
   partSchema,
+  planPullRequestSchema,
   planSchema,
   proposeTieDownsRequestSchema,
+  pullChainLengthRequestSchema,
+  pullResistanceRequestSchema,
+  shockTensionRequestSchema,
   solveRestraintRequestSchema,
   tieDownLengthRequestSchema,
   tieDownSchema,
@@ -39,6 +45,7 @@ const BEYOND = {
   dates: 'A date is a day of the calendar.',
   parts: 'Every id of a list of parts is used once.',
   plan: 'Every id of an article, accessory or tie-down is used once, and a tie-down holds an article or accessory of the plan.',
+  pull: 'A tractor has frontAxleMass or centerOfGravityAhead, a hitch the distance from its own axle, an engine with power a speed and one share of it.',
 };
 
 const FILES: Readonly<Record<string, readonly [schema: z.ZodType, title: string, beyond: readonly string[]]>> = {
@@ -81,6 +88,12 @@ const FILES: Readonly<Record<string, readonly [schema: z.ZodType, title: string,
     [BEYOND.numbers, BEYOND.readings, BEYOND.dates],
   ],
   'house-policy': [housePolicySchema, "An owner's policy", []],
+  'plan-pull': [planPullRequestSchema, 'A request for planPull', [BEYOND.numbers, BEYOND.parts, BEYOND.pull]],
+  'available-pull': [availablePullRequestSchema, 'A request for availablePull', [BEYOND.numbers, BEYOND.pull]],
+  'pull-resistance': [pullResistanceRequestSchema, 'A request for pullResistance', [BEYOND.numbers]],
+  'hitch-stability': [hitchStabilityRequestSchema, 'A request for hitchStability', [BEYOND.numbers, BEYOND.pull]],
+  'shock-tension': [shockTensionRequestSchema, 'A request for shockTension', [BEYOND.numbers]],
+  'pull-chain-length': [pullChainLengthRequestSchema, 'A request for pullChainLength', [BEYOND.numbers]],
 };
 
 /** Schemas that get a name of their own in `$defs`. A registry made here keeps zod's global one as it was. */

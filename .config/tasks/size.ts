@@ -45,12 +45,12 @@ const BUDGETS: readonly Budget[] = [
   { target: 15, names: ['proposeTieDowns'] },
   { target: 8, names: ['tieDownLength'] },
   { target: 8, names: ['chainStiffness'] },
-  { target: 8, limit: 11.7, names: ['availablePull'] },
-  { target: 8, limit: 8.2, names: ['pullResistance'] },
+  { target: 8, limit: 11.9, names: ['availablePull'] },
+  { target: 8, limit: 8.3, names: ['pullResistance'] },
   { target: 8, names: ['tireTraction'] },
   { target: 8, names: ['logMass'] },
-  { target: 8, limit: 9.3, names: ['hitchStability'] },
-  { target: 15, limit: 30.5, names: ['planPull'] },
+  { target: 8, limit: 9.4, names: ['hitchStability'] },
+  { target: 15, limit: 32.3, names: ['planPull'] },
   { target: 8, names: ['shockTension'] },
   { target: 8, names: ['takeUpSpeed'] },
   { target: 8, names: ['pullChainLength'] },
@@ -68,7 +68,9 @@ const BUDGETS: readonly Budget[] = [
   { target: 8, limit: 12, names: ['inspectChain', 'euEn12195_3_2001_criteria'] },
   { target: 15, limit: 15.5, names: ['forecastRetirement', 'usAsmeB30_9_2010', 'usAsmeB30_9_2010_intervals'] },
   { target: 15, names: ['drawSecurement'] },
-  { target: 90, limit: 154.5, names: ['*'] },
+  { target: 90, limit: 164.6, names: ['*'] },
+  { target: 15, limit: 15.1, names: ['drawPull'] },
+  { target: 15, names: ['drawSnatch'] },
 ];
 
 async function bundle(names: readonly string[], from: string) {

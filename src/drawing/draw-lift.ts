@@ -2,12 +2,12 @@ import { checkObject } from '../input-checks.js';
 import type { LiftCheck } from '../lifting/check-lift.js';
 import type { SlingTensions } from '../lifting/sling-tensions.js';
 import type { Vec3 } from '../statics/vector.js';
-import type { DrawingOptions } from './draw-securement.js';
 import { type DrawnLift, type LiftScene, type LiftSceneLeg, readLift } from './lift-scene.js';
 import { PAGE, type Piece, paragraph, ROW, stack } from './paper.js';
+import { drawScaleBar } from './scale-bar.js';
 import { boxOf } from './scene.js';
-import { checkName, standalone } from './standalone.js';
-import { element, lineOf, pointList, rounded, textLine } from './svg.js';
+import { type DrawingOptions, readOptions, standalone } from './standalone.js';
+import { element, pointList } from './svg.js';
 import {
   centerOfGravitySign,
   endSign,
@@ -18,7 +18,7 @@ import {
   strokeOf,
   styleOfShare,
 } from './symbols.js';
-import { type Frame, frameOf, heightOf, project, scaleBar, type View, type ViewName } from './view.js';
+import { type Frame, frameOf, heightOf, project, type View, type ViewName } from './view.js';
 import { drawLabels, type LabelBand, placeBand } from './view-labels.js';
 
 /**
@@ -54,18 +54,11 @@ export function drawLift(
   options: DrawingOptions = {},
 ): string {
   checkObject(lift, '', 'a lift { load, legs }');
-  const { units, id } = options ?? {};
-  checkName(id);
+  const { units, id } = readOptions(options);
   const scene = readLift(lift, result, units);
   const rows = scene.legs.map(({ name, says }) => `${name}: ${says}`);
-  const description = lineOf([VIEWS, ...rows.map((row) => `${row}.`), ...scene.notes].join(' '), 3000);
-  return standalone(
-    id ?? 'lift',
-    id === undefined,
-    lineOf(`Lift: ${scene.heading}`, 300),
-    description,
-    drawPage(scene, rows),
-  );
+  const description = [VIEWS, ...rows.map((row) => `${row}.`), ...scene.notes].join(' ');
+  return standalone('lift', { title: `Lift: ${scene.heading}`, description, page: drawPage(scene, rows), id });
 }
 
 /** From the edge of the page to the views: room for signs. */
@@ -94,7 +87,13 @@ function drawPage(scene: LiftScene, rows: readonly string[]): Piece {
     (top) => paragraph(heading, top, true),
     (top) => drawView('left', scene, frame, NO_LABELS, below, top + 10),
     (top) => drawView('above', scene, frame, above, under, top + 12),
-    (top) => drawScaleBar(frame.scale, scene, top + 10),
+    (top) =>
+      drawScaleBar(
+        frame.scale,
+        scene.units,
+        hook === undefined ? 'both views' : 'both views; ring: hook; dash and dot: plumb',
+        top + 10,
+      ),
     ...rows.map(
       (row, index) => (top: number) =>
         drawRow(numbered ? `(${index + 1}) ${row}` : row, styleOf(legs[index]!), top + 2),
@@ -167,16 +166,6 @@ function hullOf(points: readonly Spot[]): Spot[] {
     return chain.slice(0, -1);
   };
   return [...half(sorted), ...half(sorted.reverse())];
-}
-
-function drawScaleBar(scale: number, { units, hook }: LiftScene, top: number): Piece {
-  const { text, length } = scaleBar(scale, units);
-  const x = PAGE.margin + 6;
-  const y = top + 5;
-  const d = `M${x} ${rounded(y - 4)}v8m0 -4h${rounded(length)}m0 -4v8`;
-  const bar = element('path', { 'data-scale': text, d, fill: 'none', stroke: INK, 'stroke-width': 1.5 });
-  const signs = hook === undefined ? '' : '; ring: hook; dash and dot: plumb';
-  return { markup: bar + textLine(x + length + 6, y + 4, `${text}${signs}`), bottom: top + ROW };
 }
 
 /** One leg in words, behind a piece of its line. */

@@ -1,22 +1,22 @@
 import { drawView } from './draw-view.js';
+import { lineRow } from './line-row.js';
 import type { Outcome } from './outcome.js';
 import { PAGE, type Piece, paragraph, ROW, stack } from './paper.js';
+import { drawScaleBar } from './scale-bar.js';
 import { boxOf, type Scene } from './scene.js';
-import { element, rounded, textLine, textWidth } from './svg.js';
+import { textLine, textWidth } from './svg.js';
 import {
   centerOfGravitySign,
   contactSign,
   endSign,
   frontSign,
-  INK,
   type LineStyle,
   PLAIN_LINE,
   type Spot,
-  strokeOf,
   styleOfShare,
   UNKNOWN_LINE,
 } from './symbols.js';
-import { frameOf, scaleBar } from './view.js';
+import { frameOf } from './view.js';
 import { labelBands } from './view-labels.js';
 import type { Words } from './words.js';
 
@@ -36,11 +36,11 @@ export function drawPage(scene: Scene, outcome: Outcome | undefined, words: Word
     ...words.because.map((text) => (top: number) => paragraph(text, top)),
     (top) => drawView('above', content, above, top + 8),
     (top) => drawView('left', content, left, top + 10),
-    (top) => drawScaleBar(frame.scale, scene, top + 12),
+    (top) => drawScaleBar(frame.scale, scene.units, 'both views', top + 12),
     (top) => drawSigns(scene, top + 8),
     ...words.tieDowns.map(({ row, numberedRow }, index) => (top: number) => {
       const isDrawn = (scene.tieDowns[index]?.path.length ?? 0) > 0;
-      return drawRow(numbered ? numberedRow : row, isDrawn ? lines[index] : undefined, top + 2);
+      return lineRow(numbered ? numberedRow : row, isDrawn ? lines[index] : undefined, top + 2);
     }),
     ...words.notes.map((text) => (top: number) => paragraph(text, top + 2)),
   ]);
@@ -65,22 +65,6 @@ function lineOfTieDown(id: string, outcome: Outcome | undefined): LineStyle {
   const found = outcome.tieDowns.get(id);
   if (found?.share !== undefined) return styleOfShare(found.share);
   return found?.known === true && outcome.push === undefined ? PLAIN_LINE : UNKNOWN_LINE;
-}
-
-function drawScaleBar(scale: number, { units }: Scene, top: number): Piece {
-  const { text, length } = scaleBar(scale, units);
-  const x = PAGE.margin + 6;
-  const y = top + 5;
-  const bar = {
-    d: `M${x} ${rounded(y - 4)}v8m0 -4h${rounded(length)}m0 -4v8`,
-    fill: 'none',
-    stroke: INK,
-    'stroke-width': 1.5,
-  };
-  return {
-    markup: element('path', { 'data-scale': text, ...bar }) + textLine(x + length + 6, y + 4, `${text}, both views`),
-    bottom: top + ROW,
-  };
 }
 
 /** What the signs mean: those that stand in this drawing. */
@@ -109,12 +93,3 @@ function drawSigns({ deck, articles, tieDowns }: Scene, top: number): Piece {
 
 const anchorSign = (spot: Spot) => endSign(spot, true);
 const attachmentSign = (spot: Spot) => endSign(spot, false);
-
-/** One tie-down in words, behind a piece of its line. */
-function drawRow(text: string, line: LineStyle | undefined, top: number): Piece {
-  const { margin } = PAGE;
-  const y = top + ROW / 2;
-  const sample = line && element('line', { x1: margin, y1: y, x2: margin + 28, y2: y, ...strokeOf(line) });
-  const { markup, bottom } = paragraph(text, top, false, margin + 36);
-  return { markup: (sample ?? '') + markup, bottom };
-}

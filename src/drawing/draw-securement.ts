@@ -1,6 +1,5 @@
 import { within } from '../errors.js';
 import { checkObject, checkOneOf } from '../input-checks.js';
-import type { UnitSystem } from '../quantities/units.js';
 import type { SecurementCheck } from '../securement/check-securement.js';
 import type { Plan } from '../securement/plan.js';
 import type { Restraint } from '../securement/restraint/answer.js';
@@ -9,17 +8,8 @@ import { type Outcome, VERDICTS } from './outcome.js';
 import { outcomeOfCheck } from './outcome-of-check.js';
 import { outcomeOfRestraint } from './outcome-of-restraint.js';
 import { readScene, type Scene } from './scene.js';
-import { checkName, standalone } from './standalone.js';
-import { lineOf } from './svg.js';
+import { type DrawingOptions, readOptions, standalone } from './standalone.js';
 import { describe, wordsOf } from './words.js';
-
-/** How a drawing is made. */
-export interface DrawingOptions {
-  /** The system of the scale bar; omitted: the one that the points of the plan share. */
-  readonly units?: UnitSystem;
-  /** The start of the ids in the drawing; omitted: made from its content. Give one to draw the same twice on one page. */
-  readonly id?: string;
-}
 
 /**
  * A plan as a drawing: from above and from the left, to one scale, with the deck, the outline of each article, its
@@ -72,19 +62,16 @@ export function drawSecurement(
   options: DrawingOptions = {},
 ): string {
   checkObject(plan, '', 'a plan { articles, tieDowns }');
-  const { units, id } = options ?? {};
-  checkName(id);
+  const { units, id } = readOptions(options);
   const scene = readScene(plan, units);
   const outcome = result === undefined || result === null ? undefined : readOutcome(result, scene);
   const words = wordsOf(scene, outcome);
-  const title = lineOf(`Securement plan: ${words.heading}`, 300);
-  return standalone(
-    id ?? 'securement',
-    id === undefined,
-    title,
-    lineOf(describe(words), 3000),
-    drawPage(scene, outcome, words),
-  );
+  return standalone('securement', {
+    title: `Securement plan: ${words.heading}`,
+    description: describe(words),
+    page: drawPage(scene, outcome, words),
+    id,
+  });
 }
 
 function readOutcome(result: Restraint | SecurementCheck, scene: Scene): Outcome {

@@ -1,18 +1,15 @@
-import { fail } from '../errors.js';
 import { formatQuantity } from '../quantities/format.js';
 import { readAny } from '../quantities/read.js';
 import type { SecurementCheck } from '../securement/check-securement.js';
 import type { CountedTieDown } from '../securement/rule-set.js';
-import type { Check } from '../working/check.js';
 import {
   checkKnown,
-  isNumber,
+  decisiveOf,
   itemsAt,
   listAt,
-  missingWords,
   type Outcome,
   type PlanIds,
-  percent,
+  reasonsOf,
   type TieDownOutcome,
   textOf,
 } from './outcome.js';
@@ -24,10 +21,7 @@ export function outcomeOfCheck(result: SecurementCheck, ids: PlanIds): Outcome {
   itemsAt(result.articles, 'articles', ({ id }) => checkKnown(id, ids.articles, 'id'));
   const tieDowns = new Map(itemsAt(result.tieDowns, 'tieDowns', (each) => ratingOf(each, ids)));
   const checks = itemsAt(result.checks, 'checks', (check) => check);
-  const decisive = checks.find(({ id }) => id === governing);
-  if (governing !== null && decisive === undefined) {
-    fail('MISSING_FIELD', 'checks', 'the check that governs', governing, 'Give the whole result.');
-  }
+  const decisive = decisiveOf(checks, governing);
   const rules = lineOf(textOf(result.rules), MOST_OF_ID);
   const words = {
     pass: `Meets ${rules}`,
@@ -44,15 +38,4 @@ function ratingOf({ id, rating, weakest }: CountedTieDown, ids: PlanIds): [strin
   const rated = rating === null ? 'rating not known' : `rated ${lineOf(formatQuantity(readAny(rating, 'rating')), 30)}`;
   const weak = parts.length === 0 ? '' : `, weakest part: ${lineOf(parts.join(', '), 200)}`;
   return [id, { known: rating !== null, words: `${rated}${weak}` }];
-}
-
-function reasonsOf(check: Check): string[] {
-  const share =
-    'utilization' in check && isNumber(check.utilization) ? `, utilization ${percent(check.utilization)}` : '';
-  const about = lineOf(`${textOf(check.title)}: ${textOf(check.subject)} (${textOf(check.clause)})`, 200);
-  return [
-    `Decides: ${about}${share}.`,
-    ...('because' in check ? missingWords(check.verdict === 'pass' ? [] : [check.because]) : []),
-    ...('missing' in check ? missingWords(listAt(check.missing, 'checks.missing')) : []),
-  ];
 }

@@ -1,7 +1,7 @@
 import { describe, fail, mapAt } from '../errors.js';
 import { checkObject } from '../input-checks.js';
 import type { Direction } from '../securement/restraint/answer.js';
-import type { Verdict } from '../working/check.js';
+import type { Check, Verdict } from '../working/check.js';
 import type { Note } from '../working/note.js';
 import { lineOf } from './svg.js';
 
@@ -79,4 +79,23 @@ export function percent(share: number): string {
   const whole = Math.round(share * 100);
   if (share > 0 && whole === 0) return 'under 1 %';
   return `${share < 1 ? Math.min(whole, 99) : share > 1 ? Math.max(whole, 101) : 100} %`;
+}
+
+/** The check that decides; none where nothing does. */
+export function decisiveOf(checks: readonly Check[], governing: string | null): Check | undefined {
+  const decisive = checks.find(({ id }) => id === governing);
+  if (governing === null || decisive !== undefined) return decisive;
+  return fail('MISSING_FIELD', 'checks', 'the check that governs', governing, 'Give the whole result.');
+}
+
+/** The check that decides, in sentences. */
+export function reasonsOf(check: Check): string[] {
+  const share =
+    'utilization' in check && isNumber(check.utilization) ? `, utilization ${percent(check.utilization)}` : '';
+  const about = lineOf(`${textOf(check.title)}: ${textOf(check.subject)} (${textOf(check.clause)})`, 200);
+  return [
+    `Decides: ${about}${share}.`,
+    ...('because' in check ? missingWords(check.verdict === 'pass' ? [] : [check.because]) : []),
+    ...('missing' in check ? missingWords(listAt(check.missing, 'checks.missing')) : []),
+  ];
 }

@@ -71,4 +71,4 @@ export function drawPush(view: View, push: Push | undefined, scene: Scene): stri
   return arrow([start, y], way, LENGTH) + textOnPaper(within(least, (start + tip) / 2, most), y - LABEL_ABOVE, label);
 }
 
-const within = (least: number, value: number, most: number): number => Math.max(least, Math.min(most, value));
+export const within = (least: number, value: number, most: number): number => Math.max(least, Math.min(most, value));

@@ -43,7 +43,7 @@ export interface SceneTieDown {
 }
 
 /** Farther out than any vehicle is long, a point is a slip of the unit. */
-const FARTHEST = 1000;
+export const FARTHEST = 1000;
 
 /** Reads what can be drawn of a plan; nothing at all is an error. */
 export function readScene(plan: Plan, asked: UnitSystem | undefined): Scene {

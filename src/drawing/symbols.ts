@@ -57,7 +57,7 @@ export function endSign([x, y]: Spot, onVehicle: boolean): string {
   return element('circle', { cx: x, cy: y, r: 2.75, fill: onVehicle ? INK : PAPER, stroke: INK });
 }
 
-/** An arrow with a broad head; `way` is a unit step along one axis of the picture. */
+/** An arrow with a broad head; `way` is a unit step in the picture. */
 export function arrow([x, y]: Spot, [dx, dy]: Spot, length: number): string {
   const head = 11;
   const tip: Spot = [x + dx * length, y + dy * length];

@@ -77,10 +77,11 @@ function deckNotes({ deck, units }: Scene): string[] {
 }
 
 /** To a tenth of an inch, or to a centimeter. */
-function sayLength(meters: number, units: UnitSystem): string {
+export function sayLength(meters: number, units: UnitSystem): string {
   if (units === 'si') return `${formatNumber(Math.round(meters * 100) / 100)} m`;
   const tenths = Math.round((meters / METERS_PER_INCH) * 10);
   const [feet, inches] = [Math.floor(tenths / 120), (tenths % 120) / 10];
+  if (feet === 0) return `${formatNumber(inches)} in`;
   return `${feet} ft${inches === 0 ? '' : ` ${formatNumber(inches)} in`}`;
 }
 

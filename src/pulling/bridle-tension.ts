@@ -84,7 +84,8 @@ export function bridleTension(input: {
   return makeResult('bridleTension', answer, input, working);
 }
 
-function readAngles(angles: BridleAngles): { readonly a: number; readonly b: number; readonly equal: boolean } {
+/** Reads the angles in radians; errors name their own fields. */
+export function readAngles(angles: BridleAngles): { readonly a: number; readonly b: number; readonly equal: boolean } {
   checkObject(angles, '', '{ included } or { fromPullLine: [a, b] }');
   const { included, fromPullLine } = angles as { readonly [name: string]: unknown };
   if (included !== undefined && fromPullLine !== undefined) {

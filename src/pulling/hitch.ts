@@ -56,6 +56,11 @@ export interface ReadHitch extends Omit<PullOnTractor, 'force' | 'sideways'> {
   readonly given: readonly (QuantityLike | undefined)[];
 }
 
+/** A tractor that pulls on its front end does so in reverse. */
+export function pullsInReverse(hitch: Hitch | undefined): boolean {
+  return hitch?.kind === 'front-hitch' || (hitch?.kind === 'attachment' && hitch.aheadOfFrontAxle !== undefined);
+}
+
 /** How a tractor is pulled on. */
 interface HitchInput {
   readonly hitch: Hitch;
@@ -75,7 +80,7 @@ export function readHitch(
   checkOneOf(kind, HITCH_KINDS, 'hitch.kind');
   checkFlag(subframeTiedToFrame, 'hitch.subframeTiedToFrame');
   const height = readPositive(hitch.height, 'length', 'hitch.height');
-  const forward = kind === 'front-hitch' || (kind === 'attachment' && aheadOfFrontAxle !== undefined);
+  const forward = pullsInReverse(hitch);
   const [mine, other] = forward
     ? (['aheadOfFrontAxle', 'behindAxle'] as const)
     : (['behindAxle', 'aheadOfFrontAxle'] as const);

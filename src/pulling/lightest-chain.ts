@@ -15,7 +15,7 @@ export interface RatedChain {
 }
 
 /**
- * The lightest chain of a table with a limit of at least so much; of two as light, the stronger. A chain whose links no
+ * The lightest chain of a table with a limit of at least so much that `suits`; of two as light, the stronger. A chain whose links no
  * table describes is left out: what it weighs is not known.
  */
 export function lightestChain(
@@ -23,6 +23,7 @@ export function lightestChain(
   required: QuantityLike,
   length: QuantityLike<'ft' | 'm'>,
   units: UnitSystem,
+  suits: (chain: RatedChain) => boolean = () => true,
 ): RatedChain | null {
   const unit = units === 'us' ? 'lb' : 'kg';
   let best: RatedChain | null = null;
@@ -33,7 +34,7 @@ export function lightestChain(
       const mass = massOf(size, Number(grade), length, units);
       if (mass === undefined) continue;
       const found = { size, grade: Number(grade), workingLoadLimit: ratedLoadIn(limit, unit), mass };
-      if (best === null || isBetter(found, best)) best = found;
+      if ((best === null || isBetter(found, best)) && suits(found)) best = found;
     }
   }
   return best;

@@ -4,10 +4,10 @@ import { newLog, noteAssumptions, showSeries } from '../assembly/show-parts.js';
 import { chainMass } from '../chain/chain-mass.js';
 import { checkRatings } from '../chain/chain-rating.js';
 import type { ChainGrade, TradeSize } from '../chain/trade-size.js';
-import { within } from '../errors.js';
+import { fail, RiggingError, within } from '../errors.js';
 import { checkObject } from '../input-checks.js';
 import { inUnit } from '../quantities/convert.js';
-import { compareExact, ratioOf } from '../quantities/exact.js';
+import { compareExact } from '../quantities/exact.js';
 import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/quantity.js';
 import { ratedLoadIn, STANDARD_GRAVITY } from '../quantities/rated.js';
 import { readOptional, readPositive } from '../quantities/read.js';
@@ -15,28 +15,28 @@ import { massUnitOf, readSystem } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
 import type { RatingTable } from '../tables/rating-table.js';
 import { FOLLOW_THE_MARK, STAND_CLEAR } from '../working/cautions.js';
-import {
-  type Check,
-  type CheckSubject,
-  failedCheck,
-  governingCheck,
-  notApplicableCheck,
-  overallVerdict,
-  ratioCheck,
-  undeterminedCheck,
-  type Verdict,
-} from '../working/check.js';
-import { note } from '../working/note.js';
+import { type Check, governingCheck, overallVerdict, type Verdict } from '../working/check.js';
+import { type Note, note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
 import { type AvailablePull, type AvailablePullInput, availablePull } from './available-pull.js';
-import { type BridleAngles, type BridleTension, bridleTension } from './bridle-tension.js';
+import { type BridleAngles, type BridleTension, bridleTension, readAngles } from './bridle-tension.js';
+import { pullsInReverse } from './hitch.js';
 import { type HitchStability, hitchStability } from './hitch-stability.js';
 import { lightestChain, type RatedChain } from './lightest-chain.js';
-import { type PullChainLength, pullChainLength, type Standoff } from './pull-chain-length.js';
+import {
+  lengthCheck,
+  stabilityChecks,
+  strengthCheck,
+  takeUpChecks,
+  takeUpUnknown,
+  tractionCheck,
+} from './plan-checks.js';
+import { dangerZone, type PullChainLength, pullChainLength, type Standoff } from './pull-chain-length.js';
 import { type PullResistance, type PullResistanceInput, pullResistance } from './pull-resistance.js';
 import { type ShockTension, shockTension, type TakeUp } from './shock-tension.js';
 import { TAKE_UP_AT_A_CRAWL } from './take-up-speed.js';
+import { readAngle } from './tractor.js';
 import type { ChainEnd } from './wrap-length.js';
 
 type Without<Input, Key extends PropertyKey> = Input extends unknown ? Omit<Input, Key> : never;
@@ -44,24 +44,35 @@ type Without<Input, Key extends PropertyKey> = Input extends unknown ? Omit<Inpu
 /** The chain itself: what its links are like, and how long it is if it is there already. */
 export interface PullChain {
   readonly pitch: QuantityInput<'length'>;
-  /** Left out, that of the first chain of the rigging, or of the recommended chain, by its size and grade. */
+  /** Left out, that of the thickest chain of the rigging, by its size and grade. */
   readonly wireDiameter?: QuantityInput<'length'>;
   /** Left out, the length that is needed. */
   readonly length?: QuantityInput<'length'>;
 }
 
-export interface PullPlan extends Without<AvailablePullInput, 'units' | 'working'> {
-  /** What holds the load, and what it weighs: see {@link pullResistance}. */
+/** Two legs at the load that meet in the chain. */
+export interface PullBridle {
+  readonly angles: BridleAngles;
+  /** Every part in line of one leg; both are alike. */
+  readonly parts?: readonly Part[];
+}
+
+export interface PullPlan extends Without<AvailablePullInput, 'units' | 'working' | 'weightOnHitch'> {
+  /** What holds the load, and what it weighs: see {@link pullResistance}. Its slope is that of the plan unless it has its own. */
   readonly load: Without<PullResistanceInput, 'units' | 'working'>;
+  /** Of the ground in the way it pulls, uphill positive; left out, level. */
+  readonly slope?: QuantityInput<'angle'>;
   readonly ratings: RatingTable;
-  /** Every part in line from the hitch to the load; left out, a chain is recommended and the verdict stays open. */
+  /** Every part in line from the hitch to the load, with the points at both ends as anchors `at: 'vehicle'` (the tractor) and `at: 'cargo'` (the load). */
   readonly rigging?: readonly Part[];
+  /** With a tackle: every part in line between it and the load. */
+  readonly atLoad?: readonly Part[];
   readonly chain: PullChain;
   readonly ends: readonly ChainEnd[];
   readonly standoff?: Standoff;
   readonly dangerMargin?: number;
-  /** Two legs at the load; left out, one chain runs straight to it. */
-  readonly bridle?: BridleAngles;
+  /** Left out, one chain runs straight to the load. */
+  readonly bridle?: PullBridle;
   readonly takeUp: TakeUp;
   /** Of the weakest part, as a multiple of its working load limit; a chain past it is scrap. */
   readonly proofFactor?: number;
@@ -81,24 +92,33 @@ export interface PlannedPull extends ResultBase<'planPull'> {
   /** Id of the check that decides. */
   readonly governing: string | null;
   readonly checks: readonly Check[];
-  /** On the chain, the smaller of what is needed and what the tractor can give at best; null where nothing pulls. */
+  /** On the chain at the tractor, the smaller of what is needed and the most that the tractor may give; null where nothing pulls. */
   readonly pull: Force | null;
-  /** The working load limit that every part from hitch to load needs. */
+  /** The working load limit that every part from the hitch on needs. */
   readonly requiredLimit: Rated | null;
+  /** With a tackle: what every part between it and the load needs. */
+  readonly requiredAtLoad?: Rated | null;
   /** With a bridle: what each of its legs needs, in the order of the angles. */
   readonly requiredOfLegs?: readonly Rated[];
-  /** The lightest chain of the table that will do, and what the length that is needed weighs; null where none does. */
+  /**
+   * The lightest chain of the table that will do, its peak included where slack is taken up, and what the length that is
+   * needed weighs; null where none does.
+   */
   readonly recommended: RatedChain | null;
   /** Of the rigging; null while a part is not rated. */
   readonly riggingLimit?: Rated | null;
   readonly weakest?: readonly string[];
   readonly length: Quantity<'ft' | 'm'>;
   readonly links: number;
+  /** Of the chain that is needed, or of the one that is there where it is longer. */
   readonly dangerRadius: Quantity<'ft' | 'm'>;
-  /** At the moment the chain comes tight, with the same thrust; null where the thrust at once is too much. */
+  /**
+   * At the moment the chain comes tight, with all the thrust that the tractor may have; null where the thrust at once is
+   * too much.
+   */
   readonly greatestTakeUpSpeed?: Quantity<'mph' | 'm/s'> | null;
-  /** The slack over which the tractor reaches that speed with all its pull. */
-  readonly permittedSlack?: Quantity<'ft' | 'm'>;
+  /** The slack over which the tractor may reach that speed; only where the height of its center of gravity is known. */
+  readonly permittedSlack?: Quantity<'in' | 'mm'>;
   readonly available: AvailablePull;
   readonly resistance: PullResistance;
   readonly stability: HitchStability;
@@ -111,22 +131,33 @@ export interface PlannedPull extends ResultBase<'planPull'> {
  * A whole pull: whether the tractor can, whether it stays on its wheels, whether every part from hitch to load is strong
  * enough, how long a chain it takes, and what slack does.
  *
- * The chain sees P = min(needed, available at best): a load that gives way ends the pull, and so do wheels that slip.
- * Every part needs WLL ≥ P / g. The lightest chain of the table that has it is recommended: more chain is more to carry.
- * Taken up with a jerk the peak counts, and a load that is stuck fast counts as anchored. The slack that keeps the peak
- * within the limit is s = v² / (2 · a), with the greatest take-up speed v and a = P_available / m.
+ * The chain sees P = min(needed, most): a load that gives way ends the pull, and so do wheels that slip, on the best ground
+ * of the range and without the limit of the engine's power, which does not hold a pull at a standstill. Every part needs
+ * WLL ≥ P / g; parts beyond a tackle the whole resistance, legs of a bridle their share. The lightest chain of the table
+ * that has it is recommended: more chain is more to carry. Taken up with a jerk the peak counts, for the chain and for the
+ * axle that it lifts, and a load that is stuck fast counts as anchored. The slack that keeps the peak within the limit is
+ * s = v² / (2 · a), with the greatest take-up speed v; a = P_z / m, where P_z is what the tractor could pull at the height
+ * of its own center of gravity, for there its inertia holds it back.
  *
- * @param input.tractor with `hitch`, `traction`, `rolling`, `engine`, `chainAngle` and `slope` as in {@link availablePull}
- * @param input.load what holds the load, as in {@link pullResistance}, its own `slope` included
+ * @param input.tractor with `hitch`, `traction`, `rolling`, `engine` and `chainAngle` as in {@link availablePull}; what a
+ * held-up log leans on the hitch is counted
+ * @param input.load what holds the load, as in {@link pullResistance}
+ * @param input.slope of the ground in the way it pulls, uphill positive, for tractor and load; a load with a `slope` of its own
+ * asks for this one too
  * @param input.ratings the rating table, such as {@link us49cfr393_108_2024}
- * @param input.rigging every part in line from hitch to load, as in {@link assemblyRating}; omitted: the verdict stays open
+ * @param input.rigging every part in line from hitch to load, as in {@link assemblyRating}, with the drawbar as an anchor
+ * `at: 'vehicle'` and, where the chain is not wrapped round the load, its point as one `at: 'cargo'`; omitted: the verdict
+ * stays open
+ * @param input.atLoad with a tackle, every part between it and the load
  * @param input.chain `{ pitch }`, with `length` where it is there already
  * @param input.ends with `standoff` and `dangerMargin` as in {@link pullChainLength}
- * @param input.takeUp as in {@link shockTension}: `'slow'`, `{ speed }`, or `{ slack }` taken up with all the tractor's pull
- * @param input.bridle two legs at the load, as in {@link bridleTension}
+ * @param input.takeUp as in {@link shockTension}: `'slow'`, `{ speed }`, or `{ slack }` taken up with all the tractor's thrust
+ * @param input.bridle `{ angles, parts }`: two legs at the load, as in {@link bridleTension}
+ * @param input.steeringReserve share of the tractor's weight that the front axle keeps, such as 0.2; omitted: the verdict stays open
  * @param input.proofFactor proof load over working load limit of the weakest part
  * @param input.units `'us'` or `'si'`; omitted: the table's own
- * @throws RiggingError those of the functions named above, each with the field they name
+ * @throws RiggingError those of the functions named above, each with the field they name; `MISSING_FIELD` for the slope or the
+ * chain angle of the tractor where the load has one, and for the height of the center of gravity where slack is taken up
  * @validity a slow, steady pull in line on ground alike under all wheels, or one snatch; no winch, no swinging load
  * @source as the functions named above; that a light chain which surely does is the right one: common practice
  * @example
@@ -137,81 +168,121 @@ export interface PlannedPull extends ResultBase<'planPull'> {
  *   traction: { coefficient: 0.55, kind: 'net' },
  *   rolling: { coefficient: 0.05 },
  *   load: { kind: 'rolling', mass: '4000 lb', rolling: { coefficient: 0.15 } },
- *   rigging: [{ id: 'chain', kind: 'chain', size: '1/4', grade: 70 }],
+ *   rigging: [
+ *     { id: 'drawbar', kind: 'anchor', at: 'vehicle', markedWll: '4000 lb' },
+ *     { id: 'chain', kind: 'chain', size: '1/4', grade: 70 },
+ *     { id: 'tow hook', kind: 'anchor', at: 'cargo', markedWll: '5000 lb' },
+ *   ],
  *   chain: { pitch: '0.88 in', length: '20 ft' },
  *   ends: [{ at: 'hook' }, { at: 'hook' }],
  *   standoff: '18 ft',
+ *   steeringReserve: 0.2,
  *   takeUp: 'slow',
  * }).verdict
  * // => 'pass'
  */
 export function planPull(input: PullPlan): PlannedPull {
-  checkObject(input, '', '{ tractor, hitch, traction, load, ratings, chain, ends, takeUp }');
-  const { tractor, hitch, chainAngle, slope, ratings, rigging } = input;
+  checkObject(input, '', '{ ratings, tractor, hitch, traction, load, chain, ends, takeUp }');
+  const { ratings, rigging } = input;
   checkRatings(ratings);
   const units = readSystem(input.units, ratings.units);
   const working = new Working(input.working !== false);
   const options = { units, working: working.shown };
   checkObject(input.load, 'load', '{ kind, mass }');
   checkObject(input.chain, 'chain', '{ pitch }');
+  if (input.takeUp !== 'slow') checkObject(input.takeUp, 'takeUp', "'slow', { speed } or { slack }");
+  const { bridle: told } = input;
+  if (told !== undefined) {
+    checkObject(told, 'bridle', '{ angles, parts }');
+    within('bridle.angles', () => readAngles(told.angles));
+  }
   const owned = readOptional(input.chain.length, 'length', 'chain.length');
-
-  const available = availablePull({ ...onTractor(input), ...options });
-  const resistance = within('load', () => pullResistance({ ...input.load, ...options } as PullResistanceInput));
-  const needed = resistance.fallLine ?? resistance.pull;
-  const most = available.atBest?.pull ?? available.pull;
-  const pull = needed === null || most === null ? null : needed.value < most.value ? needed : most;
-  const stability = hitchStability({
-    tractor,
-    hitch,
-    ...(pull !== null && pull.value > 0 && { pull }),
-    ...defined({
-      slope,
-      chainAngle,
-      steeringReserve: input.steeringReserve,
-      friction: input.friction,
-      rearAxleHeight: input.rearAxleHeight,
-    }),
-    ...options,
-  });
-
   const unit = massUnitOf(units);
-  const requiredLimit = pull === null ? null : ratedLoadIn(pull, unit);
-  const parts = rigging === undefined ? undefined : rateRigging(ratings, rigging, units, working);
-  const chainLength = lengthOf(input, rigging, options);
+
+  const resistance = resistanceOf(input, options);
+  const onTractor = tractorOf(input, resistance);
+  const available = availablePull({ ...onTractor, ...options });
+  const { thrust, acceleration } = mostThrust(input, onTractor, available, options);
+  const needed = resistance.fallLine === undefined ? resistance.pull : resistance.fallLine;
+  const pull = needed === null || thrust === null || needed.value === 0 ? null : smaller(needed, thrust);
+  const atLoad = input.load.tackle === undefined ? pull : pull && resistance.pull;
+  const stability = stabilityOf(input, onTractor, pull, options);
+
+  const rate = (parts: readonly Part[] | undefined, name: string): SeriesRating | undefined =>
+    parts && rateParts(ratings, parts, name, units, working);
+  const [line, beyond, leg] = [
+    rate(rigging, 'rigging'),
+    rate(input.atLoad, 'atLoad'),
+    within('bridle', () => rate(input.bridle?.parts, 'parts')),
+  ];
+  const chainLength = lengthOf(input, options);
+  const bridle = input.bridle && atLoad ? tensionOf(input.bridle.angles, atLoad, options) : undefined;
+  const requiredLimit = pull && ratedLoadIn(pull, unit);
+  const requiredOfLegs = bridle?.legs.map((each) => ratedLoadIn(each, unit));
+
+  const tight = owned !== undefined && compareExact(owned, chainLength.length) < 0 ? owned : chainLength.length;
+  const peakIn = (wire: QuantityLike<'mm'>, limit: Rated | null, takeUp: Exclude<TakeUp, 'slow'>, working = false) =>
+    peakOf(
+      input,
+      { wire, limit, takeUp, thrust: thrust as Force, needed: needed as Force, length: tight },
+      {
+        units,
+        working,
+      },
+    );
+  const jerk = pull === null || input.takeUp === 'slow' ? undefined : takenUp(input.takeUp, acceleration);
   const recommended =
-    requiredLimit === null || requiredLimit.value === 0
-      ? null
-      : lightestChain(ratings, requiredLimit, chainLength.length, units);
-  const bridle =
-    input.bridle === undefined || pull === null || pull.value === 0
-      ? undefined
-      : bridleTension({ pull, angles: input.bridle, ...options });
-  const rated = parts === undefined ? recommended?.workingLoadLimit : parts.workingLoadLimit;
-  const limit = rated == null ? null : ratedLoadIn(rated, unit);
-  const snatch = snatchOf(input, { pull, needed, most, limit, chainLength, rigging, recommended }, options);
+    requiredLimit &&
+    lightestChain(ratings, requiredLimit, chainLength.length, units, ({ size, grade, workingLoadLimit }) => {
+      const wire = jerk && wireBy(size, grade);
+      return jerk === undefined || (wire !== undefined && peakIn(wire, workingLoadLimit, jerk).verdict === 'pass');
+    });
+  const limit = line?.workingLoadLimit == null ? null : ratedLoadIn(line.workingLoadLimit, unit);
+  const wire = wireOf(input);
+  const snatch =
+    jerk && line && wire && (limit === null || limit.value > 0) ? peakIn(wire, limit, jerk, working.shown) : undefined;
+  const atOnce =
+    pull && wire && limit?.value
+      ? peakIn(wire, limit, { slack: ZERO_SLACK, ...(acceleration && { acceleration }) })
+      : undefined;
+  const greatest = atOnce?.greatestTakeUpSpeed.withinWorkingLoadLimit;
+  const permittedSlack = greatest === undefined ? undefined : slackFor(greatest, acceleration, units, working);
 
   if (working.shown && pull !== null && requiredLimit !== null) {
-    working.step('chain', 'P', 'min(needed, available at best)', { needed, 'available at best': most }, pull);
+    working.step('chain', 'P', 'min(needed, most)', { needed, most: thrust }, pull);
     const g = { value: STANDARD_GRAVITY, unit: 'm/s2' } as const;
     working.step('chain', 'required WLL', 'P / g', { P: pull, g }, requiredLimit);
   }
   const checks: Check[] = [
     tractionCheck(available, resistance, needed),
-    ...stability.checks,
-    riggingCheck(requiredLimit, parts),
+    ...stabilityChecks(stability),
+    strengthCheck('rigging', requiredLimit, line, openEnds(input, line)),
+    ...(input.load.tackle === undefined
+      ? []
+      : [
+          strengthCheck(
+            'at-load',
+            atLoad && ratedLoadIn(atLoad, unit),
+            beyond,
+            beyond ? [] : [note('LOAD_SIDE_UNKNOWN')],
+          ),
+        ]),
+    ...(input.bridle === undefined
+      ? []
+      : [strengthCheck('bridle', greatestOf(requiredOfLegs), leg, leg ? [] : [note('BRIDLE_PARTS_UNKNOWN')])]),
     lengthCheck(owned, chainLength),
-    ...(snatch === undefined ? [] : takeUpChecks(snatch)),
+    ...(snatch ? takeUpChecks(snatch, stability) : jerk ? [takeUpUnknown(note('WIRE_UNKNOWN'))] : []),
   ];
-  const greatest = snatch?.greatestTakeUpSpeed.withinWorkingLoadLimit;
-  const permittedSlack = greatest === undefined ? undefined : slackFor(greatest, available, input, units, working);
 
-  if (parts?.workingLoadLimit != null && most !== null && exceeds(most, parts.workingLoadLimit)) {
-    working.cautions.push(note('TRACTOR_CAN_OVERLOAD_RIGGING', { most }));
+  if (line?.workingLoadLimit != null && thrust !== null && exceeds(thrust, line.workingLoadLimit)) {
+    working.cautions.push(note('TRACTOR_CAN_OVERLOAD_RIGGING', { most: thrust }));
   }
-  if (recommended === null && requiredLimit !== null && requiredLimit.value > 0)
+  if (requiredLimit !== null && recommended === null) {
     working.cautions.push(note('NO_CHAIN_OF_TABLE_DOES', { ratings: ratings.id, required: requiredLimit }));
+  }
   working.cautions.push(note('STOP_IF_IT_DOES_NOT_MOVE'), TAKE_UP_AT_A_CRAWL, STAND_CLEAR, FOLLOW_THE_MARK);
+  working.cautions.push(note('CHAIN_NOT_MADE_FOR_RECOVERY'));
+  addMissing(working.cautions, [available, resistance, stability, chainLength, bridle, snatch]);
   working.cite({
     document: 'Common practice in choosing a pull chain',
     clause: 'the lightest that surely does',
@@ -225,15 +296,13 @@ export function planPull(input: PullPlan): PlannedPull {
       governing: governingCheck(checks, verdict)?.id ?? null,
       pull,
       requiredLimit,
-      ...(bridle && { requiredOfLegs: bridle.legs.map((leg) => ratedLoadIn(leg, unit)) }),
+      ...(input.load.tackle !== undefined && { requiredAtLoad: atLoad && ratedLoadIn(atLoad, unit) }),
+      ...(requiredOfLegs && { requiredOfLegs }),
       recommended,
-      ...(parts && {
-        riggingLimit: parts.workingLoadLimit && ratedLoadIn(parts.workingLoadLimit, unit),
-        weakest: parts.weakest,
-      }),
+      ...(line && { riggingLimit: limit, weakest: line.weakest }),
       length: chainLength.length,
       links: chainLength.links,
-      dangerRadius: chainLength.dangerRadius,
+      dangerRadius: dangerOf(owned, chainLength, input.dangerMargin, working),
       ...(greatest !== undefined && { greatestTakeUpSpeed: greatest }),
       ...(permittedSlack && { permittedSlack }),
       checks,
@@ -254,10 +323,39 @@ interface Options {
   readonly working: boolean;
 }
 
-/** What concerns the tractor alone. */
-function onTractor(input: PullPlan): Without<AvailablePullInput, 'units' | 'working'> {
+/** Snug: the thrust comes at once. */
+const ZERO_SLACK = { value: 0, unit: 'm' } as const;
+
+/** The load on the ground that the plan has; one with a slope or a chain angle of its own asks for the tractor's too. */
+function resistanceOf(input: PullPlan, options: Options): PullResistance {
+  const { load, slope, chainAngle } = input;
+  const own = load as { readonly slope?: QuantityInput<'angle'>; readonly chainAngle?: unknown };
+  if (own.slope !== undefined && slope === undefined) {
+    fail('MISSING_FIELD', 'slope', 'the slope under the tractor too', undefined, "Give it, '0 deg' where it is level.");
+  }
+  if (own.chainAngle !== undefined && chainAngle === undefined) {
+    const remedy = 'A chain that rises from the load comes down from the hitch.';
+    fail('MISSING_FIELD', 'chainAngle', 'the angle of the chain at the tractor too', undefined, remedy);
+  }
+  const sloped = load.kind !== 'overturned' && load.kind !== 'nosed-in-ditch';
+  const onSlope = sloped && slope !== undefined && own.slope === undefined ? { slope } : {};
+  return within('load', () => pullResistance({ ...load, ...onSlope, ...options } as PullResistanceInput));
+}
+
+type OnTractor = Without<AvailablePullInput, 'units' | 'working'>;
+
+/** What concerns the tractor alone. Its nose points uphill where it pulls uphill forward, and downhill where in reverse. */
+function tractorOf(input: PullPlan, { onHitch }: PullResistance): OnTractor {
   const { tractor, hitch, traction, rolling, engine, chainAngle, slope } = input;
-  return { tractor, hitch, traction, ...defined({ rolling, engine, chainAngle, slope }) };
+  const reverse = pullsInReverse(hitch);
+  const noseUp =
+    slope === undefined ? undefined : ({ value: readAngle(slope, 'slope') * (reverse ? -1 : 1), unit: 'rad' } as const);
+  return {
+    tractor,
+    hitch,
+    traction,
+    ...defined({ rolling, engine, chainAngle, slope: noseUp, weightOnHitch: onHitch }),
+  };
 }
 
 /** The fields that are given. */
@@ -265,132 +363,195 @@ function defined<Fields extends object>(fields: Fields): { [Key in keyof Fields]
   return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as never;
 }
 
-function rateRigging(ratings: RatingTable, parts: readonly Part[], units: UnitSystem, working: Working): SeriesRating {
+/** The most that the chain may see of the tractor, and the most that it may gather speed with. */
+function mostThrust(
+  { tractor, engine }: PullPlan,
+  onTractor: OnTractor,
+  available: AvailablePull,
+  options: Options,
+): { readonly thrust: Force | null; readonly acceleration: QuantityLike<'m/s2'> | undefined } {
+  const best = (found: AvailablePull) => found.atBest?.pull ?? found.pull;
+  const { engine: _, chainAngle: __, weightOnHitch: ___, ...ground } = onTractor;
+  const gear = engine?.thrustLimit === undefined ? {} : { engine: { thrustLimit: engine.thrustLimit } };
+  const standing =
+    engine === undefined
+      ? available
+      : availablePull({ ...onTractor, engine: undefined, ...gear, ...options } as AvailablePullInput);
+  const height = readOptional(tractor?.centerOfGravityHeight, 'length', 'tractor.centerOfGravityHeight');
+  if (height === undefined) return { thrust: best(standing), acceleration: undefined };
+  const { behindAxle, aheadOfFrontAxle, ...hitch } = ground.hitch;
+  const at = aheadOfFrontAxle === undefined ? {} : { aheadOfFrontAxle: ZERO_SLACK };
+  const free = availablePull({
+    ...ground,
+    ...gear,
+    hitch: { ...hitch, ...at, height },
+    units: options.units,
+    working: false,
+  });
+  const force = best(free);
+  if (force === null) return { thrust: best(standing), acceleration: undefined };
+  const mass = inUnit(readPositive(tractor.mass, 'mass', 'tractor.mass'), 'kg').value;
+  return { thrust: best(standing), acceleration: { value: inUnit(force, 'N').value / mass, unit: 'm/s2' } };
+}
+
+const smaller = (one: Force, other: Force): Force => (one.value < other.value ? one : other);
+
+function stabilityOf(input: PullPlan, onTractor: OnTractor, pull: Force | null, options: Options): HitchStability {
+  const { tractor, hitch, chainAngle, slope, weightOnHitch } = onTractor;
+  const { steeringReserve, friction, rearAxleHeight } = input;
+  return hitchStability({
+    tractor,
+    hitch,
+    ...(pull && { pull }),
+    ...defined({ slope, chainAngle, weightOnHitch, steeringReserve, friction, rearAxleHeight }),
+    ...options,
+  });
+}
+
+function rateParts(
+  ratings: RatingTable,
+  parts: readonly Part[],
+  name: string,
+  units: UnitSystem,
+  working: Working,
+): SeriesRating {
   const log = newLog();
-  const series = rateSeries(newRater(ratings, log), parts, 'rigging');
-  if (working.shown) showSeries(working, series, parts, 'rigging', massUnitOf(units));
+  const series = rateSeries(newRater(ratings, log), parts, name);
+  if (working.shown) showSeries(working, series, parts, name, massUnitOf(units));
   for (const source of log.sources) working.cite(source);
   noteAssumptions(working, log);
   return series;
 }
 
-function lengthOf(input: PullPlan, rigging: readonly Part[] | undefined, options: Options): PullChainLength {
+/** What is missing at the ends of the line: the point of the tractor, and that of the load where nothing wraps round it. */
+function openEnds({ ends, bridle, load }: PullPlan, line: SeriesRating | undefined): readonly Note[] {
+  if (line === undefined) return [note('RIGGING_UNKNOWN')];
+  const wrapped = ends.some(({ at }) => at !== 'hook');
+  const elsewhere = wrapped || bridle !== undefined || load.tackle !== undefined;
+  return [
+    ...(line.vehicleAnchors > 0 ? [] : [note('HITCH_POINT_NOT_LISTED')]),
+    ...(elsewhere || line.cargoAnchors > 0 ? [] : [note('LOAD_POINT_NOT_LISTED')]),
+  ];
+}
+
+function lengthOf(input: PullPlan, options: Options): PullChainLength {
   const { ends, standoff, dangerMargin, chain } = input;
   const pitch = readPositive(chain.pitch, 'length', 'chain.pitch');
-  const wire = readOptional(chain.wireDiameter, 'length', 'chain.wireDiameter') ?? wireOf(rigging);
-  return pullChainLength({ ends, pitch, ...defined({ standoff, dangerMargin, wireDiameter: wire }), ...options });
+  return pullChainLength({
+    ends,
+    pitch,
+    ...defined({ standoff, dangerMargin, wireDiameter: wireOf(input) }),
+    ...options,
+  });
 }
 
-/** The wire of the first chain among the parts, by its size and grade. */
-function wireOf(rigging: readonly Part[] | undefined): QuantityLike<'mm'> | undefined {
-  const chain = rigging?.find((part) => part.kind === 'chain');
-  if (chain?.kind !== 'chain' || chain.size === undefined || typeof chain.grade === 'string') return undefined;
-  return wireBy(chain.size, chain.grade);
+/** Errors name the angles by the field that they are here. */
+function tensionOf(angles: BridleAngles, pull: Force, options: Options): BridleTension {
+  return within('bridle', () => bridleTension({ pull, angles, ...options }));
 }
 
-function wireBy(size: string, grade: number | undefined): QuantityLike<'mm'> {
+/** As told, else that of the thickest chain of the rigging; nothing where a chain of it is not in the table of links. */
+function wireOf({ chain, rigging = [] }: PullPlan): QuantityLike<'mm'> | undefined {
+  const told = readOptional(chain.wireDiameter, 'length', 'chain.wireDiameter');
+  if (told !== undefined) return inUnit(told, 'mm');
+  let thickest: QuantityLike<'mm'> | undefined;
+  for (const part of rigging) {
+    if (part.kind !== 'chain') continue;
+    const wire = typeof part.grade === 'string' ? undefined : wireBy(part.size, part.grade);
+    if (wire === undefined) return undefined;
+    if (thickest === undefined || wire.value > thickest.value) thickest = wire;
+  }
+  return thickest;
+}
+
+function wireBy(size: string, grade: number | undefined): QuantityLike<'mm'> | undefined {
   const made = { size: size as TradeSize, ...(grade !== undefined && { grade: grade as ChainGrade }) };
-  return chainMass({ ...made, length: '1 m', working: false }).wireDiameter;
+  try {
+    return chainMass({ ...made, length: '1 m', working: false }).wireDiameter;
+  } catch (error) {
+    if (error instanceof RiggingError) return undefined;
+    throw error;
+  }
 }
 
-interface Pulling {
-  readonly pull: Force | null;
-  readonly needed: Force | null;
-  readonly most: Force | null;
+/** Slack is taken up as hard as the tractor may: how hard its ground and its center of gravity tell. */
+function takenUp(takeUp: Exclude<TakeUp, 'slow'>, acceleration: QuantityLike<'m/s2'> | undefined) {
+  if (!('slack' in takeUp) || takeUp.acceleration !== undefined) return takeUp;
+  if (acceleration !== undefined) return { ...takeUp, acceleration };
+  const remedy = 'Give it, or takeUp.acceleration: how hard the tractor gathers speed follows from it.';
+  return fail(
+    'MISSING_FIELD',
+    'tractor.centerOfGravityHeight',
+    'the height of its center of gravity',
+    undefined,
+    remedy,
+  );
+}
+
+interface Jerk {
+  readonly wire: QuantityLike<'mm'>;
   readonly limit: Rated | null;
-  readonly chainLength: PullChainLength;
-  readonly rigging: readonly Part[] | undefined;
-  readonly recommended: RatedChain | null;
+  readonly takeUp: Exclude<TakeUp, 'slow'>;
+  readonly thrust: Force;
+  readonly needed: Force;
+  readonly length: QuantityLike<'ft' | 'm'> | QuantityLike;
 }
 
-/** What the take-up does to the chain; nothing where nothing pulls, or where nobody knows the wire. */
-function snatchOf(input: PullPlan, pulling: Pulling, options: Options): ShockTension | undefined {
-  const { pull, needed, most, limit, chainLength, rigging, recommended } = pulling;
-  if (pull === null || most === null || needed === null || pull.value === 0) return undefined;
-  const { load, takeUp, chain, tractor, proofFactor } = input;
-  const wire =
-    chain.wireDiameter ?? wireOf(rigging) ?? (recommended ? wireBy(recommended.size, recommended.grade) : undefined);
-  if (wire === undefined) return undefined;
-  const gives = load.kind === 'rolling' || load.kind === 'soft-ground' || load.kind === 'log';
+/** What a jerk does to a chain; a load that rolls or slides breaks loose at what it resists with. */
+function peakOf({ load, tractor, proofFactor }: PullPlan, jerk: Jerk, options: Options): ShockTension {
+  const { wire, limit, takeUp, thrust, needed, length } = jerk;
+  const gives = load.tackle === undefined && ['rolling', 'soft-ground', 'log'].includes(load.kind);
   return shockTension({
     towingMass: tractor.mass,
-    load:
-      gives && needed.value > 0 ? { mass: load.mass, breaksLooseAt: needed } : gives ? { mass: load.mass } : 'anchored',
+    load: gives ? { mass: load.mass, breaksLooseAt: needed } : 'anchored',
     takeUp,
-    thrust: takeUp === 'slow' ? pull : most,
-    chain: { wireDiameter: wire, length: chain.length ?? chainLength.length },
+    thrust,
+    chain: { wireDiameter: wire, length: length as QuantityLike<'m'> },
     ...defined({ workingLoadLimit: limit ?? undefined, proofFactor: limit === null ? undefined : proofFactor }),
     ...options,
   });
 }
 
-const about = (id: string, title: string, clause: string): CheckSubject => ({
-  id,
-  title,
-  clause,
-  weight: 'requirement',
-  subject: 'pull',
-});
-
-function tractionCheck(available: AvailablePull, resistance: PullResistance, needed: Force | null): Check {
-  const check = about('available-pull', 'The tractor can give the pull', 'statics and the traction given');
-  if (needed === null || resistance.outcome === 'overruns') return failedCheck(check, note('LOAD_RUNS_BY_ITSELF'));
-  if (available.pull === null) return failedCheck(check, note('TRACTOR_CANNOT_PULL', { outcome: available.outcome }));
-  return against(check, needed, available.pull);
+function greatestOf(limits: readonly Rated[] | undefined): Rated | null {
+  return limits?.reduce((one, other) => (one.value > other.value ? one : other)) ?? null;
 }
 
-function riggingCheck(required: Rated | null, parts: SeriesRating | undefined): Check {
-  const check = about('rigging', 'Every part from hitch to load is strong enough', 'weakest part');
-  if (required === null) return notApplicableCheck(check, note('NOTHING_PULLS'));
-  if (parts === undefined) return undeterminedCheck(check, [note('RIGGING_UNKNOWN')]);
-  const { workingLoadLimit, atMost, missing } = parts;
-  if (workingLoadLimit !== null) return against(check, required, ratedLoadIn(workingLoadLimit, required.unit));
-  if (atMost !== null && exceeds(required, atMost)) {
-    return against(check, required, ratedLoadIn(atMost, required.unit));
-  }
-  return undeterminedCheck(check, missing);
-}
-
-function lengthCheck(owned: QuantityLike | undefined, { required, length }: PullChainLength): Check {
-  const check = about('chain-length', 'The chain is long enough', 'geometry');
-  if (owned === undefined) return notApplicableCheck(check, note('LENGTH_TO_BE_CUT', { length }));
-  const { fits, utilization } = ratioOf(required.value, inUnit(owned, required.unit).value, () =>
-    compareExact(required, owned),
-  );
-  return ratioCheck(check, fits, required, owned, utilization);
-}
-
-/** The checks of the snatch, by names of their own. */
-function takeUpChecks({ checks }: ShockTension): Check[] {
-  return checks.map((check) => ({ ...check, id: `take-up/${check.id}` }));
+/** Round the longest line that is used: a chain that is longer than needed reaches farther when it lets go. */
+function dangerOf(
+  owned: QuantityLike | undefined,
+  { length, dangerRadius }: PullChainLength,
+  margin = 1,
+  working: Working,
+): Quantity<'ft' | 'm'> {
+  if (owned === undefined || compareExact(owned, length) <= 0) return dangerRadius;
+  return dangerZone(inUnit(owned, length.unit), margin, working);
 }
 
 function exceeds(load: QuantityLike, limit: QuantityLike): boolean {
   return ratedLoadIn(load, 'N').value > ratedLoadIn(limit, 'N').value;
 }
 
-/** Both in one unit, as they are shown. */
-function against(check: CheckSubject, demand: QuantityLike, capacity: QuantityLike): Check {
-  const order = demand.value < capacity.value ? -1 : demand.value > capacity.value ? 1 : 0;
-  const { fits, utilization } = ratioOf(demand.value, capacity.value, () => order);
-  return ratioCheck(check, fits, demand, capacity, utilization);
-}
-
-/** s = v² / (2 · a), with all the pull that the tractor has; none where even a snug chain sees too much. */
+/** s = v² / (2 · a); none where even a snug chain sees too much. */
 function slackFor(
   speed: Quantity<'mph' | 'm/s'> | null,
-  available: AvailablePull,
-  { tractor }: PullPlan,
+  acceleration: QuantityLike<'m/s2'> | undefined,
   units: UnitSystem,
   working: Working,
-): Quantity<'ft' | 'm'> | undefined {
-  const thrust = available.atBest?.pull ?? available.pull;
-  if (thrust === null || thrust.value === 0) return undefined;
-  const unit = units === 'us' ? 'ft' : 'm';
+): Quantity<'in' | 'mm'> | undefined {
+  if (acceleration === undefined) return undefined;
+  const unit = units === 'us' ? 'in' : 'mm';
   if (speed === null) return new Quantity(0, unit);
-  const mass = readPositive(tractor.mass, 'mass', 'tractor.mass');
-  const a = inUnit(thrust, 'N').value / inUnit(mass, 'kg').value;
-  const slack = inUnit({ value: inUnit(speed, 'm/s').value ** 2 / (2 * a), unit: 'm' }, unit);
-  working.step('chain', 'permitted slack', 'v² / (2 · a)', { v: speed, a: { value: a, unit: 'm/s2' } }, slack);
+  const meters = inUnit(speed, 'm/s').value ** 2 / (2 * acceleration.value);
+  const slack = inUnit({ value: meters, unit: 'm' }, unit);
+  working.step('chain', 'permitted slack', 'v² / (2 · a)', { v: speed, a: acceleration }, slack);
   return slack;
+}
+
+/** What the parts of the whole warn of, each thing once. */
+function addMissing(cautions: Note[], results: readonly (ResultBase | undefined)[]): void {
+  for (const result of results) {
+    for (const caution of result?.cautions ?? []) {
+      if (!cautions.some(({ code }) => code === caution.code)) cautions.push(caution);
+    }
+  }
 }

@@ -123,8 +123,7 @@ export function pullChainLength(input: {
   const { links, bearingLength, takeUp, ...counted } = linksForLength({ length: finely(meters, units), pitch, units });
   if (working.shown) working.steps.push(...counted.steps);
   const length = inUnit(bearingLength, unit);
-  const dangerRadius = new Quantity(length.value * (margin ?? 1), unit);
-  working.step('danger zone', 'radius', 'margin · length', { margin: margin ?? 1, length }, dangerRadius);
+  const dangerRadius = dangerZone(length, margin, working);
 
   for (const source of counted.sources) working.cite(source);
   working.cite(DANGER_ZONE);
@@ -148,6 +147,13 @@ export function pullChainLength(input: {
     input,
     working,
   );
+}
+
+/** From both ends of a line, as far as it is long. */
+export function dangerZone(length: Length, margin = 1, working: Working): Length {
+  const radius = new Quantity(length.value * margin, length.unit);
+  working.step('danger zone', 'radius', 'margin · length', { margin, length }, radius);
+  return radius;
 }
 
 /** Ten decimals of an inch or a millimeter keep a sum of turns from asking for one more link than it needs. */
@@ -184,7 +190,8 @@ interface ReadStandoff {
   readonly given: readonly QuantityLike[];
 }
 
-function readStandoff(standoff: Standoff | undefined): ReadStandoff {
+/** The gap, in meters; errors name `standoff`. */
+export function readStandoff(standoff: Standoff | undefined): ReadStandoff {
   if (standoff === undefined) return { given: [] };
   if (typeof standoff !== 'object' || standoff === null || !('speed' in standoff)) {
     const stated = readPositive(standoff, 'length', 'standoff');

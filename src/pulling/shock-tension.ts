@@ -50,6 +50,23 @@ export interface Spring {
   readonly under: QuantityInput<'force'>;
 }
 
+export interface ShockTensionInput {
+  readonly towingMass: QuantityInput<'mass'>;
+  readonly load: 'anchored' | LooseLoad;
+  readonly takeUp: TakeUp;
+  readonly thrust?: QuantityInput<'force'>;
+  readonly chain: { readonly wireDiameter: QuantityInput<'length'>; readonly length: QuantityInput<'length'> };
+  readonly inSeries?: readonly Spring[];
+  readonly workingLoadLimit?: QuantityInput<'ratedLoad'>;
+  readonly proofLoad?: QuantityInput<'ratedLoad'>;
+  readonly proofFactor?: number;
+  readonly breakingForce?: QuantityInput<'force'>;
+  readonly elongationAtBreak?: number;
+  readonly units?: UnitSystem;
+  /** `false` leaves the steps out. */
+  readonly working?: boolean;
+}
+
 type Force = Quantity<'lbf' | 'kN'>;
 type Speed = Quantity<'mph' | 'm/s'>;
 
@@ -124,58 +141,11 @@ export interface ShockTension extends ResultBase<'shockTension'> {
  * }).peakTension.value.toFixed(1)
  * // => '65.3'
  */
-export function shockTension(input: {
-  readonly towingMass: QuantityInput<'mass'>;
-  readonly load: 'anchored' | LooseLoad;
-  readonly takeUp: TakeUp;
-  readonly thrust?: QuantityInput<'force'>;
-  readonly chain: { readonly wireDiameter: QuantityInput<'length'>; readonly length: QuantityInput<'length'> };
-  readonly inSeries?: readonly Spring[];
-  readonly workingLoadLimit?: QuantityInput<'ratedLoad'>;
-  readonly proofLoad?: QuantityInput<'ratedLoad'>;
-  readonly proofFactor?: number;
-  readonly breakingForce?: QuantityInput<'force'>;
-  readonly elongationAtBreak?: number;
-  readonly units?: UnitSystem;
-  /** `false` leaves the steps out. */
-  readonly working?: boolean;
-}): ShockTension {
-  checkObject(input, '', '{ towingMass, load, takeUp, chain }');
-  const working = new Working(input.working !== false);
-  const mass = readPositive(input.towingMass, 'mass', 'towingMass');
-  const load = readLoad(input.load);
-  checkObject(input.chain, 'chain', '{ wireDiameter, length }');
-  const wire = readPositive(input.chain.wireDiameter, 'length', 'chain.wireDiameter');
-  const length = readPositive(input.chain.length, 'length', 'chain.length');
-  const springs = readSprings(input.inSeries);
-  const limits = readLimits(input);
-  const m1 = inUnit(mass, 'kg').value;
-  const taken = readTakeUp(input.takeUp, input.thrust, m1);
-  const units = sharedUnits(input.units, [
-    mass,
-    wire,
-    length,
-    ...load.given,
-    ...springs.given,
-    ...taken.given,
-    limits.workingLoadLimit,
-    limits.proofLoad,
-    limits.breakingForce,
-  ]);
+export function shockTension(input: ShockTensionInput): ShockTension {
+  const working = new Working(input?.working !== false);
+  const { load, taken, limits, units, length, springs, bending, rigid } = readSnatch(input, working);
   const show = showIn(units);
   const { speed, thrust, slow } = taken;
-
-  const { axialStiffness, mostAxialStiffness } = axialStiffnessOf(wire, units === 'us' ? 'lbf' : 'kN', working);
-  const pullWith = (EA: QuantityLike): Snatch & { readonly EA: QuantityLike } => ({
-    towingMass: m1,
-    loadMass: load.mass,
-    breaksLooseAt: load.breaksLooseAt,
-    resists: load.resists,
-    thrust,
-    stiffness: 1 / (inMeters(length) / inNewtons(EA) + springs.givePerNewton),
-    EA,
-  });
-  const [bending, rigid] = [pullWith(axialStiffness), pullWith(mostAxialStiffness)];
   const [soft, stiff] = [bending, rigid].map((snatch) => {
     // raised slowly, the tension never exceeds the thrust, whether the load holds or moves
     const found = slow ? { peak: thrust, loose: thrust > load.breaksLooseAt } : peakTension(snatch, speed);
@@ -222,6 +192,43 @@ export function shockTension(input: {
     input,
     working,
   );
+}
+
+/** A snatch in SI, in chain as stiff as mooring chain and as solid bars, with what is held against its peak. */
+export function readSnatch(input: ShockTensionInput, working: Working) {
+  checkObject(input, '', '{ towingMass, load, takeUp, chain }');
+  const mass = readPositive(input.towingMass, 'mass', 'towingMass');
+  const load = readLoad(input.load);
+  checkObject(input.chain, 'chain', '{ wireDiameter, length }');
+  const wire = readPositive(input.chain.wireDiameter, 'length', 'chain.wireDiameter');
+  const length = readPositive(input.chain.length, 'length', 'chain.length');
+  const springs = readSprings(input.inSeries);
+  const limits = readLimits(input);
+  const m1 = inUnit(mass, 'kg').value;
+  const taken = readTakeUp(input.takeUp, input.thrust, m1);
+  const units = sharedUnits(input.units, [
+    mass,
+    wire,
+    length,
+    ...load.given,
+    ...springs.given,
+    ...taken.given,
+    limits.workingLoadLimit,
+    limits.proofLoad,
+    limits.breakingForce,
+  ]);
+  const { axialStiffness, mostAxialStiffness } = axialStiffnessOf(wire, units === 'us' ? 'lbf' : 'kN', working);
+  const pullWith = (EA: QuantityLike): Snatch & { readonly EA: QuantityLike } => ({
+    towingMass: m1,
+    loadMass: load.mass,
+    breaksLooseAt: load.breaksLooseAt,
+    resists: load.resists,
+    thrust: taken.thrust,
+    stiffness: 1 / (inMeters(length) / inNewtons(EA) + springs.givePerNewton),
+    EA,
+  });
+  const [bending, rigid] = [pullWith(axialStiffness), pullWith(mostAxialStiffness)];
+  return { load, taken, limits, units, length, springs, bending, rigid };
 }
 
 const inMeters = (length: QuantityLike): number => inUnit(length, 'm').value;
@@ -351,7 +358,7 @@ interface Limits {
   readonly elongation: number | undefined;
 }
 
-function readLimits(input: Parameters<typeof shockTension>[0]): Limits {
+function readLimits(input: ShockTensionInput): Limits {
   const { proofFactor, elongationAtBreak: elongation } = input;
   const workingLoadLimit = readOptional(input.workingLoadLimit, 'ratedLoad', 'workingLoadLimit');
   const breakingForce = readOptional(input.breakingForce, 'force', 'breakingForce');

@@ -83,6 +83,47 @@ function issueOf(input: unknown, { at = [], ...params }: Fault): OpenIssue {
   return { code: 'custom', input, path: [...at], message, params };
 }
 
+/** One of several shapes. What is wrong is said of the shape that `pick` takes the value for, or is what `pick` says. */
+export function oneOf<const Shapes extends readonly [z.ZodType, ...z.ZodType[]]>(
+  shapes: Shapes,
+  pick: (value: unknown) => z.ZodType | readonly Fault[],
+): z.ZodUnion<Shapes> {
+  return withFaults(z.union(shapes), (value) => {
+    const picked = pick(value);
+    if (!('safeParse' in picked)) return picked;
+    return (picked.safeParse(value).error?.issues ?? []).flatMap((issue) =>
+      isFault(issue) ? [{ ...(issue.params as Omit<RiggingIssue, 'path'>), at: issue.path }] : [],
+    );
+  });
+}
+
+/**
+ * One of several objects, each known by a field of its own.
+ *
+ * @param usual the one that is meant where none of these fields is given, where the library takes one for it
+ */
+export function choice<const Shapes extends Readonly<Record<string, z.ZodType>>>(
+  what: string,
+  shapes: Shapes,
+  usual?: keyof Shapes & string,
+): z.ZodUnion<readonly Shapes[keyof Shapes][]> {
+  const names = Object.keys(shapes);
+  const pick = (value: unknown): z.ZodType | readonly Fault[] => {
+    const given = names.filter((each) => fieldOf(value, each) !== undefined);
+    const isObject = typeof value === 'object' && value !== null;
+    const one = given.length === 0 && isObject ? usual : given.length === 1 ? given[0] : undefined;
+    if (one !== undefined) return shapes[one] as z.ZodType;
+    return [
+      given.length === 0
+        ? fault('MISSING_FIELD', what, value, 'Give one of them.')
+        : fault('CONFLICTING_FIELDS', what, given.join(' and '), 'Give one of them.'),
+    ];
+  };
+  return oneOf(Object.values(shapes) as [z.ZodType, ...z.ZodType[]], pick) as unknown as z.ZodUnion<
+    readonly Shapes[keyof Shapes][]
+  >;
+}
+
 /** An object with these fields and no others. */
 export function fields<const Shape extends z.core.$ZodLooseShape>(
   what: string,

@@ -10,6 +10,14 @@ export {
 } from './inspection.js';
 export { partSchema } from './part.js';
 export { articleSchema, planSchema, tieDownSchema, vehicleSchema } from './plan.js';
+export {
+  availablePullRequestSchema,
+  hitchStabilityRequestSchema,
+  planPullRequestSchema,
+  pullChainLengthRequestSchema,
+  pullResistanceRequestSchema,
+  shockTensionRequestSchema,
+} from './pulling-requests.js';
 export { type QuantitySchemaOptions, quantitySchema } from './quantity.js';
 export {
   assemblyRatingRequestSchema,

@@ -82,6 +82,16 @@ function extraFields(keys: readonly string[]): readonly Fault[] {
   return keys.map((key) => fault('UNKNOWN_FIELD', 'a field of a quantity: value, unit', key, 'Leave it out.', [key]));
 }
 
+/** A quantity that a reader of the library narrows further, such as an angle short of a right one. */
+export function quantityThat<K extends Kind>(kind: K, read: (input: unknown) => unknown) {
+  return withFaults(
+    quantitySchema(kind),
+    () => undefined,
+    // what the quantity is itself refused for is said already
+    (input) => (faultOf(() => readQuantity(input, kind, '')).length > 0 ? [] : faultOf(() => read(input))),
+  );
+}
+
 function canBeNegative(kind: Kind): boolean {
   try {
     checkSign(-1, kind, '');

@@ -35,8 +35,12 @@ export const CAPACITY_TABLE_IDS = [
 ] as const;
 
 const rules = /* @__PURE__ */ build(() => word(RULE_SET_IDS, 'UNKNOWN_RULE_SET'));
-const ratings = /* @__PURE__ */ build(() => word(RATING_TABLE_IDS, 'UNKNOWN_RATING_TABLE'));
-const options = /* @__PURE__ */ build(() => ({ units: optional(word(['us', 'si'])), working: optional(flag()) }));
+export const ratings = /* @__PURE__ */ build(() => word(RATING_TABLE_IDS, 'UNKNOWN_RATING_TABLE'));
+/** What every request may ask of its answer. */
+export const options = /* @__PURE__ */ build(() => ({
+  units: optional(word(['us', 'si'])),
+  working: optional(flag()),
+}));
 
 /**
  * The body of a request for `chainRating`, the rating table as a text id.

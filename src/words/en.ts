@@ -523,7 +523,17 @@ export const english = {
     NO_CHAIN_OF_TABLE_DOES: '{ratings} lists no chain of known weight for {required}.',
     STOP_IF_IT_DOES_NOT_MOVE:
       'What holds a load is an estimate. If it does not move, stop: dig, lay planks, or get more help; never pull harder with a run.',
-    LOAD_RUNS_BY_ITSELF: 'The load may run down by itself: a chain cannot hold it back.',
+    LOAD_RUNS_BY_ITSELF: 'The load runs down by itself: a chain cannot hold it back.',
+    LOAD_MAY_RUN_BY_ITSELF:
+      'Whether the load runs down by itself, with up to {push}: a chain cannot hold it back. Brake it, or lower it from above.',
+    STEERING_RESERVE_UNKNOWN: 'The share of the weight that the front axle is to keep for steering: steeringReserve.',
+    LOAD_SIDE_UNKNOWN: 'The parts between tackle and load: atLoad. They carry the whole resistance.',
+    BRIDLE_PARTS_UNKNOWN: 'The parts of a leg of the bridle: bridle.parts.',
+    WIRE_UNKNOWN: 'The chain that comes tight: its wire, or size and grade of every chain of the rigging.',
+    HITCH_POINT_NOT_LISTED: "The drawbar or hook of the tractor with its rating, as an anchor at the 'vehicle'.",
+    LOAD_POINT_NOT_LISTED: "The point of the load that the chain holds with its rating, as an anchor at the 'cargo'.",
+    CHAIN_NOT_MADE_FOR_RECOVERY:
+      'Extension advice is against link chain for pulling out stuck machines: often unrated, worn, with unmatched hooks, and jolted as it comes tight. If it is used, use it as here.',
     TRACTOR_CANNOT_PULL: 'The tractor has nothing left to pull with: {outcome}.',
     NOTHING_PULLS: 'Nothing pulls on the rigging.',
     RIGGING_UNKNOWN: 'The parts from the hitch to the load.',

@@ -15,6 +15,31 @@ const chain = { id: 'chain', kind: 'chain', size: '5/16', grade: 70 };
 const front = { id: 'front', holds: 'tractor', path: 'vehicle-to-cargo', end: 'front', parts: [chain] };
 const whole = { id: 'rear', holds: 'tractor', path: 'over-other-side', capacities: { workingLoadLimit: '3150 lb' } };
 const plan = { articles: [tractor], tieDowns: [front, whole] };
+const machine = { mass: '3300 lb', frontAxleMass: '1155 lb', wheelbase: '64 in', drive: 'rear-wheels' };
+const drawbar = { kind: 'drawbar', height: '15 in' };
+const pulls = {
+  tractor: machine,
+  hitch: drawbar,
+  traction: { coefficient: 0.55, kind: 'net' },
+  rolling: { coefficient: 0.05 },
+};
+const rolls = { kind: 'rolling', mass: '4000 lb', rolling: { coefficient: 0.15 } };
+const ends = [{ at: 'hook' }, { at: 'cylinder', diameter: '1 ft', turns: 1.5 }];
+const pull = {
+  ...pulls,
+  ratings: 'us-49cfr393-108-2024',
+  load: rolls,
+  rigging: [chain],
+  chain: { pitch: '0.88 in' },
+  ends,
+  takeUp: 'slow',
+};
+const snatch = {
+  towingMass: '3 t',
+  load: 'anchored',
+  takeUp: { speed: '0 mph' },
+  chain: { wireDiameter: '10 mm', length: '6 m' },
+};
 const legs = { id: 'legs', kind: 'parallel', loadSharing: 'equal', legs: [[chain], [chain, chain]] };
 
 describe('the files', () => {
@@ -35,6 +60,12 @@ describe('the files', () => {
       'inspect-chain',
       'forecast-retirement',
       'house-policy',
+      'plan-pull',
+      'available-pull',
+      'pull-resistance',
+      'hitch-stability',
+      'shock-tension',
+      'pull-chain-length',
     ]);
     for (const [file, schema] of Object.entries(schemas)) {
       expect(schema.$schema).toBe('https://json-schema.org/draft/2020-12/schema');
@@ -104,6 +135,23 @@ describe('a body', () => {
       { rules: 'us-49cfr393-2024', article: { kind: 'general', mass: '1100 lb', length: '16 ft 6 in' } },
     ],
     ['check-securement', 'a plan with rules', { rules: 'us-49cfr393-2024', ...plan }],
+    ['available-pull', 'a tractor', pulls],
+    ['available-pull', 'a tractor on soil', { ...pulls, traction: { soil: 'firm', slip: 0.15, construction: 'bias' } }],
+    ['plan-pull', 'a whole pull', pull],
+    [
+      'plan-pull',
+      'a gap to stop in',
+      { ...pull, standoff: { speed: '3 mph', reactionTime: '1 s', deceleration: '0.2 g' } },
+    ],
+    ['pull-resistance', 'a log', { kind: 'log', mass: '1 t', lift: 'none', friction: { coefficient: 0.5 } }],
+    [
+      'hitch-stability',
+      'a pull to the side',
+      { tractor: machine, hitch: drawbar, pull: '1500 lbf', sidePull: { fromStraight: '10 deg' } },
+    ],
+    ['shock-tension', 'an anchored load', snatch],
+    ['shock-tension', 'slack', { ...snatch, takeUp: { slack: '1 ft' }, thrust: '0 lbf' }],
+    ['pull-chain-length', 'two ends', { ends, pitch: '1 in', outsideWidth: '1 in' }],
   ];
   test.each(good)('%s takes %s', (file, _, body) => {
     expect([valid(file, body), ajv.errors]).toEqual([true, null]);
@@ -136,6 +184,22 @@ describe('a body', () => {
     ['assembly-rating', 'no parts', { ratings: 'us-49cfr393-108-2024', parts: [] }],
     ['tie-downs-required', 'no rules', { article: tractor }],
     ['check-securement', 'units nobody uses', { rules: 'us-49cfr393-2024', ...plan, units: 'metric' }],
+    [
+      'available-pull',
+      'two ways of gripping',
+      { ...pulls, traction: { coefficient: 0.5, kind: 'net', surface: 'ice' } },
+    ],
+    ['available-pull', 'percent for a fraction', { ...pulls, traction: { coefficient: 55, kind: 'net' } }],
+    ['plan-pull', 'a load of no kind', { ...pull, load: { mass: '1 t' } }],
+    ['plan-pull', 'three ends', { ...pull, ends: [...ends, ...ends] }],
+    ['pull-resistance', 'a depth that is none', { kind: 'mired', mass: '1 t', depth: 'hub' }],
+    ['hitch-stability', 'a hitch that is none', { tractor: machine, hitch: { kind: 'bumper', height: '15 in' } }],
+    ['shock-tension', 'a speed and slack', { ...snatch, takeUp: { speed: '1 mph', slack: '1 ft' } }],
+    [
+      'pull-chain-length',
+      'a third of a turn',
+      { ends: [{ at: 'cylinder', diameter: '1 ft', turns: 1 / 3 }], pitch: '1 in' },
+    ],
   ];
   test.each(bad)('%s refuses %s', (file, _, body) => {
     expect(valid(file, JSON.parse(JSON.stringify(body ?? null)))).toBe(false);

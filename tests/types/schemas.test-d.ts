@@ -6,6 +6,15 @@ import type * as z from 'zod';
 import { type AssemblyInput, assemblyRating } from '../../src/assembly/assembly-rating.js';
 import type { Part, PartKind } from '../../src/assembly/part.js';
 import { chainRating } from '../../src/chain/chain-rating.js';
+import { type AvailablePullInput, availablePull } from '../../src/pulling/available-pull.js';
+import type { Engine } from '../../src/pulling/engine.js';
+import type { Hitch } from '../../src/pulling/hitch.js';
+import { hitchStability } from '../../src/pulling/hitch-stability.js';
+import { type PullPlan, planPull } from '../../src/pulling/plan-pull.js';
+import { pullChainLength } from '../../src/pulling/pull-chain-length.js';
+import { type PullResistanceInput, pullResistance } from '../../src/pulling/pull-resistance.js';
+import { type ShockTensionInput, shockTension } from '../../src/pulling/shock-tension.js';
+import type { Tractor } from '../../src/pulling/tractor.js';
 import type { QuantityInput } from '../../src/quantities/quantity.js';
 import type { Kind } from '../../src/quantities/units.js';
 import {
@@ -18,6 +27,7 @@ import {
 import {
   type articleSchema,
   assemblyRatingRequestSchema,
+  availablePullRequestSchema,
   type chainHistorySchema,
   type chainMeasurementsSchema,
   chainRatingRequestSchema,
@@ -25,13 +35,18 @@ import {
   checkSecurementRequestSchema,
   compareRulesRequestSchema,
   forecastRetirementRequestSchema,
+  hitchStabilityRequestSchema,
   housePolicySchema,
   inspectChainRequestSchema,
   type partSchema,
+  planPullRequestSchema,
   type planSchema,
   proposeTieDownsRequestSchema,
+  pullChainLengthRequestSchema,
+  pullResistanceRequestSchema,
   type quantitySchema,
   readJson,
+  shockTensionRequestSchema,
   solveRestraintRequestSchema,
   tieDownLengthRequestSchema,
   type tieDownSchema,
@@ -155,6 +170,23 @@ same<Keys<Item<In<z.input<typeof chainHistorySchema>, 'tensionings'>>>, keyof Te
 same<Keys<z.input<typeof forecastRetirementRequestSchema>>, keyof ForecastRetirementInput>(true);
 same<Keys<z.input<typeof housePolicySchema>>, keyof HousePolicyInput>(true);
 same<Keys<In<z.input<typeof housePolicySchema>, 'wear'>>, keyof PolicyLimit>(true);
+same<Keys<z.input<typeof planPullRequestSchema>>, keyof PullPlan>(true);
+same<Keys<z.input<typeof availablePullRequestSchema>>, keyof AvailablePullInput>(true);
+same<Keys<z.input<typeof hitchStabilityRequestSchema>>, keyof Parameters<typeof hitchStability>[0]>(true);
+same<Keys<z.input<typeof shockTensionRequestSchema>>, keyof ShockTensionInput>(true);
+same<Keys<z.input<typeof pullChainLengthRequestSchema>>, keyof Parameters<typeof pullChainLength>[0]>(true);
+type LoadKind = PullResistanceInput['kind'];
+type FieldsOfLoad<Union, K extends LoadKind> = Union extends { kind: infer Kinds }
+  ? K extends Kinds
+    ? keyof Union
+    : never
+  : never;
+type FieldsByLoad<Union> = { [K in LoadKind]: FieldsOfLoad<Union, K> };
+same<FieldsByLoad<z.input<typeof pullResistanceRequestSchema>>, FieldsByLoad<PullResistanceInput>>(true);
+same<FieldsByLoad<z.input<typeof planPullRequestSchema>['load']>, FieldsByLoad<PullPlan['load']>>(true);
+same<Keys<z.input<typeof planPullRequestSchema>['tractor']>, keyof Tractor>(true);
+same<Keys<z.input<typeof planPullRequestSchema>['hitch']>, keyof Hitch>(true);
+same<Keys<In<z.input<typeof planPullRequestSchema>, 'engine'>>, keyof Engine>(true);
 // @ts-expect-error the check above does see a field that one of the two lacks
 same<'a' | 'b', 'a'>(true);
 
@@ -181,6 +213,13 @@ void (() => {
   solveRestraint({ ...solved, ...(ratings && { ratings: capacityTableById(ratings) }) });
   const compared = readJson(compareRulesRequestSchema, body);
   compareRules({ ...compared, rules: compared.rules.map(ruleSetById) });
+  const pull = readJson(planPullRequestSchema, body);
+  planPull({ ...pull, ratings: ratingTableById(pull.ratings) });
+  availablePull(readJson(availablePullRequestSchema, body));
+  pullResistance(readJson(pullResistanceRequestSchema, body));
+  hitchStability(readJson(hitchStabilityRequestSchema, body));
+  shockTension(readJson(shockTensionRequestSchema, body));
+  pullChainLength(readJson(pullChainLengthRequestSchema, body));
   tieDownLength(readJson(tieDownLengthRequestSchema, body));
   proposeTieDowns(readJson(proposeTieDownsRequestSchema, body));
   const used = readJson(inspectChainRequestSchema, body);
