@@ -105,8 +105,6 @@ export {
 } from './pulling/available-pull.js';
 export { type BridleAngles, type BridleTension, bridleTension } from './pulling/bridle-tension.js';
 export { type ChainSag, chainSag } from './pulling/chain-sag.js';
-export type { DrawbarPowerCase, Engine } from './pulling/engine.js';
-export type { ChainAngle, Hitch, HitchKind } from './pulling/hitch.js';
 export { type HitchStability, hitchStability, type Stance } from './pulling/hitch-stability.js';
 export type { RatedChain } from './pulling/lightest-chain.js';
 export { type GreenWood, type LogMass, type LogMassInput, logMass } from './pulling/log-mass.js';
@@ -141,8 +139,10 @@ export {
   type TractionRatios,
   tireTraction,
 } from './pulling/tire-traction.js';
-export type { Traction, TractionSurface } from './pulling/traction.js';
-export type { Drive, Tractor } from './pulling/tractor.js';
+export type { DrawbarPowerCase, Engine } from './pulling/traction/engine.js';
+export type { Traction, TractionSurface } from './pulling/traction/traction.js';
+export type { ChainAngle, Hitch, HitchKind } from './pulling/tractor/hitch.js';
+export type { Drive, Tractor } from './pulling/tractor/tractor.js';
 export type { ChainEnd } from './pulling/wrap-length.js';
 export { add, compare, scale, subtract, weightOf } from './quantities/arithmetic.js';
 export {

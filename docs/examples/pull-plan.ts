@@ -54,9 +54,9 @@ for (const { text } of pull.cautions) console.log(`  ${text}`);
 const jerked = planPull({ ...plan, takeUp: { slack: '2 ft' } });
 const { snatch } = jerked;
 if (snatch === undefined) throw new Error('nothing pulls');
-const say = (quantity: typeof snatch.peakTension) => formatQuantity(quantity, { digits: 3 });
+const say = (quantity: typeof snatch.leastPeakTension) => formatQuantity(quantity, { digits: 3 });
 console.log(`\nThe same with two feet of slack: ${jerked.verdict}`);
-console.log(`  The chain would see ${say(snatch.peakTension)} to ${say(snatch.mostPeakTension)}.`);
+console.log(`  The chain would see ${say(snatch.leastPeakTension)} to ${say(snatch.peakTension)}.`);
 
 const [drawing, plot] = ['pull-plan.svg', 'pull-snatch.svg'];
 writeFileSync(drawing, drawPull(plan, pull));

@@ -1,6 +1,6 @@
 import { fail } from '../errors.js';
 import { readSnatch, type ShockTensionInput, shockTension } from '../pulling/shock-tension.js';
-import { peakTension, type Snatch, speedForPeak } from '../pulling/snatch.js';
+import { type Snatch, snatchPeak, speedForPeak } from '../pulling/snatch.js';
 import { inUnit } from '../quantities/convert.js';
 import { formatQuantity } from '../quantities/format.js';
 import type { QuantityInput, QuantityLike } from '../quantities/quantity.js';
@@ -73,7 +73,7 @@ export function drawSnatch(input: ShockTensionInput, options: SnatchPlotOptions 
   const last = inUnit({ value: end, unit: speed }, 'm/s').value;
 
   const curveOf = (snatch: Snatch) =>
-    speedsTo(last).map((each) => [shownSpeed(each), shownForce(peakTension(snatch, each).peak)] as const);
+    speedsTo(last).map((each) => [shownSpeed(each), shownForce(snatchPeak(snatch, each).peak)] as const);
   const [bars, mooring] = [curveOf(rigid), curveOf(bending)];
   const tallest = Math.max(...bars.map(([, peak]) => peak), ...held.map(({ newtons }) => shownForce(newtons)));
   const planned = shownSpeed(taken.speed);
@@ -81,8 +81,8 @@ export function drawSnatch(input: ShockTensionInput, options: SnatchPlotOptions 
   const say = (quantity: QuantityLike) => formatQuantity(quantity, { digits: 4 });
   const at = taken.slow ? 'Raised slowly' : `At ${say(result.takeUpSpeed)}`;
   const rows: readonly (readonly [string, LineStyle])[] = [
-    [`Solid bars, which no chain exceeds. ${at}: ${say(result.mostPeakTension)}.`, SOLID_BARS],
-    [`As stiff as mooring chain. ${at}: ${say(result.peakTension)}.`, MOORING_CHAIN],
+    [`Solid bars, which no chain exceeds. ${at}: ${say(result.peakTension)}.`, SOLID_BARS],
+    [`As stiff as mooring chain. ${at}: ${say(result.leastPeakTension)}.`, MOORING_CHAIN],
     ...held.map(({ name, limit, line, newtons }) => {
       const greatest = speedForPeak(rigid, newtons);
       const within =
@@ -113,8 +113,8 @@ export function drawSnatch(input: ShockTensionInput, options: SnatchPlotOptions 
           ],
           levels,
           marks: [
-            { at: [planned, result.peakTension.value], full: false },
-            { at: [planned, result.mostPeakTension.value], full: true },
+            { at: [planned, result.leastPeakTension.value], full: false },
+            { at: [planned, result.peakTension.value], full: true },
           ],
         },
         top + 6,

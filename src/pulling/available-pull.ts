@@ -9,12 +9,12 @@ import { type Note, note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import type { SourceRef } from '../working/source.js';
 import { Working } from '../working/step.js';
-import { type Engine, type ReadEngine, readEngine } from './engine.js';
-import { type ChainAngle, type Hitch, readHitch } from './hitch.js';
-import { axleLoads, type PullBalance, pullBalance, searchPull, solvePull } from './pull-balance.js';
 import type { RollingResistance } from './resistance/rolling.js';
-import { type Grip, type GripRatios, readTraction, type Traction } from './traction.js';
-import { type Drive, readSlope, readTractor, type Tractor } from './tractor.js';
+import { type Engine, type ReadEngine, readEngine } from './traction/engine.js';
+import { type Grip, type GripRatios, readTraction, type Traction } from './traction/traction.js';
+import { type ChainAngle, type Hitch, readHitch } from './tractor/hitch.js';
+import { axleLoads, type PullBalance, pullBalance, searchPull, solvePull } from './tractor/pull-balance.js';
+import { type Drive, readSlope, readTractor, type Tractor } from './tractor/tractor.js';
 
 export interface AvailablePullInput {
   readonly tractor: Tractor;

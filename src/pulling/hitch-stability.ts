@@ -11,11 +11,11 @@ import { type Note, note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import type { SourceRef } from '../working/source.js';
 import { Working } from '../working/step.js';
-import { axleBalance } from './axle-balance.js';
-import { type ChainAngle, type Hitch, readHitch } from './hitch.js';
-import { belowAxleCheck, hitchCheck, judgeSides, liftCheck, reserveCheck } from './hitch-checks.js';
-import type { GravityShares, PullOnTractor } from './pull-on-tractor.js';
-import { type ReadTractor, readAngle, readSlope, readTractor, type Tractor } from './tractor.js';
+import { axleBalance } from './tractor/axle-balance.js';
+import { type ChainAngle, type Hitch, readHitch } from './tractor/hitch.js';
+import { belowAxleCheck, hitchCheck, judgeSides, liftCheck, reserveCheck } from './tractor/hitch-checks.js';
+import type { GravityShares, PullOnTractor } from './tractor/pull-on-tractor.js';
+import { type ReadTractor, readAngle, readSlope, readTractor, type Tractor } from './tractor/tractor.js';
 
 /** How it stands: on all wheels, with an axle lifted by the pull, or tipping without any pull. */
 export type Stance = 'stands' | 'front-lifts' | 'rear-lifts' | 'tips-rearward' | 'tips-forward';

@@ -8,7 +8,7 @@ import { type Note, note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import type { SourceRef } from '../working/source.js';
 import { Working } from '../working/step.js';
-import { readChoice, readNumber } from './read.js';
+import { readChoice, readNumber } from './plain-input.js';
 
 /** Green wood by its basic specific gravity and its moisture, a fraction of the mass of the dry wood. */
 export interface GreenWood {

@@ -83,11 +83,11 @@ export function lengthCheck(owned: QuantityLike | undefined, { required, length 
 }
 
 /** What a snatch does to the chain, and to the axle that it lifts. */
-export function takeUpChecks({ checks, mostPeakTension }: ShockTension, { liftPull }: HitchStability): Check[] {
+export function takeUpChecks({ checks, peakTension }: ShockTension, { liftPull }: HitchStability): Check[] {
   const lift = about('take-up/axle-lift', 'The peak lifts no axle', 'statics, derived');
   return [
     ...checks.map((check) => ({ ...check, id: `take-up/${check.id}` })),
-    ...(liftPull === null ? [] : [against(lift, mostPeakTension, liftPull)]),
+    ...(liftPull === null ? [] : [against(lift, peakTension, liftPull)]),
   ];
 }
 

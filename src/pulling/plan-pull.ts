@@ -21,7 +21,6 @@ import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
 import { type AvailablePull, type AvailablePullInput, availablePull } from './available-pull.js';
 import { type BridleAngles, type BridleTension, bridleTension, readAngles } from './bridle-tension.js';
-import { pullsInReverse } from './hitch.js';
 import { type HitchStability, hitchStability } from './hitch-stability.js';
 import { lightestChain, type RatedChain } from './lightest-chain.js';
 import {
@@ -36,7 +35,8 @@ import { dangerZone, type PullChainLength, pullChainLength, type Standoff } from
 import { type PullResistance, type PullResistanceInput, pullResistance } from './pull-resistance.js';
 import { type ShockTension, shockTension, type TakeUp } from './shock-tension.js';
 import { TAKE_UP_AT_A_CRAWL } from './take-up-speed.js';
-import { readAngle } from './tractor.js';
+import { pullsInReverse } from './tractor/hitch.js';
+import { readAngle } from './tractor/tractor.js';
 import type { ChainEnd } from './wrap-length.js';
 
 type Without<Input, Key extends PropertyKey> = Input extends unknown ? Omit<Input, Key> : never;

@@ -10,13 +10,13 @@ import { type Note, note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import type { SourceRef } from '../working/source.js';
 import { Working } from '../working/step.js';
-import { readNumber } from './read.js';
+import { readNumber } from './plain-input.js';
 import { type LogLoad, log } from './resistance/log.js';
 import { gradeOf, type Pulled, type Resistance } from './resistance/pulled.js';
 import { type MiredLoad, mired, type RecoveredLoad, recovered } from './resistance/recovery.js';
 import { type RollingResistance, readRolling } from './resistance/rolling.js';
 import { type SoftGroundLoad, softGround } from './resistance/soft-ground.js';
-import { readSlope } from './tractor.js';
+import { readSlope } from './tractor/tractor.js';
 
 /** A load on its wheels. */
 export interface RollingLoad {

@@ -22,7 +22,7 @@ import { type Note, note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import type { SourceRef } from '../working/source.js';
 import { type StepValue, Working } from '../working/step.js';
-import { peakTension, reducedMass, type Snatch, speedForPeak } from './snatch.js';
+import { reducedMass, type Snatch, snatchPeak, speedForPeak } from './snatch.js';
 import { readAcceleration, readZeroOrMore, speedAfter, TAKE_UP_AT_A_CRAWL } from './take-up-speed.js';
 
 /** A load that is free, or breaks loose. An anchored one, such as a stump, does not give at all. */
@@ -77,9 +77,9 @@ export interface ShockTension extends ResultBase<'shockTension'> {
   readonly governing: string | null;
   readonly checks: readonly Check[];
   /** Peak in a chain as stiff as mooring chain. */
-  readonly peakTension: Force;
+  readonly leastPeakTension: Force;
   /** Peak in a chain as stiff as solid bars: no chain gives more. It decides. */
-  readonly mostPeakTension: Force;
+  readonly peakTension: Force;
   /** Of the machine when the chain comes tight; zero for a pull raised slowly. */
   readonly takeUpSpeed: Speed;
   /** With a load that can break loose: whether it does before the peak. */
@@ -96,7 +96,7 @@ export interface ShockTension extends ResultBase<'shockTension'> {
   readonly energy: {
     /** Must go somewhere until both run at one speed: m_r · v² / 2. */
     readonly ofSnatch: number;
-    /** Stretched into the line at `peakTension`: what a break sets free. */
+    /** Stretched into the line at `leastPeakTension`: what a break sets free. */
     readonly stored: number;
     /** At the most that a chain could take in if every link stretched to its end. Not for design. */
     readonly ductileBound?: number;
@@ -139,7 +139,7 @@ export interface ShockTension extends ResultBase<'shockTension'> {
  *   takeUp: { speed: '1 m/s' },
  *   chain: { wireDiameter: '10 mm', length: '6 m' },
  * }).peakTension.value.toFixed(1)
- * // => '65.3'
+ * // => '127.2'
  */
 export function shockTension(input: ShockTensionInput): ShockTension {
   const working = new Working(input?.working !== false);
@@ -148,13 +148,13 @@ export function shockTension(input: ShockTensionInput): ShockTension {
   const { speed, thrust, slow } = taken;
   const [soft, stiff] = [bending, rigid].map((snatch) => {
     // raised slowly, the tension never exceeds the thrust, whether the load holds or moves
-    const found = slow ? { peak: thrust, loose: thrust > load.breaksLooseAt } : peakTension(snatch, speed);
+    const found = slow ? { peak: thrust, loose: thrust > load.breaksLooseAt } : snatchPeak(snatch, speed);
     if (working.shown) showSteps(working, snatch, taken, found, length, show);
     return found;
-  }) as [ReturnType<typeof peakTension>, ReturnType<typeof peakTension>];
-  const mostPeakTension = show.force(stiff.peak);
+  }) as [ReturnType<typeof snatchPeak>, ReturnType<typeof snatchPeak>];
+  const peakTension = show.force(stiff.peak);
 
-  const checks = judge(mostPeakTension, limits);
+  const checks = judge(peakTension, limits);
   const verdict = overallVerdict(checks);
   const speedWithin = (limit: QuantityLike): Speed | null => {
     const greatest = speedForPeak(rigid, inNewtons(ratedLoadIn(limit, 'N')));
@@ -165,7 +165,7 @@ export function shockTension(input: ShockTensionInput): ShockTension {
   working.cite(ENERGY);
   working.assumptions.push(...taken.assumptions);
   if (springs.givePerNewton === 0) working.assumptions.push(NOTHING_ELSE_GIVES);
-  if (proofLoad !== undefined && isPast(mostPeakTension, proofLoad)) working.cautions.push(SCRAP_PAST_PROOF);
+  if (proofLoad !== undefined && isPast(peakTension, proofLoad)) working.cautions.push(SCRAP_PAST_PROOF);
   if (elongation !== undefined) working.cautions.push(DUCTILE_BOUND_IS_NO_DESIGN);
   working.cautions.push(TAKE_UP_AT_A_CRAWL, BELOW_BREAKING_IS_NO_PASS, STAND_CLEAR);
   return makeResult(
@@ -173,8 +173,8 @@ export function shockTension(input: ShockTensionInput): ShockTension {
     {
       verdict,
       governing: governingCheck(checks, verdict)?.id ?? null,
-      peakTension: show.force(soft.peak),
-      mostPeakTension,
+      leastPeakTension: show.force(soft.peak),
+      peakTension,
       takeUpSpeed: show.speed(speed),
       ...(input.load !== 'anchored' && { breaksLoose: stiff.loose }),
       greatestTakeUpSpeed: {
@@ -427,7 +427,7 @@ function showSteps(
   working: Working,
   snatch: Snatch & { readonly EA: QuantityLike },
   { slack, acceleration, speed, slow }: TakenUp,
-  { peak, loose }: ReturnType<typeof peakTension>,
+  { peak, loose }: ReturnType<typeof snatchPeak>,
   length: QuantityLike,
   show: ReturnType<typeof showIn>,
 ): void {

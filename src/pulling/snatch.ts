@@ -17,7 +17,7 @@ export function reducedMass({ towingMass, loadMass }: Pick<Snatch, 'towingMass' 
 }
 
 /** Peak tension of a chain that comes tight at a speed, and whether the load moves before that. */
-export function peakTension(snatch: Snatch, speed: number): { readonly peak: number; readonly loose: boolean } {
+export function snatchPeak(snatch: Snatch, speed: number): { readonly peak: number; readonly loose: boolean } {
   const { towingMass, breaksLooseAt, thrust, stiffness } = snatch;
   const anchored = thrust + Math.sqrt(thrust ** 2 + stiffness * towingMass * speed ** 2);
   if (anchored <= breaksLooseAt) return { peak: anchored, loose: false };

@@ -8,7 +8,7 @@ import { d497TractiveConstants } from '../tables/generated/d497-tractive-constan
 import { type Note, note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
-import { listed, readAboveZero, readChoice, readNumber } from './read.js';
+import { listed, readAboveZero, readChoice, readNumber } from './plain-input.js';
 
 /** A soil of ASABE D497. */
 export type SoilClass = keyof typeof d497SoilClasses.rows;

@@ -1,9 +1,9 @@
 import * as z from 'zod';
 import type { RiggingErrorCode } from '../errors.js';
-import type { HitchKind } from '../pulling/hitch.js';
-import { readAboveZero, readNumber } from '../pulling/read.js';
+import { readAboveZero, readNumber } from '../pulling/plain-input.js';
 import { readZeroOrMore } from '../pulling/take-up-speed.js';
-import { readAngle } from '../pulling/tractor.js';
+import type { HitchKind } from '../pulling/tractor/hitch.js';
+import { readAngle } from '../pulling/tractor/tractor.js';
 import { readPositive } from '../quantities/read.js';
 import { d497DrawbarPower } from '../tables/generated/d497-drawbar-power.js';
 import { d497SoilClasses } from '../tables/generated/d497-soil-classes.js';

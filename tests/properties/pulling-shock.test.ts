@@ -40,11 +40,11 @@ it('peaks as the motion of both masses does, step by step', () => {
       const stiffness = (85_400 * d * d) / L;
       const motion = { towingMass: m1, thrust: () => T * 1000, stiffness, speed: v };
       const until = 2 * Math.PI * Math.sqrt(m1 / stiffness);
-      const anchored = shockTension({ ...base(values), load: 'anchored' }).peakTension.value * 1000;
+      const anchored = shockTension({ ...base(values), load: 'anchored' }).leastPeakTension.value * 1000;
       const stands = { ...motion, breaksLooseAt: Number.POSITIVE_INFINITY };
       expect(Math.abs(peakByMotion(stands, until, 20_000) / anchored - 1)).toBeLessThan(0.001);
       const gives = { ...motion, loadMass: m2, breaksLooseAt: R * 1000, resists: R * 1000 * kept };
-      const found = shockTension({ ...base(values), load: loose(values) }).peakTension.value * 1000;
+      const found = shockTension({ ...base(values), load: loose(values) }).leastPeakTension.value * 1000;
       expect(Math.abs(peakByMotion(gives, until, 20_000) / found - 1)).toBeLessThan(0.001);
     }),
     { numRuns: 50 },
@@ -55,7 +55,7 @@ it('an anchored load is the upper bound, and a free pair peaks as if no heavier 
   fc.assert(
     fc.property(anySnatch, (values) => {
       const peak = (load: Parameters<typeof shockTension>[0]['load'], thrust = base(values).thrust) =>
-        shockTension({ ...base(values), thrust, load }).mostPeakTension.value;
+        shockTension({ ...base(values), thrust, load }).peakTension.value;
       const anchored = peak('anchored') * (1 + 1e-12);
       expect(peak(loose(values))).toBeLessThanOrEqual(anchored);
       expect(peak(free(values))).toBeLessThanOrEqual(anchored);
@@ -71,7 +71,7 @@ it('a faster take-up never lowers the peak, a longer chain never raises it', () 
   fc.assert(
     fc.property(anySnatch, between(1, 3), fc.boolean(), (values, more, anchor) => {
       const peak = (changed: Values) =>
-        shockTension({ ...base(changed), load: anchor ? 'anchored' : loose(changed) }).peakTension.value;
+        shockTension({ ...base(changed), load: anchor ? 'anchored' : loose(changed) }).leastPeakTension.value;
       expect(peak({ ...values, v: values.v * more })).toBeGreaterThanOrEqual(peak(values) * (1 - 1e-12));
       expect(peak({ ...values, L: values.L * more })).toBeLessThanOrEqual(peak(values) * (1 + 1e-12));
     }),
@@ -82,8 +82,8 @@ it('snug: the thrust raised slowly is the tension, at once twice the thrust', ()
   fc.assert(
     fc.property(anySnatch, (values) => {
       const ask = { ...base(values), load: 'anchored', thrust: { value: values.T + 1, unit: 'kN' } } as const;
-      expect(shockTension({ ...ask, takeUp: 'slow' }).mostPeakTension.value).toBeCloseTo(values.T + 1, 9);
-      const sudden = shockTension({ ...ask, takeUp: { slack: '0 m' } }).mostPeakTension.value;
+      expect(shockTension({ ...ask, takeUp: 'slow' }).peakTension.value).toBeCloseTo(values.T + 1, 9);
+      const sudden = shockTension({ ...ask, takeUp: { slack: '0 m' } }).peakTension.value;
       expect(sudden).toBeCloseTo(2 * (values.T + 1), 9);
     }),
   );
@@ -103,9 +103,9 @@ it('the greatest speed within a limit gives that limit', () => {
         takeUp: { speed: { value: 0, unit: 'm/s' } },
         thrust: ask.thrust.value > 0 ? ask.thrust : { value: 1e-9, unit: 'kN' },
       });
-      if (speed === null) expect(still.mostPeakTension.value).toBeGreaterThan(limit * (1 - 1e-9));
+      if (speed === null) expect(still.peakTension.value).toBeGreaterThan(limit * (1 - 1e-9));
       else if (speed.value > 1e-6)
-        expect(shockTension({ ...ask, takeUp: { speed } }).mostPeakTension.value / limit).toBeCloseTo(1, 6);
+        expect(shockTension({ ...ask, takeUp: { speed } }).peakTension.value / limit).toBeCloseTo(1, 6);
     }),
   );
 });
@@ -122,7 +122,7 @@ it('says the same in US units', () => {
         chain: { wireDiameter: { value: d / 25.4, unit: 'in' }, length: { value: L / 0.3048, unit: 'ft' } },
       });
       const si = shockTension({ ...base(values), load: 'anchored' });
-      expect((us.peakTension.value * 4.4482216152605) / 1000 / si.peakTension.value).toBeCloseTo(1, 9);
+      expect((us.leastPeakTension.value * 4.4482216152605) / 1000 / si.leastPeakTension.value).toBeCloseTo(1, 9);
       // 1 lbf ft = 1.3558179483314 J
       expect((us.energy.stored * 1.3558179483314) / 1000 / si.energy.stored).toBeCloseTo(1, 9);
     }),

@@ -44,7 +44,7 @@ for (const [id, what, printed, computed] of [
     what: `peak tension: ${what}`,
     printed,
     unit: 'kN',
-    computed: computed.peakTension.value,
+    computed: computed.leastPeakTension.value,
     tolerance: 0.05,
     why: stepped,
   });
@@ -87,7 +87,7 @@ for (const [id, printed, inSeries] of [
     what: `speed whose peak is 29.4 kN in mooring chain, ${id} machines: 29.4 over the peak at 1 m/s`,
     printed,
     unit: 'm/s',
-    computed: 29.4 / shockTension({ ...asked, inSeries }).peakTension.value,
+    computed: 29.4 / shockTension({ ...asked, inSeries }).leastPeakTension.value,
     tolerance: 0.005,
     why: 'printed to two digits',
   });
@@ -110,7 +110,7 @@ const table: SourceRef = { document: 'Table of v · √(k · m) for chain of 6 m
 
 for (const [size, wire, limit, mass, peaks, overLimit] of TABLE) {
   for (const [at, speed] of SPEEDS.entries()) {
-    const { peakTension } = shockTension({
+    const { leastPeakTension } = shockTension({
       towingMass: { value: mass, unit: 'kg' },
       load: 'anchored',
       takeUp: { speed: { value: speed, unit: 'm/s' } },
@@ -124,12 +124,12 @@ for (const [size, wire, limit, mass, peaks, overLimit] of TABLE) {
       what: `peak in ${size} grade 70 (wire ${wire} mm), ${mass} kg at ${speed} m/s`,
       printed: peaks[at]!,
       unit: 'lbf',
-      computed: peakTension.value,
+      computed: leastPeakTension.value,
       tolerance: 0.5,
       why: 'printed to a pound-force',
     });
     it(`and over the working load limit of ${limit} lb`, () => {
-      expect(Math.abs(peakTension.value / limit - overLimit[at]!)).toBeLessThanOrEqual(0.005);
+      expect(Math.abs(leastPeakTension.value / limit - overLimit[at]!)).toBeLessThanOrEqual(0.005);
     });
   }
 }

@@ -7,14 +7,14 @@ import { type AssemblyInput, assemblyRating } from '../../src/assembly/assembly-
 import type { Part, PartKind } from '../../src/assembly/part.js';
 import { chainRating } from '../../src/chain/chain-rating.js';
 import { type AvailablePullInput, availablePull } from '../../src/pulling/available-pull.js';
-import type { Engine } from '../../src/pulling/engine.js';
-import type { Hitch } from '../../src/pulling/hitch.js';
 import { hitchStability } from '../../src/pulling/hitch-stability.js';
 import { type PullPlan, planPull } from '../../src/pulling/plan-pull.js';
 import { pullChainLength } from '../../src/pulling/pull-chain-length.js';
 import { type PullResistanceInput, pullResistance } from '../../src/pulling/pull-resistance.js';
 import { type ShockTensionInput, shockTension } from '../../src/pulling/shock-tension.js';
-import type { Tractor } from '../../src/pulling/tractor.js';
+import type { Engine } from '../../src/pulling/traction/engine.js';
+import type { Hitch } from '../../src/pulling/tractor/hitch.js';
+import type { Tractor } from '../../src/pulling/tractor/tractor.js';
 import type { QuantityInput } from '../../src/quantities/quantity.js';
 import type { Kind } from '../../src/quantities/units.js';
 import {

@@ -93,7 +93,7 @@ function figuresOf(result: PlannedPull, needed: string | undefined, pull: string
   const required = sayAt(result.requiredLimit, 'ratedLoad', 'requiredLimit');
   const legs = result.requiredOfLegs === undefined ? [] : listAt(result.requiredOfLegs, 'requiredOfLegs');
   const weakest = result.weakest === undefined ? [] : listAt(result.weakest, 'weakest');
-  const peak = snatch == null ? undefined : sayAt(snatch.mostPeakTension, 'force', 'snatch.mostPeakTension');
+  const peak = snatch == null ? undefined : sayAt(snatch.peakTension, 'force', 'snatch.peakTension');
   const speed = sayAt(result.greatestTakeUpSpeed, 'speed', 'greatestTakeUpSpeed');
   const slack = sayAt(result.permittedSlack, 'length', 'permittedSlack');
   return [

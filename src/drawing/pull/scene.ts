@@ -1,9 +1,9 @@
 import { fail } from '../../errors.js';
 import { checkObject, checkOneOf } from '../../input-checks.js';
-import { type HitchKind, pullsInReverse, readHitch } from '../../pulling/hitch.js';
 import type { PullPlan } from '../../pulling/plan-pull.js';
 import { readStandoff } from '../../pulling/pull-chain-length.js';
-import { type Drive, readAngle, readTractor } from '../../pulling/tractor.js';
+import { type HitchKind, pullsInReverse, readHitch } from '../../pulling/tractor/hitch.js';
+import { type Drive, readAngle, readTractor } from '../../pulling/tractor/tractor.js';
 import { inUnit } from '../../quantities/convert.js';
 import type { Quantity, QuantityLike } from '../../quantities/quantity.js';
 import { readOptional, readPositive } from '../../quantities/read.js';

@@ -4,8 +4,8 @@ import type { QuantityInput } from '../../quantities/quantity.js';
 import { logSkidCoefficients } from '../../tables/generated/log-skid-coefficients.js';
 import { type Note, note } from '../../working/note.js';
 import type { SourceRef } from '../../working/source.js';
-import { listed, readChoice, readNumber } from '../read.js';
-import { readAngle } from '../tractor.js';
+import { listed, readChoice, readNumber } from '../plain-input.js';
+import { readAngle } from '../tractor/tractor.js';
 import { gradeOf, type Pulled, type Resistance } from './pulled.js';
 
 /** How a log is dragged in the table of skidding coefficients. */

@@ -5,7 +5,7 @@ import { rollingResistance } from '../../tables/generated/rolling-resistance.js'
 import { tirePenetrationResistance } from '../../tables/generated/tire-penetration-resistance.js';
 import type { Provenance } from '../../working/source.js';
 import type { Working } from '../../working/step.js';
-import { listed, readChoice, readNumber } from '../read.js';
+import { listed, readChoice, readNumber } from '../plain-input.js';
 
 /** A surface of the table of rolling resistance. */
 export type RollingSurface = keyof typeof rollingResistance.rows;

@@ -1,6 +1,6 @@
 import { softGroundPullFractions } from '../../tables/generated/soft-ground-pull-fractions.js';
 import { type Note, note } from '../../working/note.js';
-import { listed } from '../read.js';
+import { listed } from '../plain-input.js';
 import { gradeOf, type Pulled, type Resistance } from './pulled.js';
 
 /** A vehicle that still rolls, on ground that gives. */

@@ -1,11 +1,11 @@
-import { fail } from '../errors.js';
-import { checkObject, checkOneOf } from '../input-checks.js';
-import { tractionCoefficients } from '../tables/generated/traction-coefficients.js';
-import { type Note, note } from '../working/note.js';
-import type { Provenance } from '../working/source.js';
-import type { Working } from '../working/step.js';
-import { listed, readChoice, readNumber } from './read.js';
-import { type RollingResistance, readRolling } from './resistance/rolling.js';
+import { fail } from '../../errors.js';
+import { checkObject, checkOneOf } from '../../input-checks.js';
+import { tractionCoefficients } from '../../tables/generated/traction-coefficients.js';
+import { type Note, note } from '../../working/note.js';
+import type { Provenance } from '../../working/source.js';
+import type { Working } from '../../working/step.js';
+import { listed, readChoice, readNumber } from '../plain-input.js';
+import { type RollingResistance, readRolling } from '../resistance/rolling.js';
 import {
   type ReadTire,
   readSoil,
@@ -14,8 +14,8 @@ import {
   type Tire,
   tractionRatios,
   wheelNumeric,
-} from './tire-traction.js';
-import type { Drive } from './tractor.js';
+} from '../tire-traction.js';
+import type { Drive } from '../tractor/tractor.js';
 
 /** A surface of the table of coefficients of traction. */
 export type TractionSurface = keyof typeof tractionCoefficients.rows;

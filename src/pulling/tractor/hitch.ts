@@ -1,10 +1,10 @@
-import { fail } from '../errors.js';
-import { checkFlag, checkObject, checkOneOf } from '../input-checks.js';
-import { inUnit } from '../quantities/convert.js';
-import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/quantity.js';
-import { readPositive, readQuantity } from '../quantities/read.js';
-import { type Note, note } from '../working/note.js';
-import type { Working } from '../working/step.js';
+import { fail } from '../../errors.js';
+import { checkFlag, checkObject, checkOneOf } from '../../input-checks.js';
+import { inUnit } from '../../quantities/convert.js';
+import { Quantity, type QuantityInput, type QuantityLike } from '../../quantities/quantity.js';
+import { readPositive, readQuantity } from '../../quantities/read.js';
+import { type Note, note } from '../../working/note.js';
+import type { Working } from '../../working/step.js';
 import type { PullOnTractor } from './pull-on-tractor.js';
 import { readAngle } from './tractor.js';
 

@@ -1,6 +1,6 @@
-import { inUnit } from '../quantities/convert.js';
-import { ratioOf } from '../quantities/exact.js';
-import type { Quantity, QuantityLike } from '../quantities/quantity.js';
+import { inUnit } from '../../quantities/convert.js';
+import { ratioOf } from '../../quantities/exact.js';
+import type { Quantity, QuantityLike } from '../../quantities/quantity.js';
 import {
   type Check,
   type CheckSubject,
@@ -8,8 +8,8 @@ import {
   metCheck,
   ratioCheck,
   undeterminedCheck,
-} from '../working/check.js';
-import { type Note, note } from '../working/note.js';
+} from '../../working/check.js';
+import { type Note, note } from '../../working/note.js';
 import type { AxleBalance } from './axle-balance.js';
 import type { ReadHitch } from './hitch.js';
 import type { GravityShares, PullOnTractor } from './pull-on-tractor.js';

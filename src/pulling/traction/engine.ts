@@ -1,13 +1,13 @@
-import { fail } from '../errors.js';
-import { checkObject } from '../input-checks.js';
-import { inUnit } from '../quantities/convert.js';
-import { compareExact } from '../quantities/exact.js';
-import type { QuantityInput, QuantityLike } from '../quantities/quantity.js';
-import { readOptional, readPositive } from '../quantities/read.js';
-import { d497DrawbarPower } from '../tables/generated/d497-drawbar-power.js';
-import { type Note, note } from '../working/note.js';
-import type { Working } from '../working/step.js';
-import { listed, readAboveZero, readChoice } from './read.js';
+import { fail } from '../../errors.js';
+import { checkObject } from '../../input-checks.js';
+import { inUnit } from '../../quantities/convert.js';
+import { compareExact } from '../../quantities/exact.js';
+import type { QuantityInput, QuantityLike } from '../../quantities/quantity.js';
+import { readOptional, readPositive } from '../../quantities/read.js';
+import { d497DrawbarPower } from '../../tables/generated/d497-drawbar-power.js';
+import { type Note, note } from '../../working/note.js';
+import type { Working } from '../../working/step.js';
+import { listed, readAboveZero, readChoice } from '../plain-input.js';
 
 /** A row and a column of the power relationships of ASABE D497. */
 export interface DrawbarPowerCase {

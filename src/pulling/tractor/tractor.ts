@@ -1,11 +1,11 @@
-import { fail } from '../errors.js';
-import { checkObject, checkOneOf } from '../input-checks.js';
-import { inUnit, valueIn } from '../quantities/convert.js';
-import type { Quantity, QuantityInput, QuantityLike } from '../quantities/quantity.js';
-import { ratedLoadIn } from '../quantities/rated.js';
-import { readOptional, readPositive, readQuantity } from '../quantities/read.js';
-import { type Note, note } from '../working/note.js';
-import type { Working } from '../working/step.js';
+import { fail } from '../../errors.js';
+import { checkObject, checkOneOf } from '../../input-checks.js';
+import { inUnit, valueIn } from '../../quantities/convert.js';
+import type { Quantity, QuantityInput, QuantityLike } from '../../quantities/quantity.js';
+import { ratedLoadIn } from '../../quantities/rated.js';
+import { readOptional, readPositive, readQuantity } from '../../quantities/read.js';
+import { type Note, note } from '../../working/note.js';
+import type { Working } from '../../working/step.js';
 
 /** What drives a tractor: it says whose weight gives grip. */
 export type Drive = 'rear-wheels' | 'all-wheels' | 'tracks';
