@@ -9,6 +9,7 @@ import {
   failedCheck,
   notApplicableCheck,
   ratioCheck,
+  shownCheck,
   undeterminedCheck,
 } from '../working/check.js';
 import { type Note, note } from '../working/note.js';
@@ -34,7 +35,7 @@ export function tractionCheck(available: AvailablePull, resistance: PullResistan
   const check = about('available-pull', 'The tractor can give the pull', 'statics and the traction given');
   if (needed === null) return failedCheck(check, note('LOAD_RUNS_BY_ITSELF'));
   if (available.pull === null) return failedCheck(check, note('TRACTOR_CANNOT_PULL', { outcome: available.outcome }));
-  const judged = against(check, needed, available.pull);
+  const judged = shownCheck(check, needed, available.pull);
   return judged.verdict === 'pass' && resistance.push !== undefined
     ? undeterminedCheck(check, [note('LOAD_MAY_RUN_BY_ITSELF', { push: resistance.push })])
     : judged;
@@ -60,7 +61,7 @@ export function strengthCheck(
   const { workingLoadLimit, atMost, missing } = parts;
   const limit = workingLoadLimit ?? atMost;
   if (limit !== null) {
-    const judged = against(check, required, ratedLoadIn(limit, required.unit));
+    const judged = shownCheck(check, required, ratedLoadIn(limit, required.unit));
     if (judged.verdict === 'fail') return judged;
     if (workingLoadLimit !== null && open.length === 0) return judged;
   }
@@ -87,7 +88,7 @@ export function takeUpChecks({ checks, peakTension }: ShockTension, { liftPull }
   const lift = about('take-up/axle-lift', 'The peak lifts no axle', 'statics, derived');
   return [
     ...checks.map((check) => ({ ...check, id: `take-up/${check.id}` })),
-    ...(liftPull === null ? [] : [against(lift, peakTension, liftPull)]),
+    ...(liftPull === null ? [] : [shownCheck(lift, peakTension, liftPull)]),
   ];
 }
 
@@ -96,11 +97,4 @@ export function takeUpUnknown(missing: Note): Check {
     about('take-up/working-load-limit', 'The peak stays within the working load limit', 'energy'),
     [missing],
   );
-}
-
-/** Both in one unit, as they are shown. */
-function against(check: CheckSubject, demand: QuantityLike, capacity: QuantityLike): Check {
-  const order = demand.value < capacity.value ? -1 : demand.value > capacity.value ? 1 : 0;
-  const { fits, utilization } = ratioOf(demand.value, capacity.value, () => order);
-  return ratioCheck(check, fits, demand, capacity, utilization);
 }

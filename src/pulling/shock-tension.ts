@@ -2,7 +2,6 @@ import { axialStiffnessOf } from '../chain/chain-stiffness.js';
 import { fail, mapAt, within } from '../errors.js';
 import { checkList, checkObject, checkOneOf } from '../input-checks.js';
 import { inUnit } from '../quantities/convert.js';
-import { ratioOf } from '../quantities/exact.js';
 import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/quantity.js';
 import { ratedLoadIn } from '../quantities/rated.js';
 import { readOptional, readPositive } from '../quantities/read.js';
@@ -14,7 +13,7 @@ import {
   type CheckSubject,
   governingCheck,
   overallVerdict,
-  ratioCheck,
+  shownCheck,
   undeterminedCheck,
   type Verdict,
 } from '../working/check.js';
@@ -402,10 +401,7 @@ function checkNumber(value: unknown, path: string, above: number, most: number):
 
 function judge(peak: Force, { workingLoadLimit, proofLoad, breakingForce }: Limits): Check[] {
   const against = (id: string, title: string, limit: QuantityLike): Check => {
-    const capacity = ratedLoadIn(limit, peak.unit);
-    const order = peak.value < capacity.value ? -1 : peak.value > capacity.value ? 1 : 0;
-    const { fits, utilization } = ratioOf(peak.value, capacity.value, () => order);
-    return ratioCheck(about(id, title), fits, peak, capacity, utilization);
+    return shownCheck(about(id, title), peak, ratedLoadIn(limit, peak.unit));
   };
   const within = 'The peak stays within the working load limit';
   return [

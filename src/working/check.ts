@@ -1,3 +1,4 @@
+import { ratioOf } from '../quantities/exact.js';
 import type { QuantityLike } from '../quantities/quantity.js';
 import { type Note, note } from './note.js';
 
@@ -55,6 +56,13 @@ export function ratioCheck(
   utilization: number | null,
 ): RatioCheck {
   return { id, title, clause, weight, subject, verdict: fits ? 'pass' : 'fail', demand, capacity, utilization };
+}
+
+/** A demand held against a capacity in one unit, as both are shown: one told as the limit is at the limit. */
+export function shownCheck(about: CheckSubject, demand: QuantityLike, capacity: QuantityLike): RatioCheck {
+  const order = demand.value < capacity.value ? -1 : demand.value > capacity.value ? 1 : 0;
+  const { fits, utilization } = ratioOf(demand.value, capacity.value, () => order);
+  return ratioCheck(about, fits, demand, capacity, utilization);
 }
 
 function reasonedCheck<V extends 'pass' | 'fail' | 'not-applicable'>(

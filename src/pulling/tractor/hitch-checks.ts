@@ -1,12 +1,11 @@
 import { inUnit } from '../../quantities/convert.js';
-import { ratioOf } from '../../quantities/exact.js';
 import type { Quantity, QuantityLike } from '../../quantities/quantity.js';
 import {
   type Check,
   type CheckSubject,
   failedCheck,
   metCheck,
-  ratioCheck,
+  shownCheck,
   undeterminedCheck,
 } from '../../working/check.js';
 import { type Note, note } from '../../working/note.js';
@@ -50,14 +49,7 @@ export function liftCheck(tips: AxleBalance['tips'], pull: QuantityLike | undefi
   if (tips !== undefined) return failedCheck(check, tips === 'tips-rearward' ? TIPS_REARWARD : TIPS_FORWARD);
   if (pull === undefined) return undeterminedCheck(check, [PULL_UNKNOWN]);
   if (lift === null) return metCheck(check);
-  return held(check, inUnit(pull, lift.unit), lift);
-}
-
-/** Both in one unit, as they are shown: a pull that was told as the limit is at the limit. */
-function held(check: CheckSubject, demand: Quantity, capacity: Quantity): Check {
-  const order = demand.value < capacity.value ? -1 : demand.value > capacity.value ? 1 : 0;
-  const { fits, utilization } = ratioOf(demand.value, capacity.value, () => order);
-  return ratioCheck(check, fits, demand, capacity, utilization);
+  return shownCheck(check, inUnit(pull, lift.unit), lift);
 }
 
 export function reserveCheck(
@@ -71,7 +63,7 @@ export function reserveCheck(
   const check = about('steering-reserve', `The front axle keeps ${reserve} of the weight`, "the caller's reserve");
   if (!(front > 0)) return [failedCheck(check, FRONT_CARRIES_NOTHING)];
   const [demand, capacity] = [force(reserve * weight), force(front)];
-  const judged = held(check, demand, capacity);
+  const judged = shownCheck(check, demand, capacity);
   return judged.verdict === 'pass' && pull === undefined ? [undeterminedCheck(check, [PULL_UNKNOWN])] : [judged];
 }
 
