@@ -119,7 +119,7 @@ export interface LiftCheck extends ResultBase<'checkLift'> {
  * @param input.load `{ mass, centerOfGravity? }`
  * @param input.sling `{ hitch, size, grade, angle, tagLegible, ... }`
  * @param input.legs `{ id, at, length }` for the true geometry; then the angle is not stated but told
- * @param input.legParts, input.topParts in series; hooks and links marked with grade and size alone are rated as such chain
+ * @param input.legParts with `topParts`, in series; hooks and links marked with grade and size alone are rated as such chain
  * @param input.machine `{ kind, liftCapacity, makerAllows? }`
  * @param input.units `'us'` or `'si'`; omitted: the table's own
  * @throws RiggingError what {@link slingRating} and {@link slingTensions} throw; `CONFLICTING_FIELDS` where the hitch has

@@ -133,8 +133,8 @@ export function slingRating<const T extends SlingRatings>(input: ListedSling<T>)
 /**
  * What a sling may lift whose tag states its limit, or one leg of which has a stated limit.
  *
- * @param input.markedWll the limit on the tag for this hitch and angle: it governs, above or below any table
- * @param input.singleLegWll of one leg, with `method: 'formula'`
+ * @param input `markedWll`, the limit on the tag for this hitch and angle, which governs above or below any table; or
+ * `singleLegWll` of one leg, with `method: 'formula'`
  * @throws RiggingError as for a listed sling
  * @source 76 FR 33590 (June 8, 2011): load only to the tag; no tag, no use
  * @example

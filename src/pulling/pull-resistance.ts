@@ -74,17 +74,18 @@ const KINDS = ['rolling', 'mired', 'overturned', 'nosed-in-ditch', 'soft-ground'
  *
  * A tackle of n sheaves adds 10 percent of the resistance for each, then divides: (R + 0.1 · n · R) / MA.
  *
- * @param input.kind what holds the load; it says which other fields there are
- * @param input.mass of the load with everything on it, above zero
- * @param input.slope uphill positive, `deg`, `rad` or `percent-grade`, which is no angle in degrees: 60 percent is 31
- * degrees; omitted: level
- * @param input.rolling `{ surface }` of the table, `{ penetration }` of the tires or `{ coefficient }`
- * @param input.depth `'wheel'`, `'fender'` or `'cab'`
- * @param input.lift `'none'` or `'one-end'`
- * @param input.friction `{ condition }` of the table or `{ coefficient }` over the weight on the ground
- * @param input.chainAngle β, of a chain that rises from a whole log toward the hitch
- * @param input.tackle `{ sheaves, mechanicalAdvantage }`
- * @param input.units `'us'` (lbf) or `'si'` (kN); omitted: the system that all inputs share
+ * @param input what holds the load, its `kind` saying which other fields there are, and what it weighs:
+ *   - `kind`: what holds the load; it says which other fields there are
+ *   - `mass`: of the load with everything on it, above zero
+ *   - `slope`: uphill positive, `deg`, `rad` or `percent-grade`, which is no angle in degrees: 60 percent is 31
+ *     degrees; omitted: level
+ *   - `rolling`: `{ surface }` of the table, `{ penetration }` of the tires or `{ coefficient }`
+ *   - `depth`: `'wheel'`, `'fender'` or `'cab'`
+ *   - `lift`: `'none'` or `'one-end'`
+ *   - `friction`: `{ condition }` of the table or `{ coefficient }` over the weight on the ground
+ *   - `chainAngle`: β, of a chain that rises from a whole log toward the hitch
+ *   - `tackle`: `{ sheaves, mechanicalAdvantage }`
+ *   - `units`: `'us'` (lbf) or `'si'` (kN); omitted: the system that all inputs share
  * @throws RiggingError `UNKNOWN_VALUE`, `MISSING_FIELD`, `NO_VALUE_IN_TABLE`, `NOT_POSITIVE`, `NEGATIVE`, `TOO_LARGE`,
  * `NOT_FINITE`, `NOT_A_WHOLE_NUMBER`, `CONFLICTING_FIELDS` (driven wheels counted as tracks; a coefficient of another
  * way of dragging), `IMPOSSIBLE_GEOMETRY` (a slope of 90 degrees; a chain that lifts the log), `UNITS_REQUIRED`,
