@@ -346,6 +346,7 @@ export type {
 export { us49cfr393_108_2024, us49cfr393_108_chain_2024 } from './tables/us-49cfr393-108-2024.js';
 export { usAlloySling_2011 } from './tables/us-alloy-sling-2011.js';
 export { usWeldedChain_2003 } from './tables/us-welded-chain-2003.js';
+export type { NoteCode, Words } from './words/words.js';
 export type {
   Check,
   ConditionCheck,
