@@ -68,6 +68,12 @@ export function strengthCheck(
   return undeterminedCheck(check, [...missing, ...open]);
 }
 
+/** Whether the rigging bears all that the tractor may give, as practice asks of a pull that is only estimated. */
+export function againstTractor(most: Force, limit: QuantityLike): Check {
+  const check = about('rigging-against-tractor', 'The rigging bears all that the tractor may give', 'common practice');
+  return shownCheck({ ...check, weight: 'practice' }, most, ratedLoadIn(limit, most.unit));
+}
+
 const TITLES = {
   rigging: 'Every part from hitch to load is strong enough',
   'at-load': 'Every part between tackle and load is strong enough',

@@ -24,6 +24,7 @@ import { type BridleAngles, type BridleTension, bridleTension, readAngles } from
 import { type HitchStability, hitchStability } from './hitch-stability.js';
 import { lightestChain, type RatedChain } from './lightest-chain.js';
 import {
+  againstTractor,
   lengthCheck,
   stabilityChecks,
   strengthCheck,
@@ -35,7 +36,7 @@ import { dangerZone, type PullChainLength, pullChainLength, type Standoff } from
 import { type PullResistance, type PullResistanceInput, pullResistance } from './pull-resistance.js';
 import { type ShockTension, shockTension, type TakeUp } from './shock-tension.js';
 import { TAKE_UP_AT_A_CRAWL } from './take-up-speed.js';
-import { pullsInReverse } from './tractor/hitch.js';
+import { pullsInReverse, readHitch } from './tractor/hitch.js';
 import { readAngle } from './tractor/tractor.js';
 import type { ChainEnd } from './wrap-length.js';
 
@@ -141,7 +142,7 @@ export interface PlannedPull extends ResultBase<'planPull'> {
  *
  * @param input.tractor with `hitch`, `traction`, `rolling`, `engine` and `chainAngle` as in {@link availablePull}; what a
  * held-up log leans on the hitch is counted
- * @param input.load what holds the load, as in {@link pullResistance}
+ * @param input.load what holds the load, as in {@link pullResistance}; the angle of the chain is that of the plan
  * @param input.slope of the ground in the way it pulls, uphill positive, for tractor and load; a load with a `slope` of its own
  * asks for this one too
  * @param input.ratings the rating table, such as {@link us49cfr393_108_2024}
@@ -150,7 +151,7 @@ export interface PlannedPull extends ResultBase<'planPull'> {
  * stays open
  * @param input.atLoad with a tackle, every part between it and the load
  * @param input.chain `{ pitch }`, with `length` where it is there already
- * @param input.ends with `standoff` and `dangerMargin` as in {@link pullChainLength}
+ * @param input.ends with `standoff` and `dangerMargin` as in {@link pullChainLength}, the end at the load last
  * @param input.takeUp as in {@link shockTension}: `'slow'`, `{ speed }`, or `{ slack }` taken up with all the tractor's thrust
  * @param input.bridle `{ angles, parts }`: two legs at the load, as in {@link bridleTension}
  * @param input.steeringReserve share of the tractor's weight that the front axle keeps, such as 0.2; omitted: the verdict stays open
@@ -199,11 +200,12 @@ export function planPull(input: PullPlan): PlannedPull {
   const owned = readOptional(input.chain.length, 'length', 'chain.length');
   const unit = massUnitOf(units);
 
-  const resistance = resistanceOf(input, options);
+  const β = chainSlope(input);
+  const resistance = resistanceOf(input, β, options);
   const onTractor = tractorOf(input, resistance);
   const available = availablePull({ ...onTractor, ...options });
   const { thrust, acceleration } = mostThrust(input, onTractor, available, options);
-  const needed = resistance.fallLine === undefined ? resistance.pull : resistance.fallLine;
+  const needed = tensionFor(input, resistance, β, working);
   const pull = needed === null || thrust === null || needed.value === 0 ? null : smaller(needed, thrust);
   const atLoad = input.load.tackle === undefined ? pull : pull && resistance.pull;
   const stability = stabilityOf(input, onTractor, pull, options);
@@ -257,6 +259,7 @@ export function planPull(input: PullPlan): PlannedPull {
     tractionCheck(available, resistance, needed),
     ...stabilityChecks(stability),
     strengthCheck('rigging', requiredLimit, line, openEnds(input, line)),
+    ...(line?.workingLoadLimit == null || thrust === null ? [] : [againstTractor(thrust, line.workingLoadLimit)]),
     ...(input.load.tackle === undefined
       ? []
       : [
@@ -264,12 +267,19 @@ export function planPull(input: PullPlan): PlannedPull {
             'at-load',
             atLoad && ratedLoadIn(atLoad, unit),
             beyond,
-            beyond ? [] : [note('LOAD_SIDE_UNKNOWN')],
+            beyond ? (input.bridle ? [] : openAtLoad(input.ends, beyond)) : [note('LOAD_SIDE_UNKNOWN')],
           ),
         ]),
     ...(input.bridle === undefined
       ? []
-      : [strengthCheck('bridle', greatestOf(requiredOfLegs), leg, leg ? [] : [note('BRIDLE_PARTS_UNKNOWN')])]),
+      : [
+          strengthCheck(
+            'bridle',
+            greatestOf(requiredOfLegs),
+            leg,
+            leg ? openAtLoad(input.ends, leg) : [note('BRIDLE_PARTS_UNKNOWN')],
+          ),
+        ]),
     lengthCheck(owned, chainLength),
     ...(snatch ? takeUpChecks(snatch, stability) : jerk ? [takeUpUnknown(note('WIRE_UNKNOWN'))] : []),
   ];
@@ -326,20 +336,41 @@ interface Options {
 /** Snug: the thrust comes at once. */
 const ZERO_SLACK = { value: 0, unit: 'm' } as const;
 
-/** The load on the ground that the plan has; one with a slope or a chain angle of its own asks for the tractor's too. */
-function resistanceOf(input: PullPlan, options: Options): PullResistance {
-  const { load, slope, chainAngle } = input;
+/** How far the chain comes down from the hitch, from the line of the ground, in radians. */
+function chainSlope(input: PullPlan): number {
+  const { hitch, chainAngle, slope } = input;
+  const up = slope === undefined ? 0 : readAngle(slope, 'slope') * (pullsInReverse(hitch) ? -1 : 1);
+  return readHitch({ hitch, ...(chainAngle && { chainAngle }) }, up, false, new Working(false)).below;
+}
+
+/**
+ * The tension of a chain that slopes: what holds a load holds it along the ground, so P = R / cos β. A whole log is told
+ * with its chain already, and what a chain lifts off the load is not counted on.
+ */
+function tensionFor({ load }: PullPlan, { pull, fallLine }: PullResistance, β: number, working: Working): Force | null {
+  const along = fallLine === undefined ? pull : fallLine;
+  const told = load.kind === 'log' && load.lift === 'none' && load.tackle === undefined;
+  if (along === null || β === 0 || told) return along;
+  const tension = new Quantity(along.value / Math.cos(β), along.unit);
+  working.step('chain', 'needed', 'R / cos β', { R: along, β: { value: β, unit: 'rad' } }, tension);
+  return tension;
+}
+
+/** The load on the ground that the plan has; one with a slope of its own asks for the tractor's too. */
+function resistanceOf(input: PullPlan, β: number, options: Options): PullResistance {
+  const { load, slope } = input;
   const own = load as { readonly slope?: QuantityInput<'angle'>; readonly chainAngle?: unknown };
   if (own.slope !== undefined && slope === undefined) {
     fail('MISSING_FIELD', 'slope', 'the slope under the tractor too', undefined, "Give it, '0 deg' where it is level.");
   }
-  if (own.chainAngle !== undefined && chainAngle === undefined) {
-    const remedy = 'A chain that rises from the load comes down from the hitch.';
-    fail('MISSING_FIELD', 'chainAngle', 'the angle of the chain at the tractor too', undefined, remedy);
+  if (own.chainAngle !== undefined) {
+    const remedy = 'A chain that comes down from the hitch rises from the load: give chainAngle of the plan.';
+    fail('CONFLICTING_FIELDS', 'load.chainAngle', 'one angle of the chain', 'that of the load', remedy);
   }
   const sloped = load.kind !== 'overturned' && load.kind !== 'nosed-in-ditch';
   const onSlope = sloped && slope !== undefined && own.slope === undefined ? { slope } : {};
-  return within('load', () => pullResistance({ ...load, ...onSlope, ...options } as PullResistanceInput));
+  const rises = load.kind === 'log' && load.lift === 'none' && β !== 0 ? { chainAngle: { value: β, unit: 'rad' } } : {};
+  return within('load', () => pullResistance({ ...load, ...onSlope, ...rises, ...options } as PullResistanceInput));
 }
 
 type OnTractor = Without<AvailablePullInput, 'units' | 'working'>;
@@ -426,12 +457,16 @@ function rateParts(
 /** What is missing at the ends of the line: the point of the tractor, and that of the load where nothing wraps round it. */
 function openEnds({ ends, bridle, load }: PullPlan, line: SeriesRating | undefined): readonly Note[] {
   if (line === undefined) return [note('RIGGING_UNKNOWN')];
-  const wrapped = ends.some(({ at }) => at !== 'hook');
-  const elsewhere = wrapped || bridle !== undefined || load.tackle !== undefined;
+  const elsewhere = bridle !== undefined || load.tackle !== undefined;
   return [
     ...(line.vehicleAnchors > 0 ? [] : [note('HITCH_POINT_NOT_LISTED')]),
-    ...(elsewhere || line.cargoAnchors > 0 ? [] : [note('LOAD_POINT_NOT_LISTED')]),
+    ...(elsewhere ? [] : openAtLoad(ends, line)),
   ];
+}
+
+/** The point of the load among the parts that reach it; none where the chain is wrapped round the load. */
+function openAtLoad(ends: readonly ChainEnd[], parts: SeriesRating): readonly Note[] {
+  return ends.at(-1)?.at !== 'hook' || parts.cargoAnchors > 0 ? [] : [note('LOAD_POINT_NOT_LISTED')];
 }
 
 function lengthOf(input: PullPlan, options: Options): PullChainLength {
@@ -450,16 +485,15 @@ function tensionOf(angles: BridleAngles, pull: Force, options: Options): BridleT
   return within('bridle', () => bridleTension({ pull, angles, ...options }));
 }
 
-/** As told, else that of the thickest chain of the rigging; nothing where a chain of it is not in the table of links. */
+/** That of the thickest chain, as told or by the table of links; nothing where a chain is in neither. */
 function wireOf({ chain, rigging = [] }: PullPlan): QuantityLike<'mm'> | undefined {
   const told = readOptional(chain.wireDiameter, 'length', 'chain.wireDiameter');
-  if (told !== undefined) return inUnit(told, 'mm');
-  let thickest: QuantityLike<'mm'> | undefined;
+  let thickest: QuantityLike<'mm'> | undefined = told && inUnit(told, 'mm');
   for (const part of rigging) {
     if (part.kind !== 'chain') continue;
     const wire = typeof part.grade === 'string' ? undefined : wireBy(part.size, part.grade);
-    if (wire === undefined) return undefined;
-    if (thickest === undefined || wire.value > thickest.value) thickest = wire;
+    if (wire === undefined && told === undefined) return undefined;
+    if (wire !== undefined && (thickest === undefined || wire.value > thickest.value)) thickest = wire;
   }
   return thickest;
 }

@@ -55,6 +55,7 @@ describe('a pull that goes', () => {
       'axle-lift': 'pass',
       'steering-reserve': 'pass',
       rigging: 'pass',
+      'rigging-against-tractor': 'pass',
       'chain-length': 'pass',
     });
   });
@@ -104,6 +105,10 @@ describe('what stops a pull', () => {
     expect(missing(without('drawbar'), 'rigging')).toEqual(['HITCH_POINT_NOT_LISTED']);
     expect(missing(without('tow hook'), 'rigging')).toEqual(['LOAD_POINT_NOT_LISTED']);
     const round = { at: 'choker', diameter: '12 in', tail: '18 in' } as const;
+    const wrapped = (...ends: PullPlan['ends']) =>
+      planPull({ ...plan, rigging: plan.rigging!.filter((part) => part.id !== 'tow hook'), ends, standoff: '12 ft' });
+    // the end at the load is the last
+    expect(missing(wrapped(round, { at: 'hook' }), 'rigging')).toEqual(['LOAD_POINT_NOT_LISTED']);
     const choked = planPull({
       ...plan,
       rigging: plan.rigging!.filter((part) => part.id !== 'tow hook'),
@@ -190,7 +195,7 @@ describe('beyond the line', () => {
   it('a tackle: the line sees the fall line, the parts at the load the whole resistance', () => {
     const result = planPull({
       ...tackled,
-      atLoad: [{ ...drawbar, id: 'block', at: 'cargo', markedWll: '2999 lb' }] as never,
+      atLoad: [{ ...towHook, id: 'block', markedWll: '2999 lb' }] as never,
     });
     expect(result.requiredLimit!.value).toBeCloseTo(900, 9);
     expect(result.requiredAtLoad!.value).toBeCloseTo(3000, 9);
@@ -204,7 +209,7 @@ describe('beyond the line', () => {
         ...plan,
         bridle: {
           angles: { included: '60 deg' },
-          ...(markedWll && { parts: [{ id: 'leg', kind: 'shackle', markedWll }] as never }),
+          ...(markedWll && { parts: [{ id: 'leg', kind: 'shackle', markedWll }, towHook] as never }),
         },
       });
     expect(legs().requiredOfLegs!.map(({ value }) => value)).toEqual([
@@ -214,6 +219,8 @@ describe('beyond the line', () => {
     expect(missing(legs(), 'bridle')).toEqual(['BRIDLE_PARTS_UNKNOWN']);
     expect(verdicts(legs('347 lb')).bridle).toBe('pass');
     expect(verdicts(legs('346 lb')).bridle).toBe('fail');
+    const bare = { angles: { included: '60 deg' }, parts: [{ id: 'leg', kind: 'shackle', markedWll: '9 t' }] } as const;
+    expect(missing(planPull({ ...plan, bridle: bare }), 'bridle')).toEqual(['LOAD_POINT_NOT_LISTED']);
   });
 });
 
@@ -288,6 +295,13 @@ describe('take-up', () => {
     expect(peak(thin, thick)).toBeGreaterThan(peak(thin));
   });
 
+  it('a wire told thinner than the table says softens nothing', () => {
+    const at = (wireDiameter: '2 mm' | '7 mm') =>
+      planPull({ ...plan, load: stuck, takeUp: { speed: '0.4 mph' }, chain: { ...plan.chain, wireDiameter } }).snatch!
+        .peakTension;
+    expect(at('2 mm')).toEqual(at('7 mm'));
+  });
+
   it('a chain whose wire nobody knows leaves the peak open, and is no error', () => {
     const marked = { id: 'chain', kind: 'chain', size: '3/8', grade: 120, markedWll: '9000 lb' };
     const result = planPull({ ...plan, rigging: lineOf(marked), takeUp: { speed: '0.1 mph' } });
@@ -344,18 +358,40 @@ describe('the whole', () => {
     expect(issueOf(() => planPull({ ...plan, load }))).toMatchObject({ code: 'MISSING_FIELD', path: 'slope' });
   });
 
-  it('a chain that rises from a log comes down from the hitch: its angle is asked for', () => {
-    const log = {
-      kind: 'log',
-      lift: 'none',
-      mass: '1400 lb',
-      friction: { coefficient: 0.6 },
-      chainAngle: '15 deg',
+  describe('a chain that slopes', () => {
+    const steep = {
+      ...plan,
+      hitch: { ...plan.hitch, behindAxle: '20 in' },
+      chainAngle: { belowTractorLine: '60 deg' },
     } as const;
-    expect(issueOf(() => planPull({ ...plan, load: log }))).toMatchObject({
-      code: 'MISSING_FIELD',
-      path: 'chainAngle',
+
+    it('pulls harder than the load resists along the ground: R / cos β, 600 / 0.5', () => {
+      expect(planPull(steep).pull!.value).toBeCloseTo(1200, 6);
+      expect(planPull(steep).requiredLimit!.value).toBeCloseTo(1200, 6);
     });
+
+    it('takes a log along with its own formula, and one angle for both', () => {
+      // dossier I: 1407 lb, μ 0.6, chain 15 deg up: 753 lb
+      const log = { kind: 'log', lift: 'none', mass: '1407.4 lb', friction: { coefficient: 0.6 } } as const;
+      const result = planPull({ ...steep, chainAngle: { belowTractorLine: '15 deg' }, load: log });
+      expect(result.resistance.pull!.value).toBeCloseTo(753, 0);
+      expect(result.pull!.value).toBe(result.resistance.pull!.value);
+      const twice = { ...log, chainAngle: '15 deg' } as never;
+      expect(issueOf(() => planPull({ ...steep, load: twice }))).toMatchObject({
+        code: 'CONFLICTING_FIELDS',
+        path: 'load.chainAngle',
+      });
+    });
+  });
+
+  it('says whether the rigging bears all that the tractor may give, beside the verdict', () => {
+    const check = (markedWll: string) =>
+      planPull({ ...plan, rigging: lineOf({ id: 's', kind: 'shackle', markedWll }) });
+    // 1306 lbf at most
+    expect(verdicts(check('1307 lb'))['rigging-against-tractor']).toBe('pass');
+    const weak = check('1300 lb');
+    expect(verdicts(weak)['rigging-against-tractor']).toBe('fail');
+    expect(weak.verdict).toBe('pass');
   });
 
   it('warns where the tractor could overload the rigging when the load does not move', () => {
