@@ -200,6 +200,20 @@ export {
 } from './securement/rules/us-49cfr393-2024/index.js';
 export { type TensionerLength, type TieDownLength, tieDownLength } from './securement/tie-down-length.js';
 export { type TieDownsRequired, tieDownsRequired } from './securement/tie-downs-required.js';
+export {
+  buildKit,
+  checkItems,
+  type Kit,
+  type KitChoice,
+  type KitInput,
+  type KitLine,
+  type KitTieDown,
+  type KitTotals,
+} from './selection/build-kit.js';
+export type { WantedTieDown } from './selection/kit-demand.js';
+export type { FittingKind, ItemFault, ItemSource, KitItem, KitKind } from './selection/kit-item.js';
+export type { KitObstacle } from './selection/kit-obstacles.js';
+export type { KitObjective } from './selection/kit-solver.js';
 export { auLrg_2018_chain } from './tables/au-lrg-2018-chain.js';
 export { caNsc10_chain_2013 } from './tables/ca-nsc10-2013.js';
 export { euEn12195_3_2001 } from './tables/eu-en12195-3-2001.js';

@@ -376,6 +376,22 @@ export const english = {
     LENGTH_TO_BE_CUT: 'No length of a chain at hand given: it takes {length}.',
     TAKE_UP_AT_A_CRAWL:
       'Take up slack at a crawl and raise the pull slowly: a chain is not for jerking, and never takes a running start.',
+
+    // selection
+    USUAL_FITTINGS: 'Where no fittings are named: a binder and two grab hooks, one at either end of the chain.',
+    OWNED_COSTS_NOTHING: 'What is owned costs nothing, and is taken as sound.',
+    CATALOG_NOT_COUNTED: 'Rows of the catalog without a count are taken as there in any number.',
+    WITHOUT_TAX: 'Prices as stated: taxes and freight are not in them.',
+    JOINT_NOT_CHECKED: 'Whether shackles and master links go onto the hooks and points they join is not looked at.',
+    NO_KIT_MEETS: 'No kit meets this, however strong: {title} ({clause}).',
+    ANCHORS_NOT_RATED: 'The rating of every point that tie-down {tieDown} is fixed to.',
+    NO_CHAIN_LONG_ENOUGH: 'No chain with a rating is long enough for tie-down {tieDown}.',
+    NO_FITTING: 'No {kind} with a rating goes with a chain that is long enough for tie-down {tieDown}.',
+    NOTHING_GOES_TOGETHER: 'No chain for tie-down {tieDown} has all of its fittings: each goes with another size.',
+    NOT_ENOUGH_PIECES: 'There are pieces for {made} of {wanted} tie-downs.',
+    NOT_STRONG_ENOUGH: 'The tie-downs of {article} cannot be made strong enough together.',
+    LIMIT_TOO_LOW: 'The least {what} of a kit within the other limits is more.',
+    NOT_ALL_TOGETHER: 'Each requirement can be met, but not all of them by one kit.',
   },
   /** Every word of a calculation sheet that is not data. */
   sheet: {
