@@ -117,7 +117,8 @@ export interface KitInput {
  * min sum(price, mass or 1 of every piece), where each tie-down has a chain that is long enough, its fittings go with that
  * chain, every piece is rated by its mark or by the rule set's table, no item is used more often than there is of it, and
  * for every article sum(credit · min(rating of every piece and anchor point)) reaches what the rule set asks. The optimum
- * is proved. Of kits that are equal by it the lighter is taken (the cheaper, where mass or pieces are the objective).
+ * is proved. Of kits that are equal by it a lighter one is taken (a cheaper one, where mass or pieces are the objective), as
+ * far as a short search finds one.
  *
  * What is owned costs nothing; it is used where that is better by the objective. With `stockFirst` the number of bought
  * pieces is made as small as it can be, and the objective decides among those kits alone.
@@ -184,7 +185,7 @@ export function buildKit(input: KitInput): Kit {
   const solver = new KitSolver(demands, pieces, passes);
   const possible = demands.unmet.length === 0 && demands.unratedAnchors.length === 0;
   const ceilings = possible && stockFirst === true ? fewestBought(solver, limits) : limits;
-  const chosen = possible && ceilings !== null ? solver.solve(objective, ceilings) : null;
+  const chosen = possible && ceilings !== null ? best(solver, objective, ceilings) : null;
   sayAssumptions(working, input, demands);
   const shown = { unit: massUnitOf(units), currency: input.currency ?? currencyOf(items) } as const;
   if (chosen === null || ceilings === null) {
@@ -318,15 +319,21 @@ function fewestBought(solver: KitSolver, limits: Ceilings): Ceilings | null {
   return { ...limits, bought: kit.flat().filter(({ source }) => source === 'catalog').length };
 }
 
+/** The best by the objective; of those that are equal by it a better one beside it. */
+function best(solver: KitSolver, objective: KitObjective, ceilings: Ceilings): Chosen | null {
+  const kit = solver.solve(objective, ceilings);
+  return kit === null ? null : solver.refine(kit, objective, ceilings);
+}
+
 /** Kits from the cheapest to the lightest, at even steps of mass between the two; each is the cheapest so light. */
 function curve(solver: KitSolver, ceilings: Ceilings, points: number): Chosen[] {
-  const ends = [solver.solve('price', ceilings) as Chosen, solver.solve('mass', ceilings) as Chosen] as const;
+  const ends = [best(solver, 'price', ceilings) as Chosen, best(solver, 'mass', ceilings) as Chosen] as const;
   const [cheapest, lightest] = ends.map((kit) => massOf(kit)) as [number, number];
   const unit = solver.unit;
   const kits: Chosen[] = [ends[0]];
   for (let step = 1; step < points - 1; step++) {
     const mass = { value: cheapest + ((lightest - cheapest) * step) / (points - 1), unit };
-    const kit = solver.solve('price', { ...ceilings, mass });
+    const kit = best(solver, 'price', { ...ceilings, mass });
     if (kit !== null) kits.push(kit);
   }
   kits.push(ends[1]);

@@ -2,7 +2,7 @@ import { compareExact } from '../quantities/exact.js';
 import type { Demand, Demands } from './kit-demand.js';
 import type { FittingKind } from './kit-item.js';
 import type { Piece, Pieces } from './kit-pieces.js';
-import type { Choice, ChoiceGroup } from './kit-search.js';
+import type { Choice, ChoiceGroup } from './search-problem.js';
 
 /** What a search adds up of pieces: its cost, and what is limited. */
 export interface Measures {
@@ -39,6 +39,8 @@ interface Link {
   readonly before: Link | null;
 }
 
+/** More pieces of one item than any tie-down has. */
+const MOST_ALIKE = 64;
 /** Where a sum is reached by one tie-down alone, more strength is worth nothing. */
 const CAP = 2;
 
@@ -68,13 +70,17 @@ export function assembliesOf(
   return [...groups.values()].map(({ demand, members }): AssemblyGroup => {
     const { sum } = demand;
     const most = sum === undefined ? 0 : CAP * (required[sum] as number);
-    const choices = grow(demand, kept, pieces, measures, scarceAt, most).map(({ takes, adds, uses, last, cost }) => ({
-      cost: measures.strength === undefined ? cost : measures.strength === sum ? -adds : 0,
-      adds,
-      takes,
-      uses,
-      pieces: listOf(last),
-    }));
+    const choices = grow(demand, kept, pieces, measures, scarceAt, most).map(({ takes, adds, uses, last, cost }) => {
+      const own = listOf(last);
+      return {
+        cost: measures.strength === undefined ? cost : measures.strength === sum ? -adds : 0,
+        adds,
+        takes,
+        uses,
+        marks: marksOf(own),
+        pieces: own,
+      };
+    });
     return { places: members.length, choices, members, ...(sum !== undefined && { sum }) };
   });
 }
@@ -239,6 +245,16 @@ function within(one: readonly number[], other: readonly number[]): boolean {
   let at = 0;
   for (const each of other) if (at < one.length && one[at] === each) at++;
   return at === one.length;
+}
+
+/** A number for each piece, and another for each further one of the same. */
+function marksOf(pieces: readonly Piece[]): number[] {
+  const times = new Map<Piece, number>();
+  return pieces.map((piece) => {
+    const before = times.get(piece) ?? 0;
+    times.set(piece, before + 1);
+    return piece.place * MOST_ALIKE + before;
+  });
 }
 
 function listOf(last: Link | null): Piece[] {

@@ -12,6 +12,8 @@ import type { FittingKind, KitItem, KitKind, ReadItem } from './kit-item.js';
 
 /** An item that may go into a kit, with what a search asks of it. */
 export interface Piece extends ReadItem {
+  /** Its number among all pieces. */
+  readonly place: number;
   readonly kind: KitKind;
   /** In the unit of the rule set; of a chain with fittings on it the least of them all. */
   readonly rating: number;
@@ -44,7 +46,7 @@ export function readPieces(items: readonly ReadItem[], { demands, ratings, unit 
   const fittings = new Map<FittingKind, Piece[]>();
   const unrated: ReadItem[] = [];
   const rated: ReadItem[] = [];
-  for (const read of items) {
+  for (const [place, read] of items.entries()) {
     const { item } = read;
     const rating = ratingOf(rater, item, unit);
     if (rating === null) {
@@ -57,12 +59,12 @@ export function readPieces(items: readonly ReadItem[], { demands, ratings, unit 
     if (kind === 'chain') {
       const reach = lengths.filter((needed) => isAtLeast(read.length as QuantityLike, needed)).length;
       const key = `${size} ${[...(includes ?? [])].sort().join(' ')}`;
-      if (reach > 0) chains.push({ ...read, kind, rating, weight, reach, key });
+      if (reach > 0) chains.push({ ...read, place, kind, rating, weight, reach, key });
     } else {
       const list = fittings.get(kind) ?? [];
       fittings.set(kind, list);
       const key = chainSizes === undefined ? `${size}` : [...chainSizes].sort().join(' ');
-      list.push({ ...read, kind, rating, weight, reach: 0, key });
+      list.push({ ...read, place, kind, rating, weight, reach: 0, key });
     }
   }
   return { chains, fittings, lengths, unrated, rated, goesWith: newFitter() };

@@ -1,11 +1,12 @@
 import { inUnit } from '../quantities/convert.js';
 import { compareExactSums, type ExactTerm } from '../quantities/exact.js';
 import type { QuantityLike } from '../quantities/quantity.js';
+import { sumOfMasses } from './exact-totals.js';
 import { type Assembly, type AssemblyGroup, assembliesOf, type Measures } from './kit-assemblies.js';
 import type { Demands } from './kit-demand.js';
 import { PRICE_DECIMALS } from './kit-item.js';
 import type { Piece, Pieces } from './kit-pieces.js';
-import { searchLeastCost } from './kit-search.js';
+import { type Attempt, searchLeastCost } from './kit-search.js';
 
 /** What may be made as small as possible. */
 export type KitObjective = 'price' | 'mass' | 'parts';
@@ -32,19 +33,23 @@ const PRICE_SCALE = 10 ** PRICE_DECIMALS;
 export const scaledPrice = ({ price = 0 }: { readonly price?: number | undefined }): number =>
   Math.round(price * PRICE_SCALE);
 const boughtOf = ({ source }: Piece): number => (source === 'catalog' ? 1 : 0);
-/** A second objective decides between kits that are equal by the first; this is its share of the smallest step of that. */
-const SECOND = 0.5;
-/** Masses of kits that differ by less than this share count as equal. */
+/** Masses of kits that differ by less than this share of the heaviest piece count as equal. */
 const MASS_STEP = 1e-9;
+/** How many combinations a kit that is equal by the objective and better beside it is worth. */
+const SECOND_EFFORT = 20_000;
+const BESIDE = { price: 'mass', mass: 'price', parts: 'price', bought: 'mass' } as const;
 
-/** Finds kits by one objective under ceilings; each answer is proved. */
+/** Finds kits by one objective under ceilings. */
 export class KitSolver {
   /** In which masses are measured. */
   readonly unit: 'lb' | 'kg';
   private readonly demands: Demands;
   private readonly pieces: Pieces;
   private readonly passes: (chosen: Chosen) => boolean;
-  private readonly most: { readonly price: number; readonly mass: number };
+  /** What ran out in an earlier search is likely to run out again. */
+  private readonly scarce: Piece[] = [];
+  /** No two kits differ by less. */
+  private readonly steps: { readonly price: number; readonly mass: number };
 
   /** @param passes whether the rule set passes a choice; asked only where sums are too close for doubles */
   constructor(demands: Demands, pieces: Pieces, passes: (chosen: Chosen) => boolean) {
@@ -52,81 +57,112 @@ export class KitSolver {
     this.demands = demands;
     this.pieces = pieces;
     this.passes = passes;
-    const slots = demands.demands.reduce((sum, { fittings, spares }) => sum + 1 + fittings.length + spares.length, 0);
     const all = [pieces.chains, ...pieces.fittings.values()].flat();
-    this.most = {
-      price: slots * all.reduce((most, piece) => Math.max(most, scaledPrice(piece)), 1),
-      mass: slots * all.reduce((most, { weight }) => Math.max(most, weight), 0),
+    const heaviest = all.reduce((most, { weight }) => Math.max(most, weight), 0);
+    const masses = all.map(({ weight }) => weight * PRICE_SCALE);
+    this.steps = {
+      price: all.reduce((step, piece) => commonStep(step, scaledPrice(piece)), 0) || 1,
+      mass: masses.every(Number.isInteger)
+        ? masses.reduce(commonStep, 0) / PRICE_SCALE || MASS_STEP
+        : MASS_STEP * heaviest,
     };
   }
 
+  /** The best kit by a goal, proved, or null where there is none. */
+  solve(goal: Goal, ceilings: Ceilings): Chosen | null {
+    return this.search(goal, ceilings);
+  }
+
+  /** A kit that is as good by its objective and lighter, or for mass and parts cheaper, as far as a short search finds one. */
+  refine(kit: Chosen, objective: KitObjective, ceilings: Ceilings): Chosen {
+    const second = BESIDE[objective];
+    const pieces = kit.flat();
+    const reached: Ceilings = {
+      ...ceilings,
+      ...(objective === 'price' && { price: sumOf(pieces, scaledPrice) / PRICE_SCALE }),
+      ...(objective === 'mass' && { mass: totalMass(pieces, this.unit) }),
+      ...(objective === 'parts' && { parts: pieces.length }),
+    };
+    const below = sumOf(pieces, second === 'mass' ? weightOf : scaledPrice);
+    return this.search(second, reached, { below, effort: SECOND_EFFORT }) ?? kit;
+  }
+
   /**
-   * The best kit, or null where there is none.
-   *
    * Counts are looked at only where they matter: a kit that is the best while there is enough of everything, and uses no
    * more than there is, is the best. What it uses too much of becomes scarce, and the search is made again.
    */
-  solve(goal: Goal, ceilings: Ceilings): Chosen | null {
-    const measures = this.measuresOf(goal, ceilings);
-    const scarce: Piece[] = [];
+  private search(goal: Goal, ceilings: Ceilings, attempt?: Attempt): Chosen | null {
+    const { demands, required, unit } = this.demands;
+    const measures = measuresOf(goal, ceilings);
     const weak = typeof goal === 'object' || goal === 'unmade';
     for (;;) {
-      const made = assembliesOf(this.demands, this.pieces, measures, scarce);
+      const made = assembliesOf(this.demands, this.pieces, measures, this.scarce);
       const groups = goal === 'unmade' ? made.map(withNothing) : made;
-      const found = searchLeastCost({
-        groups,
-        required: weak ? this.demands.required.map(() => 0) : this.demands.required,
-        pieces: scarce.map(({ count }) => count),
-        limits: limitsOf(ceilings, this.demands.unit),
-        tolerance: this.toleranceOf(goal),
-        holds: (chosen) => {
-          const kit = inOrder(groups, chosen, this.demands.demands.length);
-          return withinCeilings(kit.flat(), ceilings) && (weak || this.passes(kit));
+      const found = searchLeastCost(
+        {
+          groups,
+          required: weak ? required.map(() => 0) : required,
+          pieces: this.scarce.map(({ count }) => count),
+          limits: limitsOf(ceilings, unit),
+          tolerance: this.toleranceOf(goal),
+          holds: (chosen) => {
+            const kit = inOrder(groups, chosen, demands.length);
+            return withinCeilings(kit.flat(), ceilings) && (weak || this.passes(kit));
+          },
         },
-      });
+        attempt,
+      );
       if (found === null) return null;
-      const kit = inOrder(groups, found, this.demands.demands.length);
+      const kit = inOrder(groups, found, demands.length);
       const short = [...countPieces(kit.flat())].filter(([piece, used]) => used > piece.count).map(([piece]) => piece);
       if (short.length === 0) return kit;
-      scarce.push(...short);
+      this.scarce.push(...short);
     }
   }
 
-  private measuresOf(goal: Goal, { price, mass, parts, bought }: Ceilings): Measures {
-    const takes = [
-      ...(price === undefined ? [] : [scaledPrice]),
-      ...(mass === undefined ? [] : [weightOf]),
-      ...(parts === undefined ? [] : [one]),
-      ...(bought === undefined ? [] : [boughtOf]),
-    ];
-    if (typeof goal === 'object') return { cost: () => 0, takes, strength: goal.strength };
-    const lighter = (piece: Piece) => (SECOND * piece.weight) / Math.max(this.most.mass, Number.MIN_VALUE);
-    const cheaper = (piece: Piece) => (SECOND * scaledPrice(piece)) / this.most.price;
-    switch (goal) {
-      case 'price':
-        return { cost: (piece) => scaledPrice(piece) + lighter(piece), takes };
-      case 'mass':
-        return { cost: (piece) => piece.weight + MASS_STEP * this.most.mass * cheaper(piece), takes };
-      case 'parts':
-        return { cost: (piece) => 1 + cheaper(piece), takes };
-      case 'unmade':
-        return { cost: () => 0, takes };
-      default:
-        return { cost: (piece) => boughtOf(piece) + lighter(piece), takes };
-    }
-  }
-
+  /** Kits that differ at all differ by a step, so that less need not be looked for. */
   private toleranceOf(goal: Goal): number {
-    if (typeof goal === 'object') return 1e-9 * (this.demands.required[goal.strength] as number);
-    return goal === 'mass' ? 1e-4 * MASS_STEP * this.most.mass : 1e-7;
+    if (typeof goal === 'object') return 1e-6 * (this.demands.required[goal.strength] as number);
+    const step = goal === 'price' || goal === 'mass' ? this.steps[goal] : 1;
+    return 0.999 * step;
   }
 }
+
+function measuresOf(goal: Goal, { price, mass, parts, bought }: Ceilings): Measures {
+  const takes = [
+    ...(price === undefined ? [] : [scaledPrice]),
+    ...(mass === undefined ? [] : [weightOf]),
+    ...(parts === undefined ? [] : [one]),
+    ...(bought === undefined ? [] : [boughtOf]),
+  ];
+  if (typeof goal === 'object') return { cost: nothing, takes, strength: goal.strength };
+  return { cost: { price: scaledPrice, mass: weightOf, parts: one, bought: boughtOf, unmade: nothing }[goal], takes };
+}
+
+/** The greatest whole number that both are multiples of. */
+function commonStep(one: number, other: number): number {
+  let [a, b] = [one, other];
+  while (b > 0) [a, b] = [b, a % b];
+  return a;
+}
+
+const sumOf = (pieces: readonly Piece[], of: (piece: Piece) => number): number =>
+  pieces.reduce((sum, piece) => sum + of(piece), 0);
+
+const totalMass = (pieces: readonly Piece[], unit: 'lb' | 'kg'): QuantityLike => ({
+  value: sumOfMasses(
+    pieces.map(({ mass }) => ({ of: mass, pieces: 1 })),
+    unit,
+  ),
+  unit,
+});
 
 /** A tie-down may also be left unmade, at a cost. */
 function withNothing(group: AssemblyGroup): AssemblyGroup {
-  return { ...group, choices: [...group.choices, { cost: 1, adds: 0, takes: [], uses: [], pieces: [] }] };
+  return { ...group, choices: [...group.choices, { cost: 1, adds: 0, takes: [], uses: [], marks: [], pieces: [] }] };
 }
 
+const nothing = (): number => 0;
 const one = (): number => 1;
 const weightOf = ({ weight }: Piece): number => weight;
 
@@ -142,10 +178,9 @@ function limitsOf({ price, mass, parts, bought }: Ceilings, unit: 'lb' | 'kg'): 
 
 /** Whether pieces stay within the ceilings, decided exactly. */
 export function withinCeilings(pieces: readonly Piece[], { price, mass, parts, bought }: Ceilings): boolean {
-  const sum = (of: (piece: Piece) => number) => pieces.reduce((total, piece) => total + of(piece), 0);
-  if (price !== undefined && sum(scaledPrice) > Math.floor(price * PRICE_SCALE + 1e-6)) return false;
+  if (price !== undefined && sumOf(pieces, scaledPrice) > Math.floor(price * PRICE_SCALE + 1e-6)) return false;
   if (parts !== undefined && pieces.length > parts) return false;
-  if (bought !== undefined && sum(boughtOf) > bought) return false;
+  if (bought !== undefined && sumOf(pieces, boughtOf) > bought) return false;
   if (mass === undefined) return true;
   const terms = pieces.map((piece): ExactTerm => ({ quantity: piece.mass }));
   return compareExactSums(terms, [{ quantity: mass }]) <= 0;

@@ -15,21 +15,24 @@ export function random(seed: number): () => number {
   };
 }
 
-export const SIZES = ['1/4', '5/16', '3/8'] as const;
+const SIZES = ['1/4', '5/16', '3/8', '1/2'] as const;
+/** In the order of their wire; 7/16 stands between the last two. */
+const PLACES: Record<string, number> = { '1/4': 0, '5/16': 1, '3/8': 2, '1/2': 4 };
 /** 49 CFR 393.108, lb, grades 43, 70 and 100. */
 const RATINGS: Record<string, Record<number, number>> = {
   '1/4': { 43: 2600, 70: 3150, 100: 4300 },
   '5/16': { 43: 3900, 70: 4700, 100: 5700 },
   '3/8': { 43: 5400, 70: 6600, 100: 8800 },
+  '1/2': { 43: 9200, 70: 11300, 100: 15000 },
 };
 const GRADES = [43, 70, 100] as const;
 
-export interface Case {
+interface Case {
   readonly input: KitInput;
   readonly mass: number;
 }
 
-export interface Range {
+interface Range {
   readonly tieDowns: readonly [number, number];
   readonly chains: readonly [number, number];
   readonly fittings: readonly [number, number];
@@ -37,10 +40,59 @@ export interface Range {
   readonly limits: boolean;
 }
 
+interface Wanted {
+  readonly chains: number;
+  readonly fittings: number;
+  readonly mostCount: number;
+  readonly withHooks?: boolean;
+  readonly slip?: boolean;
+}
+
+/** A catalog: chain, with a hook on it here and there, then binders and hooks. */
+export function randomItems(next: () => number, { chains, fittings, mostCount, withHooks, slip }: Wanted): KitItem[] {
+  const whole = (low: number, high: number) => low + Math.floor(next() * (high - low + 1));
+  const one = <Item>(list: readonly Item[]): Item => list[whole(0, list.length - 1)] as Item;
+  const price = () => ({ price: whole(5, 60) * (next() < 0.5 ? 1 : 0.25) });
+  const count = () => whole(0, mostCount);
+  const chain = (id: string): KitItem => ({
+    id,
+    kind: 'chain',
+    size: one(SIZES),
+    grade: one(GRADES),
+    length: { value: one([10, 16, 20]), unit: 'ft' },
+    mass: { value: whole(8, 40), unit: 'lb' },
+    ...price(),
+    count: count(),
+    ...(withHooks === true && next() < 0.5 && { includes: ['grab-hook'] as const }),
+  });
+  const fitting = (id: string): KitItem =>
+    next() < 0.45
+      ? {
+          id,
+          kind: 'binder',
+          chainSizes: one([['1/4', '5/16'], ['5/16', '3/8'], ['3/8', '1/2'], ['1/4']] as const),
+          markedWll: { value: one([2200, 2600, 5400, 6600, 9200]), unit: 'lb' },
+          mass: { value: whole(3, 14), unit: 'lb' },
+          ...price(),
+          count: count(),
+        }
+      : {
+          id,
+          kind: slip === true && next() < 0.5 ? 'slip-hook' : 'grab-hook',
+          size: one(SIZES),
+          grade: one(GRADES),
+          mass: { value: whole(1, 4), unit: 'lb' },
+          ...price(),
+          count: count(),
+        };
+  const list = (make: (id: string) => KitItem, name: string, length: number) =>
+    Array.from({ length }, (_, index) => make(`${name} ${index}`));
+  return [...list(chain, 'chain', chains), ...list(fitting, 'fitting', fittings)];
+}
+
 export function randomCase(next: () => number, range: Range): Case {
   const whole = (low: number, high: number) => low + Math.floor(next() * (high - low + 1));
   const one = <Item>(list: readonly Item[]): Item => list[whole(0, list.length - 1)] as Item;
-  const withHooks = next() < 0.3;
   const slip = next() < 0.3;
   const fittings: NonNullable<WantedTieDown['fittings']> = one([
     ['binder', 'grab-hook'],
@@ -68,45 +120,13 @@ export function randomCase(next: () => number, range: Range): Case {
       ...(next() < 0.15 && { spares: [one(['chain', 'binder'] as const)] }),
     };
   });
-  const price = () => ({ price: whole(5, 60) * (next() < 0.5 ? 1 : 0.25) });
-  const count = () => whole(0, range.mostCount);
-  const chain = (id: string): KitItem => ({
-    id,
-    kind: 'chain',
-    size: one(SIZES),
-    grade: one(GRADES),
-    length: { value: one([10, 16, 20]), unit: 'ft' },
-    mass: { value: whole(8, 40), unit: 'lb' },
-    ...price(),
-    count: count(),
-    ...(withHooks && next() < 0.5 && { includes: ['grab-hook'] as const }),
+  const catalog = randomItems(next, {
+    chains: whole(...range.chains),
+    fittings: whole(...range.fittings),
+    mostCount: range.mostCount,
+    withHooks: next() < 0.3,
+    slip,
   });
-  const fitting = (id: string): KitItem =>
-    next() < 0.45
-      ? {
-          id,
-          kind: 'binder',
-          chainSizes: one([['1/4', '5/16'], ['5/16', '3/8'], ['3/8'], ['1/4']] as const),
-          markedWll: { value: one([2200, 2600, 5400, 6600, 9200]), unit: 'lb' },
-          mass: { value: whole(3, 14), unit: 'lb' },
-          ...price(),
-          count: count(),
-        }
-      : {
-          id,
-          kind: slip && next() < 0.5 ? 'slip-hook' : 'grab-hook',
-          size: one(SIZES),
-          grade: one(GRADES),
-          mass: { value: whole(1, 4), unit: 'lb' },
-          ...price(),
-          count: count(),
-        };
-  const list = (make: (id: string) => KitItem, name: string, length: number) =>
-    Array.from({ length }, (_, index) => make(`${name} ${index}`));
-  const catalog = [
-    ...list(chain, 'chain', whole(...range.chains)),
-    ...list(fitting, 'fitting', whole(...range.fittings)),
-  ];
   const owned = catalog.filter(() => next() < 0.25).map(({ price: _, ...item }) => ({ ...item, count: whole(0, 2) }));
   const mass = whole(1, 12) * 500;
   const limits = {
@@ -140,10 +160,10 @@ export function randomCase(next: () => number, range: Range): Case {
   };
 }
 
-const valueOf = (quantity: unknown): number => (quantity as { value: number }).value;
-const place = (size: unknown): number => SIZES.indexOf(size as (typeof SIZES)[number]);
+export const numberOf = (quantity: unknown): number => (quantity as { value: number }).value;
+const place = (size: unknown): number => PLACES[size as string]!;
 
-export interface Option {
+interface Option {
   readonly items: readonly number[];
   readonly rating: number;
 }
@@ -161,8 +181,8 @@ export function rowsOf({ stock = [], catalog = [] }: KitInput): Row[] {
     item,
     bought,
     cents: bought ? Math.round((item.price as number) * 100) : 0,
-    mass: valueOf(item.mass),
-    rating: item.kind === 'binder' ? valueOf(item.markedWll) : (RATINGS[item.size!]![item.grade as number] as number),
+    mass: numberOf(item.mass),
+    rating: item.kind === 'binder' ? numberOf(item.markedWll) : (RATINGS[item.size!]![item.grade as number] as number),
   });
   return [...stock.map(row(false)), ...catalog.map(row(true))];
 }
@@ -182,9 +202,9 @@ export function slotsOf({ fittings = [], spares = [] }: WantedTieDown, chain: Ki
 
 /** Every way to make one tie-down. */
 export function optionsOf(tieDown: WantedTieDown, rows: readonly Row[]): Option[] {
-  const anchor = Math.min(...tieDown.anchors.map(({ markedWll }) => valueOf(markedWll)));
+  const anchor = Math.min(...tieDown.anchors.map(({ markedWll }) => numberOf(markedWll)));
   return rows.flatMap((chain, at): Option[] => {
-    if (chain.item.kind !== 'chain' || valueOf(chain.item.length) < valueOf(tieDown.chainLength)) return [];
+    if (chain.item.kind !== 'chain' || numberOf(chain.item.length) < numberOf(tieDown.chainLength)) return [];
     const chains = [at, ...(tieDown.spares ?? []).filter((kind) => kind === 'chain').map(() => at)];
     let options: Option[] = [{ items: chains, rating: Math.min(anchor, chain.rating) }];
     for (const kind of slotsOf(tieDown, chain.item)) {
@@ -200,9 +220,9 @@ export function optionsOf(tieDown: WantedTieDown, rows: readonly Row[]): Option[
   });
 }
 
-/** Twice the share of the rating that counts in the United States. */
+/** Twice the share of the rating that counts in the United States; an accessory's tie-down counts for no article. */
 export const creditTwice = ({ path, holds }: WantedTieDown): number =>
-  holds !== 'tractor' ? 0 : path === 'over-other-side' ? 2 : 1;
+  holds.startsWith('tractor') ? (path === 'over-other-side' ? 2 : 1) : 0;
 
 export interface Totals {
   readonly bought: number;
@@ -217,7 +237,7 @@ export function bestOfAll({ input, mass }: Case, order: readonly (keyof Totals)[
   const options = input.tieDowns.map((tieDown) => optionsOf(tieDown, rows));
   const left = rows.map(({ item }) => item.count as number);
   const { price = Number.POSITIVE_INFINITY, parts: mostParts = Number.POSITIVE_INFINITY } = input.limits ?? {};
-  const mostMass = input.limits?.mass === undefined ? Number.POSITIVE_INFINITY : valueOf(input.limits.mass);
+  const mostMass = input.limits?.mass === undefined ? Number.POSITIVE_INFINITY : numberOf(input.limits.mass);
   let best: Totals | null = null;
   const look = (tieDown: number, twice: number, totals: Totals): void => {
     if (tieDown === options.length) {
