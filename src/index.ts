@@ -36,6 +36,7 @@ export { type ChainStiffness, chainStiffness } from './chain/chain-stiffness.js'
 export { type BreakingForceOfGrade, breakingForceOfGrade } from './chain/grade-strength.js';
 export { type ChainCandidate, type ChainFinish, type ChainIdentity, identifyChain } from './chain/identify-chain.js';
 export { type LengthOfLinks, type LinksForLength, lengthOfLinks, linksForLength } from './chain/links.js';
+export type { RatedChain } from './chain/rated-chains.js';
 export {
   type AnyGrade,
   CHAIN_GRADES,
@@ -64,7 +65,6 @@ export { type ChainSag, chainSag } from './pulling/chain-sag.js';
 export type { DrawbarPowerCase, Engine } from './pulling/engine.js';
 export type { ChainAngle, Hitch, HitchKind } from './pulling/hitch.js';
 export { type HitchStability, hitchStability, type Stance } from './pulling/hitch-stability.js';
-export type { RatedChain } from './pulling/lightest-chain.js';
 export { type GreenWood, type LogMass, type LogMassInput, logMass } from './pulling/log-mass.js';
 export { type PlannedPull, type PullChain, type PullPlan, planPull } from './pulling/plan-pull.js';
 export { type PullChainLength, pullChainLength, type Standoff } from './pulling/pull-chain-length.js';
@@ -210,6 +210,19 @@ export {
   type KitTieDown,
   type KitTotals,
 } from './selection/build-kit.js';
+export {
+  type ChainChoice,
+  type ChainChoiceInput,
+  type ChainPrice,
+  type ChainTask,
+  type ChosenFitting,
+  chooseChain,
+  type HaulTask,
+  type PullTask,
+  type RankedChain,
+  type RejectedChain,
+  type WrapTask,
+} from './selection/choose-chain.js';
 export type { WantedTieDown } from './selection/kit-demand.js';
 export type { FittingKind, ItemFault, ItemSource, KitItem, KitKind } from './selection/kit-item.js';
 export type { KitObstacle } from './selection/kit-obstacles.js';

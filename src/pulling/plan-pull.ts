@@ -3,6 +3,7 @@ import { newRater, rateSeries, type SeriesRating } from '../assembly/rate-part.j
 import { newLog, noteAssumptions, showSeries } from '../assembly/show-parts.js';
 import { chainMass } from '../chain/chain-mass.js';
 import { checkRatings } from '../chain/chain-rating.js';
+import { lightestChain, type RatedChain } from '../chain/rated-chains.js';
 import type { ChainGrade, TradeSize } from '../chain/trade-size.js';
 import { within } from '../errors.js';
 import { checkObject } from '../input-checks.js';
@@ -32,7 +33,6 @@ import { Working } from '../working/step.js';
 import { type AvailablePull, type AvailablePullInput, availablePull } from './available-pull.js';
 import { type BridleAngles, type BridleTension, bridleTension } from './bridle-tension.js';
 import { type HitchStability, hitchStability } from './hitch-stability.js';
-import { lightestChain, type RatedChain } from './lightest-chain.js';
 import { type PullChainLength, pullChainLength, type Standoff } from './pull-chain-length.js';
 import { type PullResistance, type PullResistanceInput, pullResistance } from './pull-resistance.js';
 import { type ShockTension, shockTension, type TakeUp } from './shock-tension.js';

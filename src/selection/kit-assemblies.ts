@@ -57,7 +57,9 @@ export function assembliesOf(
   scarce: readonly Piece[],
 ): AssemblyGroup[] {
   const scarceAt = new Map(scarce.map((piece, index) => [piece, index]));
-  const kept = keepers(demands, pieces, measures, scarceAt);
+  const kept = withoutDominated(demands, pieces, measures, (piece) =>
+    scarceAt.has(piece) ? piece.count : Number.POSITIVE_INFINITY,
+  );
   const groups = new Map<string, { readonly demand: Demand; readonly members: number[] }>();
   demands.forEach((demand, index) => {
     const { sum, credit, chainLength, anchorLimit, fittings, spares } = demand;
@@ -70,7 +72,7 @@ export function assembliesOf(
   return [...groups.values()].map(({ demand, members }): AssemblyGroup => {
     const { sum } = demand;
     const most = sum === undefined ? 0 : CAP * (required[sum] as number);
-    const choices = grow(demand, kept, pieces, measures, scarceAt, most).map(({ takes, adds, uses, last, cost }) => {
+    const choices = grow(demand, kept, measures, scarceAt, most).map(({ takes, adds, uses, last, cost }) => {
       const own = listOf(last);
       return {
         cost: measures.strength === undefined ? cost : measures.strength === sum ? -adds : 0,
@@ -85,21 +87,26 @@ export function assembliesOf(
   });
 }
 
-interface Kept {
-  readonly chains: readonly Piece[];
-  readonly fittings: ReadonlyMap<FittingKind, readonly Piece[]>;
-}
-
-/** The pieces that no others can always stand in for. */
-function keepers(demands: readonly Demand[], { chains, fittings }: Pieces, measures: Measures, scarce: Scarce): Kept {
+/**
+ * The pieces that no others can always stand in for.
+ *
+ * @param countOf how many there are of a piece, or are taken to be
+ */
+export function withoutDominated(
+  demands: readonly Demand[],
+  pieces: Pieces,
+  measures: Measures,
+  countOf: (piece: Piece) => number,
+): Pieces {
   const wanted = (kind: string) =>
     demands.reduce(
       (sum, demand) => sum + [...demand.fittings, ...demand.spares].filter((each) => each === kind).length,
       0,
     );
-  const kept = new Map<FittingKind, readonly Piece[]>();
-  for (const [kind, list] of fittings) kept.set(kind, undominated(list, wanted(kind), measures, scarce));
-  return { chains: undominated(chains, demands.length + wanted('chain'), measures, scarce), fittings: kept };
+  const fittings = new Map<FittingKind, readonly Piece[]>();
+  for (const [kind, list] of pieces.fittings) fittings.set(kind, undominated(list, wanted(kind), measures, countOf));
+  const chains = undominated(pieces.chains, demands.length + wanted('chain'), measures, countOf);
+  return { ...pieces, chains, fittings };
 }
 
 type Scarce = ReadonlyMap<Piece, number>;
@@ -108,12 +115,21 @@ type Scarce = ReadonlyMap<Piece, number>;
  * A piece is left out where those that are better or as good in everything are enough for all places: whoever takes it
  * could take one of them that is still free.
  */
-function undominated(list: readonly Piece[], places: number, { cost, takes }: Measures, scarce: Scarce): Piece[] {
+function undominated(
+  list: readonly Piece[],
+  places: number,
+  { cost, takes }: Measures,
+  countOf: (piece: Piece) => number,
+): Piece[] {
   if (places === 0) return [];
   const byKey = new Map<string, Measured[]>();
   for (const piece of list) {
-    const same = byKey.get(piece.key) ?? [];
-    byKey.set(piece.key, same);
+    if (piece.count === 0) continue;
+    let same = byKey.get(piece.key);
+    if (same === undefined) {
+      same = [];
+      byKey.set(piece.key, same);
+    }
     same.push({ piece, cost: cost(piece), takes: takes.map((take) => take(piece)) });
   }
   return [...byKey.values()].flatMap((same) => {
@@ -127,10 +143,11 @@ function undominated(list: readonly Piece[], places: number, { cost, takes }: Me
     const kept: Measured[] = [];
     for (const each of same) {
       let better = 0;
-      for (const other of kept) {
-        if (standsIn(other, each)) better += scarce.has(other.piece) ? other.piece.count : Number.POSITIVE_INFINITY;
+      for (let at = 0; at < kept.length && better < places; at++) {
+        const other = kept[at] as Measured;
+        if (standsIn(other, each)) better += countOf(other.piece);
       }
-      if (better < places && each.piece.count > 0) kept.push(each);
+      if (better < places) kept.push(each);
     }
     return kept.map(({ piece }) => piece);
   });
@@ -167,8 +184,7 @@ function compareLists(one: readonly number[], other: readonly number[]): number 
 /** Adds piece after piece to every chain that is long enough, and drops what is dominated on the way. */
 function grow(
   demand: Demand,
-  kept: Kept,
-  { lengths, goesWith }: Pieces,
+  { chains, fittings: kept, lengths, goesWith }: Pieces,
   { cost, takes }: Measures,
   scarce: Scarce,
   most: number,
@@ -193,12 +209,12 @@ function grow(
     };
   };
   const all: Partial[] = [];
-  for (const chain of kept.chains) {
+  for (const chain of chains) {
     if (chain.reach < reach) continue;
     let partials = [grown(null, chain, ofChain)];
     const slots = [...without(fittings, chain.item.includes ?? []), ...spareFittings];
     for (const kind of slots) {
-      const candidates = (kept.fittings.get(kind) ?? []).filter((each) => goesWith(each, chain));
+      const candidates = (kept.get(kind) ?? []).filter((each) => goesWith(each, chain));
       const next: Partial[] = [];
       for (const partial of partials) for (const each of candidates) next.push(grown(partial, each, 1));
       partials = pareto(next);

@@ -59,6 +59,8 @@ export interface Demands {
 /** A binder and a grab hook at either end: common practice. */
 export const USUAL_FITTINGS: readonly FittingKind[] = ['binder', 'grab-hook', 'grab-hook'];
 
+/** More than any tie-down has. */
+const MOST_FITTINGS = 12;
 /** Beyond any tie-down, yet far from the end of what a double holds. */
 const STRONGER_THAN_ANY = { value: 1e12, unit: 'lb' } as const;
 
@@ -124,6 +126,15 @@ function readWanted(wanted: WantedTieDown) {
   checkList(fittings, 'fittings', 0);
   checkList(spares, 'spares', 0);
   checkList(anchors, 'anchors', 0);
+  if (fittings.length + spares.length > MOST_FITTINGS) {
+    fail(
+      'TOO_LARGE',
+      'fittings',
+      `at most ${MOST_FITTINGS} with spares`,
+      fittings.length + spares.length,
+      'Name fewer.',
+    );
+  }
   fittings.forEach((each, index) => {
     checkOneOf(each, FITTING_KINDS, `fittings[${index}]`);
   });

@@ -1,7 +1,6 @@
 import { type AnyGrade, checkChain, isTradeSize, type TradeSize } from '../chain/trade-size.js';
 import { fail, failAt, RiggingError, type RiggingIssue } from '../errors.js';
 import { checkList, checkObject, checkOneOf } from '../input-checks.js';
-import { decimalOf } from '../quantities/decimal.js';
 import type { QuantityInput, QuantityLike } from '../quantities/quantity.js';
 import { readOptional, readPositive } from '../quantities/read.js';
 
@@ -72,11 +71,12 @@ export interface ReadItem {
 /** Prices beyond it would not add up exactly. */
 const MOST_PRICE = 1e9;
 /** A price in ten thousandths is the finest that anybody writes. */
-export const PRICE_DECIMALS = 4;
+const PRICE_DECIMALS = 4;
+/** Prices as whole numbers, so that sums of them are exact. */
+export const PRICE_SCALE = 10_000;
 
 const CHAIN_LIKE: readonly string[] = ['chain', 'grab-hook', 'slip-hook', 'connecting-link', 'clevis'];
 const TAKES_CHAIN: readonly string[] = ['binder', 'turnbuckle'];
-const KINDS: readonly string[] = ['chain', ...FITTING_KINDS];
 
 /** Rows that can be used, and everything that is wrong with the others. */
 export interface ReadItems {
@@ -109,7 +109,7 @@ export function readItems(
     const item = list[index] as KitItem;
     if (check(() => checkObject(item, '', 'an item { id, kind, mass }') ?? true) === undefined) continue;
     check(() => checkId(item.id, ids));
-    check(() => checkOneOf(item.kind, KINDS, 'kind'));
+    check(() => checkOneOf(item.kind, item.kind === 'chain' ? ['chain'] : FITTING_KINDS, 'kind'));
     check(() => checkSizes(item));
     check(() => readOptional(item.markedWll, 'ratedLoad', 'markedWll'));
     check(() => checkIncludes(item));
@@ -183,7 +183,7 @@ function readPrice({ price, currency }: KitItem, wanted: string | undefined, nee
   if (!Number.isFinite(price)) fail('NOT_FINITE', 'price', 'a price of one piece', price, 'Give a plain number.');
   if (price < 0) fail('NEGATIVE', 'price', 'a price of 0 or more', price, 'Check the sign.');
   if (price > MOST_PRICE) fail('TOO_LARGE', 'price', `at most ${MOST_PRICE}`, price, 'Check the number.');
-  if (-decimalOf(price).exponent > PRICE_DECIMALS) {
+  if (Math.round(price * PRICE_SCALE) / PRICE_SCALE !== price) {
     fail('TEXT_TOO_PRECISE', 'price', `at most ${PRICE_DECIMALS} decimals`, price, 'Round the price of one piece.');
   }
   if (currency !== wanted) {

@@ -2,9 +2,9 @@ import { inUnit } from '../quantities/convert.js';
 import { compareExactSums, type ExactTerm } from '../quantities/exact.js';
 import type { QuantityLike } from '../quantities/quantity.js';
 import { sumOfMasses } from './exact-totals.js';
-import { type Assembly, type AssemblyGroup, assembliesOf, type Measures } from './kit-assemblies.js';
+import { type Assembly, type AssemblyGroup, assembliesOf, type Measures, withoutDominated } from './kit-assemblies.js';
 import type { Demands } from './kit-demand.js';
-import { PRICE_DECIMALS } from './kit-item.js';
+import { PRICE_SCALE } from './kit-item.js';
 import type { Piece, Pieces } from './kit-pieces.js';
 import { type Attempt, searchLeastCost } from './kit-search.js';
 
@@ -28,10 +28,11 @@ export interface Ceilings {
 /** The pieces of each tie-down, in the order of the demands. */
 export type Chosen = readonly (readonly Piece[])[];
 
-/** Prices as whole numbers, so that sums of them are exact. */
-const PRICE_SCALE = 10 ** PRICE_DECIMALS;
 export const scaledPrice = ({ price = 0 }: { readonly price?: number | undefined }): number =>
   Math.round(price * PRICE_SCALE);
+const nothing = (): number => 0;
+const one = (): number => 1;
+const weightOf = ({ weight }: Piece): number => weight;
 const boughtOf = ({ source }: Piece): number => (source === 'catalog' ? 1 : 0);
 /** Masses of kits that differ by less than this share of the heaviest piece count as equal. */
 const MASS_STEP = 1e-9;
@@ -55,7 +56,8 @@ export class KitSolver {
   constructor(demands: Demands, pieces: Pieces, passes: (chosen: Chosen) => boolean) {
     this.unit = demands.unit;
     this.demands = demands;
-    this.pieces = pieces;
+    // what no objective and no ceiling can make worth taking is left out once
+    this.pieces = withoutDominated(demands.demands, pieces, EVERYTHING, ({ count }) => count);
     this.passes = passes;
     const all = [pieces.chains, ...pieces.fittings.values()].flat();
     const heaviest = all.reduce((most, { weight }) => Math.max(most, weight), 0);
@@ -128,6 +130,8 @@ export class KitSolver {
   }
 }
 
+const EVERYTHING: Measures = { cost: scaledPrice, takes: [weightOf, boughtOf] };
+
 function measuresOf(goal: Goal, { price, mass, parts, bought }: Ceilings): Measures {
   const takes = [
     ...(price === undefined ? [] : [scaledPrice]),
@@ -161,10 +165,6 @@ const totalMass = (pieces: readonly Piece[], unit: 'lb' | 'kg'): QuantityLike =>
 function withNothing(group: AssemblyGroup): AssemblyGroup {
   return { ...group, choices: [...group.choices, { cost: 1, adds: 0, takes: [], uses: [], marks: [], pieces: [] }] };
 }
-
-const nothing = (): number => 0;
-const one = (): number => 1;
-const weightOf = ({ weight }: Piece): number => weight;
 
 /** In the order that the pieces are measured in. */
 function limitsOf({ price, mass, parts, bought }: Ceilings, unit: 'lb' | 'kg'): number[] {

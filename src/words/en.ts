@@ -392,6 +392,28 @@ export const english = {
     NOT_STRONG_ENOUGH: 'The tie-downs of {article} cannot be made strong enough together.',
     LIMIT_TOO_LOW: 'The least {what} of a kit within the other limits is more.',
     NOT_ALL_TOGETHER: 'Each requirement can be met, but not all of them by one kit.',
+    TOO_WEAK: 'Its limit of {limit} is below {required}.',
+    NOT_RATED_BY_TABLE: '{ratings} has no rating for {size} grade {grade}.',
+    GRADE_NOT_USUAL: 'Grade {grade} is not what the trade uses for this ({task}): common practice, no rule.',
+    GRADE_NOT_WANTED: 'Grade {grade} is not among those wanted.',
+    MASS_NOT_KNOWN: 'What {size} grade {grade} weighs is not known: no table describes its links.',
+    TOO_HEAVY_TO_CARRY: '{mass} without fittings is more than the {limit} that is carried.',
+    HOOK_DOES_NOT_TAKE: 'The {hook} hook is not known to go with chain of {size}.',
+    PRICE_NOT_STATED: 'No price is stated for {size} grade {grade}.',
+    USUAL_GRADES:
+      'Only grade 70 and higher, as common practice uses for this ({task}); lower grades are lawful at their rating.',
+    FITTINGS_COUNT_TOO:
+      'Hooks, binder, hitch and anchor points count too: the least of all parts is what the chain is good for.',
+    FEWER_THAN_REQUIRED: 'The rule set asks for {count} tie-downs.',
+    EQUAL_SHARES: 'Each of {count} tie-downs is taken to bear an equal share.',
+    GRAB_HOOK_HOLDS_LINK: 'A grab hook of its own size at either end: it holds a link, and the chain at any length.',
+    BINDER_MARKED_FOR_CHAIN:
+      'A binder whose mark names chain of {size}, lever or ratchet; it has no rating but its mark.',
+    GRAB_HOOK_SETS_LENGTH: 'A grab hook at the tractor: it sets the length on any link.',
+    SLIP_HOOK_ON_LOAD:
+      'A slip hook with a latch at the load: it goes round it and runs on its own chain, and the latch keeps it on.',
+    GRAB_HOOK_KEEPS_WRAP:
+      'A grab hook on a link of its own chain keeps the wrap from growing; a slip hook would let it run.',
   },
   /** Every word of a calculation sheet that is not data. */
   sheet: {

@@ -26,7 +26,7 @@ function tieDown(id: string, holds: string, feet: number): WantedTieDown {
 }
 
 const next = random(1);
-const catalog = randomItems(next, { chains: ITEMS * 0.4, fittings: ITEMS * 0.6, mostCount: 12 });
+const catalog = randomItems(next, { chains: ITEMS * 0.4, fittings: ITEMS * 0.6, mostCount: 12, fine: true });
 const question: KitInput = {
   rules: us49cfr393_2024,
   articles: [

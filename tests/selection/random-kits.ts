@@ -46,13 +46,21 @@ interface Wanted {
   readonly mostCount: number;
   readonly withHooks?: boolean;
   readonly slip?: boolean;
+  /** Prices to the cent and masses to the tenth of a pound, so that few items are equal in anything. */
+  readonly fine?: boolean;
 }
 
 /** A catalog: chain, with a hook on it here and there, then binders and hooks. */
-export function randomItems(next: () => number, { chains, fittings, mostCount, withHooks, slip }: Wanted): KitItem[] {
+export function randomItems(
+  next: () => number,
+  { chains, fittings, mostCount, withHooks, slip, fine }: Wanted,
+): KitItem[] {
   const whole = (low: number, high: number) => low + Math.floor(next() * (high - low + 1));
   const one = <Item>(list: readonly Item[]): Item => list[whole(0, list.length - 1)] as Item;
-  const price = () => ({ price: whole(5, 60) * (next() < 0.5 ? 1 : 0.25) });
+  const price = () => ({ price: fine === true ? whole(500, 6000) / 100 : whole(5, 60) * (next() < 0.5 ? 1 : 0.25) });
+  const pounds = (low: number, high: number) => ({
+    mass: { value: fine === true ? whole(low * 10, high * 10) / 10 : whole(low, high), unit: 'lb' as const },
+  });
   const count = () => whole(0, mostCount);
   const chain = (id: string): KitItem => ({
     id,
@@ -60,7 +68,7 @@ export function randomItems(next: () => number, { chains, fittings, mostCount, w
     size: one(SIZES),
     grade: one(GRADES),
     length: { value: one([10, 16, 20]), unit: 'ft' },
-    mass: { value: whole(8, 40), unit: 'lb' },
+    ...pounds(8, 40),
     ...price(),
     count: count(),
     ...(withHooks === true && next() < 0.5 && { includes: ['grab-hook'] as const }),
@@ -72,7 +80,7 @@ export function randomItems(next: () => number, { chains, fittings, mostCount, w
           kind: 'binder',
           chainSizes: one([['1/4', '5/16'], ['5/16', '3/8'], ['3/8', '1/2'], ['1/4']] as const),
           markedWll: { value: one([2200, 2600, 5400, 6600, 9200]), unit: 'lb' },
-          mass: { value: whole(3, 14), unit: 'lb' },
+          ...pounds(3, 14),
           ...price(),
           count: count(),
         }
@@ -81,7 +89,7 @@ export function randomItems(next: () => number, { chains, fittings, mostCount, w
           kind: slip === true && next() < 0.5 ? 'slip-hook' : 'grab-hook',
           size: one(SIZES),
           grade: one(GRADES),
-          mass: { value: whole(1, 4), unit: 'lb' },
+          ...pounds(1, 4),
           ...price(),
           count: count(),
         };
