@@ -223,6 +223,7 @@ export {
   type RejectedChain,
   type WrapTask,
 } from './selection/choose-chain.js';
+export { type ItemsFromCsv, itemsFromCsv } from './selection/items-from-csv.js';
 export type { WantedTieDown } from './selection/kit-demand.js';
 export type { FittingKind, ItemFault, ItemSource, KitItem, KitKind } from './selection/kit-item.js';
 export type { KitObstacle } from './selection/kit-obstacles.js';

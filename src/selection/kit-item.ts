@@ -143,17 +143,16 @@ function checkId(id: unknown, taken: Set<string>): void {
 }
 
 function checkSizes({ kind, size, grade, chainSizes }: KitItem): void {
-  if (CHAIN_LIKE.includes(kind)) {
-    if (size === undefined) fail('MISSING_FIELD', 'size', "a trade size such as '5/16'", size, 'Give its size.');
-    checkChain(size, grade);
-  } else if (grade !== undefined) checkChain('1/4', grade);
-  if (TAKES_CHAIN.includes(kind)) {
-    checkList(chainSizes, 'chainSizes');
-    chainSizes?.forEach((each, index) => {
-      const path = `chainSizes[${index}]`;
-      if (!isTradeSize(each)) fail('UNKNOWN_SIZE', path, "a trade size such as '5/16'", each, 'As the maker marks it.');
-    });
+  if (CHAIN_LIKE.includes(kind) && size === undefined) {
+    fail('MISSING_FIELD', 'size', "a trade size such as '5/16'", size, 'Give its size.');
   }
+  checkChain(size ?? '1/4', grade);
+  if (chainSizes === undefined && !TAKES_CHAIN.includes(kind)) return;
+  checkList(chainSizes, 'chainSizes');
+  chainSizes?.forEach((each, index) => {
+    const path = `chainSizes[${index}]`;
+    if (!isTradeSize(each)) fail('UNKNOWN_SIZE', path, "a trade size such as '5/16'", each, 'As the maker marks it.');
+  });
 }
 
 function checkIncludes({ kind, includes }: KitItem): void {
@@ -186,9 +185,15 @@ function readPrice({ price, currency }: KitItem, wanted: string | undefined, nee
   if (Math.round(price * PRICE_SCALE) / PRICE_SCALE !== price) {
     fail('TEXT_TOO_PRECISE', 'price', `at most ${PRICE_DECIMALS} decimals`, price, 'Round the price of one piece.');
   }
+  if (currency !== undefined) checkCurrency(currency);
   if (currency !== wanted) {
     const code = currency === undefined ? 'MISSING_FIELD' : 'CONFLICTING_FIELDS';
     fail(code, 'currency', wanted ?? 'no currency, as the rows before', currency, 'A kit is priced in one currency.');
   }
   return price;
+}
+
+function checkCurrency(currency: unknown): void {
+  if (typeof currency === 'string' && currency !== '') return;
+  fail('UNKNOWN_VALUE', 'currency', "a currency such as 'USD'", currency, 'Leave it out where all prices are in one.');
 }
