@@ -10,9 +10,12 @@ import * as z from 'zod';
 import {
   articleSchema,
   assemblyRatingRequestSchema,
+  buildKitRequestSchema,
   chainRatingRequestSchema,
   checkSecurementRequestSchema,
+  chooseChainRequestSchema,
   compareRulesRequestSchema,
+  kitItemSchema,
   partSchema,
   planSchema,
   proposeTieDownsRequestSchema,
@@ -31,6 +34,9 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 const BEYOND = {
   numbers: 'Numbers in text with more than 15 digits are refused unless they are their own shortest form.',
   parts: 'Every id of a list of parts is used once.',
+  prices: 'A price has at most 4 decimals, and only chain includes fittings.',
+  items:
+    'Every id of a list of items is used once, all prices are in one currency, every row has one where money is asked about, and a spare stands for something that the tie-down has.',
   plan: 'Every id of an article, accessory or tie-down is used once, and a tie-down holds an article or accessory of the plan.',
 };
 
@@ -56,6 +62,13 @@ const FILES: Readonly<Record<string, readonly [schema: z.ZodType, title: string,
     [BEYOND.numbers, BEYOND.parts, BEYOND.plan],
   ],
   'propose-tie-downs': [proposeTieDownsRequestSchema, 'A request for proposeTieDowns', [BEYOND.numbers]],
+  'kit-item': [kitItemSchema, 'One row of a catalog, or of what somebody owns', [BEYOND.numbers, BEYOND.prices]],
+  'build-kit': [
+    buildKitRequestSchema,
+    'A request for buildKit',
+    [BEYOND.numbers, BEYOND.plan, BEYOND.prices, BEYOND.items],
+  ],
+  'choose-chain': [chooseChainRequestSchema, 'A request for chooseChain', [BEYOND.numbers, BEYOND.prices]],
   'tie-down-length': [tieDownLengthRequestSchema, 'A request for tieDownLength', [BEYOND.numbers]],
 };
 

@@ -34,8 +34,8 @@ export const CAPACITY_TABLE_IDS = [
   'au-lrg-2018-chain',
 ] as const;
 
-const rules = /* @__PURE__ */ build(() => word(RULE_SET_IDS, 'UNKNOWN_RULE_SET'));
-const ratings = /* @__PURE__ */ build(() => word(RATING_TABLE_IDS, 'UNKNOWN_RATING_TABLE'));
+export const rules = /* @__PURE__ */ build(() => word(RULE_SET_IDS, 'UNKNOWN_RULE_SET'));
+export const ratings = /* @__PURE__ */ build(() => word(RATING_TABLE_IDS, 'UNKNOWN_RATING_TABLE'));
 const options = /* @__PURE__ */ build(() => ({ units: optional(word(['us', 'si'])), working: optional(flag()) }));
 
 /**
@@ -224,7 +224,7 @@ export const proposeTieDownsRequestSchema = /* @__PURE__ */ build(() => {
     article: fields('an article', articleFields),
     anchors: points,
     attachments: points,
-    count: withFaults(z.int().min(2).max(8), (value) => [
+    count: withFaults(z.number().min(2).max(8).multipleOf(1), (value) => [
       fault('NOT_A_WHOLE_NUMBER', 'a whole number from 2 to 8', value, 'Say how many tie-downs.'),
     ]),
     capacity: ratedLoad,

@@ -1,4 +1,5 @@
 import type { AnchorPart } from '../assembly/part.js';
+import { newRater, type PartRater, rateSeries } from '../assembly/rate-part.js';
 import { fail, mapAt } from '../errors.js';
 import { checkIds, checkList, checkObject, checkOneOf } from '../input-checks.js';
 import type { QuantityInput, QuantityLike } from '../quantities/quantity.js';
@@ -7,7 +8,7 @@ import { readPositive } from '../quantities/read.js';
 import { massUnitOf } from '../quantities/shared-units.js';
 import { type Plan, readPlan, type TieDown, type TieDownPath } from '../securement/plan.js';
 import type { RuleSet } from '../securement/rule-set.js';
-import type { RatingTable } from '../tables/rating-table.js';
+import { marksAlone, type RatingTable } from '../tables/rating-table.js';
 import { type Check, overallVerdict } from '../working/check.js';
 import { Working } from '../working/step.js';
 import { FITTING_KINDS, type FittingKind, type KitKind } from './kit-item.js';
@@ -72,7 +73,8 @@ export function readDemands(
 ): Demands {
   checkList(wanted, 'tieDowns');
   checkIds(wanted, 'tieDowns');
-  const read = mapAt(wanted, 'tieDowns', readWanted);
+  const rater = newRater(rules.ratings ?? marksAlone('workingLoadLimit'));
+  const read = mapAt(wanted, 'tieDowns', (each) => readWanted(each, rater));
   const tieDowns: TieDown[] = wanted.map((each) => tieDownOf(each, [UNBREAKABLE]));
   const probe: Plan = { ...plan, tieDowns };
   const articles = readPlan(probe);
@@ -120,7 +122,7 @@ export function tieDownOf({ id, holds, path, end, anchors }: WantedTieDown, part
   return { id, holds, path, ...(end !== undefined && { end }), parts: [...parts, ...anchors] };
 }
 
-function readWanted(wanted: WantedTieDown) {
+function readWanted(wanted: WantedTieDown, rater: PartRater) {
   checkObject(wanted, '', 'a tie-down { id, holds, path, chainLength, anchors }');
   const { fittings = USUAL_FITTINGS, spares = [], anchors } = wanted;
   checkList(fittings, 'fittings', 0);
@@ -146,5 +148,6 @@ function readWanted(wanted: WantedTieDown) {
       fail('UNKNOWN_VALUE', `anchors[${index}].kind`, 'anchor', each?.kind, 'Only anchor points are listed here.');
     }
   });
+  if (anchors.length > 0) rateSeries(rater, anchors, 'anchors'); // what is wrong with one is said where it stands
   return { wanted, chainLength: readPositive(wanted.chainLength, 'length', 'chainLength'), fittings, spares };
 }

@@ -69,7 +69,7 @@ export interface ReadItem {
 }
 
 /** Prices beyond it would not add up exactly. */
-const MOST_PRICE = 1e9;
+export const MOST_PRICE = 1e9;
 /** A price in ten thousandths is the finest that anybody writes. */
 const PRICE_DECIMALS = 4;
 /** Prices as whole numbers, so that sums of them are exact. */

@@ -29,6 +29,9 @@ describe('the files', () => {
       'compare-rules',
       'solve-restraint',
       'propose-tie-downs',
+      'kit-item',
+      'build-kit',
+      'choose-chain',
       'tie-down-length',
     ]);
     for (const [file, schema] of Object.entries(schemas)) {
