@@ -62,7 +62,7 @@ describe('faults', () => {
   it('are all listed, with the rows that a spreadsheet shows', () => {
     const { items, faults } = read(
       [
-        'id,kind,mass,price,colour'.replace('colour', 'color'),
+        'id,kind,mass,price,color',
         'a,shackle,1 lb,"1,234.50",red',
         '"a note',
         'over two lines",shackle,1 lb,2,red',
