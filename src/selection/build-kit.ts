@@ -3,6 +3,7 @@ import type { ChainGrade, TradeSize } from '../chain/trade-size.js';
 import { fail, RiggingError, type RiggingIssue } from '../errors.js';
 import { fits } from '../hardware/fits.js';
 import { checkFlag, checkObject, checkOneOf } from '../input-checks.js';
+import { inUnit } from '../quantities/convert.js';
 import { Quantity, type QuantityInput } from '../quantities/quantity.js';
 import { readOptional } from '../quantities/read.js';
 import { massUnitOf, readSystem } from '../quantities/shared-units.js';
@@ -16,10 +17,18 @@ import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
 import { type Counted, sumOfDecimals, sumOfMasses } from './exact-totals.js';
 import { type Demand, type Demands, readDemands, tieDownOf, type WantedTieDown } from './kit-demand.js';
-import { type ItemFault, type ItemSource, type KitItem, type KitKind, type ReadItems, readItems } from './kit-item.js';
+import {
+  type ItemFault,
+  type ItemSource,
+  type KitItem,
+  type KitKind,
+  PRICE_SCALE,
+  type ReadItems,
+  readItems,
+} from './kit-item.js';
 import { type KitObstacle, obstaclesOf } from './kit-obstacles.js';
 import { type Piece, type Pieces, partsOf, readPieces } from './kit-pieces.js';
-import { type Ceilings, type Chosen, countPieces, type KitObjective, KitSolver } from './kit-solver.js';
+import { type Ceilings, type Chosen, countPieces, type KitObjective, KitSolver, type Solved } from './kit-solver.js';
 
 /** An item in a kit. */
 export interface KitLine {
@@ -65,6 +74,10 @@ export interface Kit extends ResultBase<'buildKit'> {
   /** `pass`: this kit, and its plan passes. `fail`: there is none, see `obstacles`. `undetermined`: a fact is missing first. */
   readonly verdict: Verdict;
   readonly objective: KitObjective;
+  /** No kit is better by the objective. False where that could not be shown in some seconds; the kit passes all the same. */
+  readonly proved: boolean;
+  /** Where it is not proved: no kit is below this. A price, a number of pieces, or a mass in the unit of the totals. */
+  readonly atLeast: number | null;
   /** Null without a kit. */
   readonly totals: KitTotals | null;
   /** What to hand over, each item once, in the order of the tie-downs. */
@@ -117,7 +130,7 @@ export interface KitInput {
  * min sum(price, mass or 1 of every piece), where each tie-down has a chain that is long enough, its fittings go with that
  * chain, every piece is rated by its mark or by the rule set's table, no item is used more often than there is of it, and
  * for every article sum(credit · min(rating of every piece and anchor point)) reaches what the rule set asks. The optimum
- * is proved. Of kits that are equal by it a lighter one is taken (a cheaper one, where mass or pieces are the objective), as
+ * is proved, unless that would take more than some seconds (`proved`, `atLeast`). Of kits that are equal by it a lighter one is taken (a cheaper one, where mass or pieces are the objective), as
  * far as a short search finds one.
  *
  * What is owned costs nothing; it is used where that is better by the objective. With `stockFirst` the number of bought
@@ -134,7 +147,7 @@ export interface KitInput {
  * @param input.units `'us'` or `'si'` for masses in the answer; omitted: the rule set's own
  * @throws RiggingError for the first bad row (see {@link checkItems} for all of them), `UNKNOWN_RULE_SET` (one by forces),
  * `EMPTY_LIST`, `DUPLICATE_ID`, `UNKNOWN_REFERENCE`, `UNKNOWN_VALUE`, `MISSING_FIELD`, `NEGATIVE`, `NOT_A_WHOLE_NUMBER`,
- * `TOO_LARGE` (too many combinations to prove anything) and what the parts and quantities throw
+ * `TOO_LARGE` (so many combinations that no kit was found) and what the parts and quantities throw
  * @validity pieces as sold: no chain is cut; taxes and freight are not counted; masses of kits that differ by less than one
  * part in a billion of the heaviest count as equal; which shackle goes onto which point is not looked at
  * @source the rule set's own clauses; hooks as {@link fits}; binder and hooks as usual fittings: common practice
@@ -184,11 +197,11 @@ export function buildKit(input: KitInput): Kit {
   };
   const solver = new KitSolver(demands, pieces, passes);
   const possible = demands.unmet.length === 0 && demands.unratedAnchors.length === 0;
-  const ceilings = possible && stockFirst === true ? fewestBought(solver, limits) : limits;
-  const chosen = possible && ceilings !== null ? best(solver, objective, ceilings) : null;
+  const ceilings = possible && stockFirst === true ? fewestBought(solver, limits) : { ...limits, proved: true };
+  const solved = possible && ceilings !== null ? best(solver, objective, ceilings) : null;
   sayAssumptions(working, input, demands);
   const shown = { unit: massUnitOf(units), currency: input.currency ?? currencyOf(items) } as const;
-  if (chosen === null || ceilings === null) {
+  if (solved === null || ceilings === null) {
     const obstacles = obstaclesOf(demands, pieces, solver, limits);
     const verdict = obstacles.every(({ open }) => open) ? ('undetermined' as const) : ('fail' as const);
     return makeResult(
@@ -196,6 +209,8 @@ export function buildKit(input: KitInput): Kit {
       {
         verdict,
         objective,
+        proved: true,
+        atLeast: null,
         totals: null,
         bill: [],
         tieDowns: [],
@@ -209,9 +224,12 @@ export function buildKit(input: KitInput): Kit {
       working,
     );
   }
+  const { kit: chosen, atLeast } = solved;
   const whole = { ...plan, tieDowns: tieDownsOf(demands, chosen) };
   const check = checkSecurement({ ...whole, rules, units, working: working.shown });
   const kit = choiceOf(demands, chosen, shown);
+  const proved = atLeast === null && ceilings.proved;
+  if (!proved) working.cautions.push(note('KIT_NOT_PROVED'));
   showTotals(working, kit);
   cautionsOf(working, chosen);
   for (const source of check.sources) working.cite(source);
@@ -221,6 +239,8 @@ export function buildKit(input: KitInput): Kit {
     {
       verdict: check.verdict,
       objective,
+      proved,
+      atLeast: atLeast === null ? null : shownAs(objective, atLeast, demands, shown.unit),
       ...kit,
       plan: whole,
       check,
@@ -312,31 +332,41 @@ function readPoints(alternatives: unknown): number {
   return fail('NOT_A_WHOLE_NUMBER', 'alternatives', `2 to ${MOST_POINTS}`, alternatives, 'Leave it out for none.');
 }
 
+/** What a kit must keep to, and whether that itself was proved. */
+type Kept = Ceilings & { readonly proved: boolean };
+
 /** The ceilings with the fewest pieces that must be bought; null where there is no kit. */
-function fewestBought(solver: KitSolver, limits: Ceilings): Ceilings | null {
-  const kit = solver.solve('bought', limits);
-  if (kit === null) return null;
-  return { ...limits, bought: kit.flat().filter(({ source }) => source === 'catalog').length };
+function fewestBought(solver: KitSolver, limits: Ceilings): Kept | null {
+  const solved = solver.solve('bought', limits);
+  if (solved === null) return null;
+  const bought = solved.kit.flat().filter(({ source }) => source === 'catalog').length;
+  return { ...limits, bought, proved: solved.atLeast === null };
 }
 
 /** The best by the objective; of those that are equal by it a better one beside it. */
-function best(solver: KitSolver, objective: KitObjective, ceilings: Ceilings): Chosen | null {
-  const kit = solver.solve(objective, ceilings);
-  return kit === null ? null : solver.refine(kit, objective, ceilings);
+function best(solver: KitSolver, objective: KitObjective, ceilings: Ceilings): Solved | null {
+  const solved = solver.solve(objective, ceilings);
+  return solved && { ...solved, kit: solver.refine(solved.kit, objective, ceilings) };
+}
+
+/** A bound in the unit of the answer. */
+function shownAs(objective: KitObjective, bound: number, { unit: own }: Demands, unit: 'lb' | 'kg'): number {
+  if (objective === 'mass') return inUnit({ value: bound, unit: own }, unit).value;
+  return objective === 'price' ? bound / PRICE_SCALE : Math.ceil(bound - 1e-6);
 }
 
 /** Kits from the cheapest to the lightest, at even steps of mass between the two; each is the cheapest so light. */
 function curve(solver: KitSolver, ceilings: Ceilings, points: number): Chosen[] {
-  const ends = [best(solver, 'price', ceilings) as Chosen, best(solver, 'mass', ceilings) as Chosen] as const;
+  const ends = (['price', 'mass'] as const).map((each) => (best(solver, each, ceilings) as Solved).kit);
   const [cheapest, lightest] = ends.map((kit) => massOf(kit)) as [number, number];
   const unit = solver.unit;
-  const kits: Chosen[] = [ends[0]];
+  const kits = ends.slice(0, 1);
   for (let step = 1; step < points - 1; step++) {
     const mass = { value: cheapest + ((lightest - cheapest) * step) / (points - 1), unit };
-    const kit = best(solver, 'price', { ...ceilings, mass });
-    if (kit !== null) kits.push(kit);
+    const solved = best(solver, 'price', { ...ceilings, mass });
+    if (solved !== null) kits.push(solved.kit);
   }
-  kits.push(ends[1]);
+  kits.push(...ends.slice(1));
   const seen = new Set<string>();
   return kits.filter((kit) => {
     const name = `${massOf(kit)} ${kit.flat().reduce((sum, { price = 0 }) => sum + price, 0)}`;

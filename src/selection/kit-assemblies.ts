@@ -21,6 +21,8 @@ export interface Assembly extends Choice {
 export interface AssemblyGroup extends ChoiceGroup<Assembly> {
   /** Their places in the list of demands. */
   readonly members: readonly number[];
+  /** Their fittings and spares. */
+  readonly kinds: string;
 }
 
 /** An assembly while it grows. */
@@ -69,8 +71,9 @@ export function assembliesOf(
     group.members.push(index);
     groups.set(key, group);
   });
-  return [...groups.values()].map(({ demand, members }): AssemblyGroup => {
-    const { sum } = demand;
+  const made = [...groups.values()].map(({ demand, members }): AssemblyGroup => {
+    const { sum, fittings, spares } = demand;
+    const kinds = [[...fittings].sort(), [...spares].sort()].join('|');
     const most = sum === undefined ? 0 : CAP * (required[sum] as number);
     const choices = grow(demand, kept, measures, scarceAt, most).map(({ takes, adds, uses, last, cost }) => {
       const own = listOf(last);
@@ -83,8 +86,21 @@ export function assembliesOf(
         pieces: own,
       };
     });
-    return { places: members.length, choices, members, ...(sum !== undefined && { sum }) };
+    return { places: members.length, choices, members, kinds, ...(sum !== undefined && { sum }) };
   });
+  return joinAlike(made);
+}
+
+/** Groups to which the same choices are open, for instance because no anchor point is the weakest, are one. */
+function joinAlike(groups: readonly AssemblyGroup[]): AssemblyGroup[] {
+  const joined = new Map<string, AssemblyGroup>();
+  for (const group of groups) {
+    const key = `${group.sum} ${group.kinds} ${group.choices.map(({ marks, adds }) => `${adds}:${marks.join()}`).join(';')}`;
+    const known = joined.get(key);
+    const members = [...(known?.members ?? []), ...group.members];
+    joined.set(key, { ...group, places: members.length, members });
+  }
+  return [...joined.values()];
 }
 
 /**

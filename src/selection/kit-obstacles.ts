@@ -6,7 +6,7 @@ import { sumOfDecimals, sumOfMasses } from './exact-totals.js';
 import type { Demands } from './kit-demand.js';
 import type { FittingKind } from './kit-item.js';
 import type { Piece, Pieces } from './kit-pieces.js';
-import type { Ceilings, Chosen, KitObjective, KitSolver } from './kit-solver.js';
+import type { Ceilings, KitObjective, KitSolver, Solved } from './kit-solver.js';
 
 /** Something that keeps a kit from being made. */
 export interface KitObstacle {
@@ -106,8 +106,8 @@ function longestOf({ rated }: Pieces): QuantityLike | null {
 
 /** Whether there are pieces enough for all of them at once, however strong. */
 function ofCounts({ demands }: Demands, solver: KitSolver): KitObstacle[] {
-  const kit = solver.solve('unmade', {});
-  const made = kit?.filter((pieces) => pieces.length > 0).length ?? 0;
+  const solved = solver.solve('unmade', {});
+  const made = solved?.kit.filter((pieces) => pieces.length > 0).length ?? 0;
   if (made === demands.length) return [];
   return [obstacle('kit', note('NOT_ENOUGH_PIECES', { made, wanted: demands.length }), demands.length, made)];
 }
@@ -115,7 +115,7 @@ function ofCounts({ demands }: Demands, solver: KitSolver): KitObstacle[] {
 /** How strong the tie-downs of each article can be made. */
 function ofStrength({ articles, required, demands, unit }: Demands, solver: KitSolver): KitObstacle[] {
   return articles.flatMap((article, sum) => {
-    const kit = solver.solve({ strength: sum }, {}) as Chosen;
+    const { kit } = solver.solve({ strength: sum }, {}) as Solved;
     const most = kit.reduce((total, pieces, index) => {
       const demand = demands[index] as (typeof demands)[number];
       if (demand.sum !== sum) return total;
@@ -134,9 +134,9 @@ function ofLimits({ unit }: Demands, solver: KitSolver, limits: Ceilings): KitOb
     const limit = limits[what];
     if (limit === undefined) return [];
     const { [what]: _, ...others } = limits;
-    const kit = solver.solve(what, others);
-    if (kit === null) return [];
-    const pieces = kit.flat().map((of) => ({ of, pieces: 1 }));
+    const solved = solver.solve(what, others);
+    if (solved === null) return [];
+    const pieces = solved.kit.flat().map((of) => ({ of, pieces: 1 }));
     const least =
       what === 'price'
         ? sumOfDecimals(pieces.map(({ of, pieces: count }) => ({ of: of.price ?? 0, pieces: count })))

@@ -10,44 +10,56 @@ import {
   type SearchProblem,
 } from './search-problem.js';
 
-/** A search that only tries to better what is known, for as long as it is worth it. */
-export interface Attempt {
-  /** The cost to better. */
-  readonly below: number;
+/** How far a search goes. */
+export interface Reach {
+  /** A cost that is known, and only worth bettering. */
+  readonly below?: number;
   /** Combinations to look at; after that the best one found so far will do. */
   readonly effort: number;
 }
 
 /** Combinations that one part of the problem is worth before it is divided. */
-const EFFORT = 3000;
+const EFFORT = 1000;
 /** A linear program costs about as much as so many combinations. */
 const PROGRAM_EFFORT = 300;
-/** Beyond this nothing is proved in a time that anybody waits for. */
-const MOST_EFFORT = 2e7;
+/** Beyond this nothing is proved in a time that anybody waits for: some seconds. */
+export const MOST_EFFORT = 1e7;
 
 /** A group of a part of the problem, with the group of the whole that it comes from. */
 interface PartGroup<C extends Choice> extends ChoiceGroup<C> {
   readonly origin: number;
 }
 
+/** What a search found. */
+export interface Found<C extends Choice> {
+  /** The least-cost choices, place by place in each group. */
+  readonly chosen: readonly (readonly C[])[];
+  /** That no other costs less was proved; otherwise none costs less than this. */
+  readonly atLeast: number | null;
+  /** Combinations that were looked at. */
+  readonly effort: number;
+}
+
 /**
- * The least-cost choices, place by place in each group; null where nothing satisfies the constraints.
+ * The least-cost choices; null where nothing satisfies the constraints.
  *
- * It proves its answer (branch and bound, Land and Doig 1960; from memory). A part of the problem has a bound from its
+ * It proves its answer, unless that takes too long (branch and bound, Land and Doig 1960; from memory). A part of the problem has a bound from its
  * linear program; where that can still beat the best that is known, every combination whose excess over the bound allows
  * it is gone through, and where those are too many the part is divided in two: one place takes a choice with a certain
  * mark, or none does.
  */
-export function searchLeastCost<C extends Choice>(problem: SearchProblem<C>, attempt?: Attempt): C[][] | null {
-  const best: Incumbent<C> = { cost: attempt?.below ?? Number.POSITIVE_INFINITY, chosen: null };
+export function searchLeastCost<C extends Choice>(problem: SearchProblem<C>, reach: Reach): Found<C> | null {
+  const best: Incumbent<C> = { cost: reach.below ?? Number.POSITIVE_INFINITY, chosen: null };
   const parts: PartGroup<C>[][] = [problem.groups.map((group, origin) => ({ ...group, origin }))];
   let effort = 0;
   for (let groups = parts.pop(); groups !== undefined; groups = parts.pop()) {
-    if (attempt !== undefined && effort > attempt.effort) break;
-    if (effort > MOST_EFFORT) tooMany();
+    if (effort > reach.effort) {
+      if (reach.below === undefined && best.chosen === null) tooMany();
+      return best.chosen === null ? null : { chosen: best.chosen, atLeast: boundsOf(problem).bound, effort };
+    }
     effort += look(problem, groups, best, parts);
   }
-  return best.chosen as C[][] | null;
+  return best.chosen === null ? null : { chosen: best.chosen, atLeast: null, effort };
 }
 
 /** Settles a part of the problem, or divides it; returns what that took. */

@@ -6,7 +6,7 @@ import { type Assembly, type AssemblyGroup, assembliesOf, type Measures, without
 import type { Demands } from './kit-demand.js';
 import { PRICE_SCALE } from './kit-item.js';
 import type { Piece, Pieces } from './kit-pieces.js';
-import { type Attempt, searchLeastCost } from './kit-search.js';
+import { MOST_EFFORT, type Reach, searchLeastCost } from './kit-search.js';
 
 /** What may be made as small as possible. */
 export type KitObjective = 'price' | 'mass' | 'parts';
@@ -38,7 +38,16 @@ const boughtOf = ({ source }: Piece): number => (source === 'catalog' ? 1 : 0);
 const MASS_STEP = 1e-9;
 /** How many combinations a kit that is equal by the objective and better beside it is worth. */
 const SECOND_EFFORT = 20_000;
+/** What a search may take at the end, when all effort went into what ran out. */
+const LAST_EFFORT = 1e6;
 const BESIDE = { price: 'mass', mass: 'price', parts: 'price', bought: 'mass' } as const;
+
+/** A kit that was found. */
+export interface Solved {
+  readonly kit: Chosen;
+  /** Null where it was proved that none is better; otherwise none is below this, prices as whole numbers. */
+  readonly atLeast: number | null;
+}
 
 /** Finds kits by one objective under ceilings. */
 export class KitSolver {
@@ -70,8 +79,8 @@ export class KitSolver {
     };
   }
 
-  /** The best kit by a goal, proved, or null where there is none. */
-  solve(goal: Goal, ceilings: Ceilings): Chosen | null {
+  /** The best kit by a goal, or null where there is none. */
+  solve(goal: Goal, ceilings: Ceilings): Solved | null {
     return this.search(goal, ceilings);
   }
 
@@ -86,18 +95,18 @@ export class KitSolver {
       ...(objective === 'parts' && { parts: pieces.length }),
     };
     const below = sumOf(pieces, second === 'mass' ? weightOf : scaledPrice);
-    return this.search(second, reached, { below, effort: SECOND_EFFORT }) ?? kit;
+    return this.search(second, reached, { below, effort: SECOND_EFFORT })?.kit ?? kit;
   }
 
   /**
    * Counts are looked at only where they matter: a kit that is the best while there is enough of everything, and uses no
    * more than there is, is the best. What it uses too much of becomes scarce, and the search is made again.
    */
-  private search(goal: Goal, ceilings: Ceilings, attempt?: Attempt): Chosen | null {
+  private search(goal: Goal, ceilings: Ceilings, reach: Reach = { effort: MOST_EFFORT }): Solved | null {
     const { demands, required, unit } = this.demands;
     const measures = measuresOf(goal, ceilings);
     const weak = typeof goal === 'object' || goal === 'unmade';
-    for (;;) {
+    for (let { effort } = reach; ; ) {
       const made = assembliesOf(this.demands, this.pieces, measures, this.scarce);
       const groups = goal === 'unmade' ? made.map(withNothing) : made;
       const found = searchLeastCost(
@@ -112,12 +121,13 @@ export class KitSolver {
             return withinCeilings(kit.flat(), ceilings) && (weak || this.passes(kit));
           },
         },
-        attempt,
+        { ...reach, effort },
       );
       if (found === null) return null;
-      const kit = inOrder(groups, found, demands.length);
+      const kit = inOrder(groups, found.chosen, demands.length);
       const short = [...countPieces(kit.flat())].filter(([piece, used]) => used > piece.count).map(([piece]) => piece);
-      if (short.length === 0) return kit;
+      if (short.length === 0) return { kit, atLeast: found.atLeast };
+      effort = Math.max(effort - found.effort, Math.min(reach.effort, LAST_EFFORT));
       this.scarce.push(...short);
     }
   }

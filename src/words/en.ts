@@ -392,6 +392,7 @@ export const english = {
     NOT_STRONG_ENOUGH: 'The tie-downs of {article} cannot be made strong enough together.',
     LIMIT_TOO_LOW: 'The least {what} of a kit within the other limits is more.',
     NOT_ALL_TOGETHER: 'Each requirement can be met, but not all of them by one kit.',
+    KIT_NOT_PROVED: 'Whether there is a better kit was not settled: too many come close. This one passes.',
     TOO_WEAK: 'Its limit of {limit} is below {required}.',
     NOT_RATED_BY_TABLE: '{ratings} has no rating for {size} grade {grade}.',
     GRADE_NOT_USUAL: 'Grade {grade} is not what the trade uses for this ({task}): common practice, no rule.',
