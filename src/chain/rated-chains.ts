@@ -46,7 +46,7 @@ export function lightestChain(
   return enough.sort(byMass)[0] ?? null;
 }
 
-export const isWeighed = (chain: ListedRating): chain is RatedChain => chain.mass !== null;
+const isWeighed = (chain: ListedRating): chain is RatedChain => chain.mass !== null;
 
 /** The lighter first; of two as light, the stronger. */
 export function byMass(one: RatedChain, other: RatedChain): number {

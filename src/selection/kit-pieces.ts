@@ -109,7 +109,7 @@ function distinctLengths(lengths: readonly QuantityLike[]): QuantityLike[] {
 }
 
 /** Whether a length is at least another, decided exactly. */
-export function isAtLeast(length: QuantityLike, needed: QuantityLike): boolean {
+function isAtLeast(length: QuantityLike, needed: QuantityLike): boolean {
   return ratioOf(inUnit(needed, 'mm').value, inUnit(length, 'mm').value, () => compareExact(needed, length)).fits;
 }
 

@@ -28,8 +28,7 @@ export interface Ceilings {
 /** The pieces of each tie-down, in the order of the demands. */
 export type Chosen = readonly (readonly Piece[])[];
 
-export const scaledPrice = ({ price = 0 }: { readonly price?: number | undefined }): number =>
-  Math.round(price * PRICE_SCALE);
+const scaledPrice = ({ price = 0 }: { readonly price?: number | undefined }): number => Math.round(price * PRICE_SCALE);
 const nothing = (): number => 0;
 const one = (): number => 1;
 const weightOf = ({ weight }: Piece): number => weight;
@@ -187,7 +186,7 @@ function limitsOf({ price, mass, parts, bought }: Ceilings, unit: 'lb' | 'kg'): 
 }
 
 /** Whether pieces stay within the ceilings, decided exactly. */
-export function withinCeilings(pieces: readonly Piece[], { price, mass, parts, bought }: Ceilings): boolean {
+function withinCeilings(pieces: readonly Piece[], { price, mass, parts, bought }: Ceilings): boolean {
   if (price !== undefined && sumOf(pieces, scaledPrice) > Math.floor(price * PRICE_SCALE + 1e-6)) return false;
   if (parts !== undefined && pieces.length > parts) return false;
   if (bought !== undefined && sumOf(pieces, boughtOf) > bought) return false;

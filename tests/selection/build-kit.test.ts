@@ -5,6 +5,8 @@ import {
   checkItems,
   checkSecurement,
   euEn12195_1_2010,
+  explain,
+  inWords,
   type KitInput,
   type KitItem,
   us49cfr393_102_2024,
@@ -406,6 +408,27 @@ describe('the curve of price against mass', () => {
     }
     expect(points.length).toBeGreaterThan(3);
     expect(buildKit(two).alternatives).toEqual([]);
+  });
+});
+
+describe('a kit in words', () => {
+  it('has a sheet and sentences, with a kit and without one', () => {
+    const kit = buildKit(two);
+    for (const as of ['text', 'markdown', 'html'] as const) expect(explain(kit, { as })).toContain('light binder');
+    expect(explain(JSON.parse(JSON.stringify(kit)), { as: 'text' })).toBe(explain(kit, { as: 'text' }));
+    const none = buildKit({ ...two, limits: { price: 100 } });
+    expect(inWords(none).obstacles[0]!.because.text).toBe('The least price of a kit within the other limits is more.');
+    expect(explain(none, { as: 'text' })).toContain('Obstacles');
+    expect(kit.proved && none.proved).toBe(true);
+    expect([kit.atLeast, none.atLeast]).toEqual([null, null]);
+  });
+
+  it('leaves the steps out where the working is not wanted, and nothing else', () => {
+    const { steps, sources, assumptions, cautions, check, inputs, ...answer } = buildKit({ ...two, working: false });
+    expect(steps).toEqual([]);
+    expect(buildKit(two)).toMatchObject(JSON.parse(JSON.stringify(answer)));
+    expect(check!.steps).toEqual([]);
+    expect([sources, assumptions, cautions, inputs]).toBeDefined();
   });
 });
 

@@ -209,7 +209,7 @@ export function slotsOf({ fittings = [], spares = [] }: WantedTieDown, chain: Ki
 }
 
 /** Every way to make one tie-down. */
-export function optionsOf(tieDown: WantedTieDown, rows: readonly Row[]): Option[] {
+function optionsOf(tieDown: WantedTieDown, rows: readonly Row[]): Option[] {
   const anchor = Math.min(...tieDown.anchors.map(({ markedWll }) => numberOf(markedWll)));
   return rows.flatMap((chain, at): Option[] => {
     if (chain.item.kind !== 'chain' || numberOf(chain.item.length) < numberOf(tieDown.chainLength)) return [];
