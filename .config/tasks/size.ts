@@ -56,12 +56,12 @@ const BUDGETS: readonly Budget[] = [
   { target: 8, names: ['pullChainLength'] },
   { target: 8, names: ['bridleTension'] },
   { target: 8, names: ['chainSag'] },
-  { target: 15, limit: 28.8, names: ['buildKit', 'us49cfr393_2024'] },
-  { target: 15, limit: 20.9, names: ['buildKit'] },
+  { target: 15, limit: 29.1, names: ['buildKit', 'us49cfr393_2024'] },
+  { target: 15, limit: 21.3, names: ['buildKit'] },
   { target: 15, names: ['chooseChain', 'us49cfr393_108_chain_2024'] },
   { target: 8, names: ['itemsFromCsv'] },
   { target: 15, names: ['drawSecurement'] },
-  { target: 90, limit: 131, names: ['*'] },
+  { target: 90, limit: 131.2, names: ['*'] },
 ];
 
 async function bundle(names: readonly string[], from: string) {
