@@ -36,6 +36,7 @@ export { type ChainStiffness, chainStiffness } from './chain/chain-stiffness.js'
 export { type BreakingForceOfGrade, breakingForceOfGrade } from './chain/grade-strength.js';
 export { type ChainCandidate, type ChainFinish, type ChainIdentity, identifyChain } from './chain/identify-chain.js';
 export { type LengthOfLinks, type LinksForLength, lengthOfLinks, linksForLength } from './chain/links.js';
+export type { RatedChain } from './chain/rated-chains.js';
 export {
   type AnyGrade,
   CHAIN_GRADES,
@@ -106,7 +107,6 @@ export {
 export { type BridleAngles, type BridleTension, bridleTension } from './pulling/bridle-tension.js';
 export { type ChainSag, chainSag } from './pulling/chain-sag.js';
 export { type HitchStability, hitchStability, type Stance } from './pulling/hitch-stability.js';
-export type { RatedChain } from './pulling/lightest-chain.js';
 export { type GreenWood, type LogMass, type LogMassInput, logMass } from './pulling/log-mass.js';
 export { type PlannedPull, type PullBridle, type PullChain, type PullPlan, planPull } from './pulling/plan-pull.js';
 export { type PullChainLength, pullChainLength, type Standoff } from './pulling/pull-chain-length.js';
@@ -251,6 +251,34 @@ export {
 } from './securement/rules/us-49cfr393-2024/index.js';
 export { type TensionerLength, type TieDownLength, tieDownLength } from './securement/tie-down-length.js';
 export { type TieDownsRequired, tieDownsRequired } from './securement/tie-downs-required.js';
+export {
+  buildKit,
+  checkItems,
+  type Kit,
+  type KitChoice,
+  type KitInput,
+  type KitLine,
+  type KitTieDown,
+  type KitTotals,
+} from './selection/build-kit.js';
+export {
+  type ChainChoice,
+  type ChainChoiceInput,
+  type ChainPrice,
+  type ChainTask,
+  type ChosenFitting,
+  chooseChain,
+  type HaulTask,
+  type PullTask,
+  type RankedChain,
+  type RejectedChain,
+  type WrapTask,
+} from './selection/choose-chain.js';
+export { type ItemsFromCsv, itemsFromCsv } from './selection/items-from-csv.js';
+export type { WantedTieDown } from './selection/kit-demand.js';
+export type { FittingKind, ItemFault, ItemSource, KitItem, KitKind } from './selection/kit-item.js';
+export type { KitObstacle } from './selection/kit-obstacles.js';
+export type { KitObjective } from './selection/kit-solver.js';
 export type { CriterionCheck, LimitCheck, Measured } from './service/criterion-check.js';
 export {
   type ChainHistory,

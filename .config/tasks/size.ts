@@ -50,7 +50,7 @@ const BUDGETS: readonly Budget[] = [
   { target: 8, names: ['tireTraction'] },
   { target: 8, names: ['logMass'] },
   { target: 8, limit: 9.4, names: ['hitchStability'] },
-  { target: 15, limit: 32.3, names: ['planPull'] },
+  { target: 15, limit: 32.4, names: ['planPull'] },
   { target: 8, names: ['shockTension'] },
   { target: 8, names: ['takeUpSpeed'] },
   { target: 8, names: ['pullChainLength'] },
@@ -68,9 +68,13 @@ const BUDGETS: readonly Budget[] = [
   { target: 8, limit: 12, names: ['inspectChain', 'euEn12195_3_2001_criteria'] },
   { target: 15, limit: 15.5, names: ['forecastRetirement', 'usAsmeB30_9_2010', 'usAsmeB30_9_2010_intervals'] },
   { target: 15, names: ['drawSecurement'] },
-  { target: 90, limit: 164.6, names: ['*'] },
+  { target: 90, limit: 181.5, names: ['*'] },
   { target: 15, limit: 15.1, names: ['drawPull'] },
   { target: 15, names: ['drawSnatch'] },
+  { target: 15, limit: 29.1, names: ['buildKit', 'us49cfr393_2024'] },
+  { target: 15, limit: 21.3, names: ['buildKit'] },
+  { target: 15, names: ['chooseChain', 'us49cfr393_108_chain_2024'] },
+  { target: 8, names: ['itemsFromCsv'] },
 ];
 
 async function bundle(names: readonly string[], from: string) {

@@ -3,6 +3,7 @@ import { newRater, rateSeries, type SeriesRating } from '../assembly/rate-part.j
 import { newLog, noteAssumptions, showSeries } from '../assembly/show-parts.js';
 import { chainMass } from '../chain/chain-mass.js';
 import { checkRatings } from '../chain/chain-rating.js';
+import { lightestChain, type RatedChain } from '../chain/rated-chains.js';
 import type { ChainGrade, TradeSize } from '../chain/trade-size.js';
 import { fail, RiggingError, within } from '../errors.js';
 import { checkObject } from '../input-checks.js';
@@ -22,7 +23,6 @@ import { Working } from '../working/step.js';
 import { type AvailablePull, type AvailablePullInput, availablePull } from './available-pull.js';
 import { type BridleAngles, type BridleTension, bridleTension, readAngles } from './bridle-tension.js';
 import { type HitchStability, hitchStability } from './hitch-stability.js';
-import { lightestChain, type RatedChain } from './lightest-chain.js';
 import {
   againstTractor,
   lengthCheck,

@@ -8,6 +8,7 @@ export {
   housePolicySchema,
   inspectChainRequestSchema,
 } from './inspection.js';
+export { buildKitRequestSchema, chooseChainRequestSchema, kitItemSchema } from './kit.js';
 export { partSchema } from './part.js';
 export { articleSchema, planSchema, tieDownSchema, vehicleSchema } from './plan.js';
 export {

@@ -66,6 +66,20 @@ const condition = /* @__PURE__ */ build(() =>
   ),
 );
 
+/** A point that a tie-down is fixed to, where nothing else is listed. */
+export const anchorPart = /* @__PURE__ */ build(() =>
+  fields('an anchor', {
+    id: name(),
+    kind: withFaults(z.literal('anchor'), (value) => [
+      fault('UNKNOWN_VALUE', 'anchor', value, 'Only anchor points are listed here.'),
+    ]),
+    at: word(['vehicle', 'cargo']),
+    markedWll: optional(ratedLoad),
+    capacities: optional(capacities),
+    condition: optional(condition),
+  }),
+);
+
 /**
  * A part of an assembly, for every kind of part; `parallel` holds legs that are lists of parts themselves.
  *

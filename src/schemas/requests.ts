@@ -34,7 +34,7 @@ export const CAPACITY_TABLE_IDS = [
   'au-lrg-2018-chain',
 ] as const;
 
-const rules = /* @__PURE__ */ build(() => word(RULE_SET_IDS, 'UNKNOWN_RULE_SET'));
+export const rules = /* @__PURE__ */ build(() => word(RULE_SET_IDS, 'UNKNOWN_RULE_SET'));
 export const ratings = /* @__PURE__ */ build(() => word(RATING_TABLE_IDS, 'UNKNOWN_RATING_TABLE'));
 /** What every request may ask of its answer. */
 export const options = /* @__PURE__ */ build(() => ({

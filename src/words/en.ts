@@ -540,6 +540,45 @@ export const english = {
     LENGTH_TO_BE_CUT: 'No length of a chain at hand given: it takes {length}.',
     TAKE_UP_AT_A_CRAWL:
       'Take up slack at a crawl and raise the pull slowly: a chain is not for jerking, and never takes a running start.',
+
+    // selection
+    USUAL_FITTINGS: 'Where no fittings are named: a binder and two grab hooks, one at either end of the chain.',
+    OWNED_COSTS_NOTHING: 'What is owned costs nothing, and is taken as sound.',
+    CATALOG_NOT_COUNTED: 'Rows of the catalog without a count are taken as there in any number.',
+    WITHOUT_TAX: 'Prices as stated: taxes and freight are not in them.',
+    JOINT_NOT_CHECKED: 'Whether shackles and master links go onto the hooks and points they join is not looked at.',
+    NO_KIT_MEETS: 'No kit meets this, however strong: {title} ({clause}).',
+    ANCHORS_NOT_RATED: 'The rating of every point that tie-down {tieDown} is fixed to.',
+    NO_CHAIN_LONG_ENOUGH: 'No chain with a rating is long enough for tie-down {tieDown}.',
+    NO_FITTING: 'No {kind} with a rating goes with a chain that is long enough for tie-down {tieDown}.',
+    NOTHING_GOES_TOGETHER: 'No chain for tie-down {tieDown} has all of its fittings: each goes with another size.',
+    NOT_ENOUGH_PIECES: 'There are pieces for {made} of {wanted} tie-downs.',
+    NOT_STRONG_ENOUGH: 'The tie-downs of {article} cannot be made strong enough together.',
+    LIMIT_TOO_LOW: 'The least {what} of a kit within the other limits is more.',
+    NOT_ALL_TOGETHER: 'Each requirement can be met, but not all of them by one kit.',
+    KIT_NOT_PROVED: 'Whether there is a better kit was not settled: too many come close. This one passes.',
+    TOO_WEAK: 'Its limit of {limit} is below {required}.',
+    NOT_RATED_BY_TABLE: '{ratings} has no rating for {size} grade {grade}.',
+    GRADE_NOT_USUAL: 'Grade {grade} is not what the trade uses for this ({task}): common practice, no rule.',
+    GRADE_NOT_WANTED: 'Grade {grade} is not among those wanted.',
+    MASS_NOT_KNOWN: 'What {size} grade {grade} weighs is not known: no table describes its links.',
+    TOO_HEAVY_TO_CARRY: '{mass} without fittings is more than the {limit} that is carried.',
+    HOOK_DOES_NOT_TAKE: 'The {hook} hook is not known to go with chain of {size}.',
+    PRICE_NOT_STATED: 'No price is stated for {size} grade {grade}.',
+    USUAL_GRADES:
+      'Only grade 70 and higher, as common practice uses for this ({task}); lower grades are lawful at their rating.',
+    FITTINGS_COUNT_TOO:
+      'Hooks, binder, hitch and anchor points count too: the least of all parts is what the chain is good for.',
+    FEWER_THAN_REQUIRED: 'The rule set asks for {count} tie-downs.',
+    EQUAL_SHARES: 'Each of {count} tie-downs is taken to bear an equal share.',
+    GRAB_HOOK_HOLDS_LINK: 'A grab hook of its own size at either end: it holds a link, and the chain at any length.',
+    BINDER_MARKED_FOR_CHAIN:
+      'A binder whose mark names chain of {size}, lever or ratchet; it has no rating but its mark.',
+    GRAB_HOOK_SETS_LENGTH: 'A grab hook at the tractor: it sets the length on any link.',
+    SLIP_HOOK_ON_LOAD:
+      'A slip hook with a latch at the load: it goes round it and runs on its own chain, and the latch keeps it on.',
+    GRAB_HOOK_KEEPS_WRAP:
+      'A grab hook on a link of its own chain keeps the wrap from growing; a slip hook would let it run.',
   },
   /** Every word of a calculation sheet that is not data. */
   sheet: {
