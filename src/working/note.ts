@@ -20,14 +20,14 @@ export function note<Code extends NoteCode>(
   code: Code,
   ...given: [PlacesOfNote<Code>] extends [never] ? [] : [params: { readonly [Place in PlacesOfNote<Code>]: NoteParam }]
 ): Note {
-  const params = given[0] ?? {};
-  const plain = code.toLowerCase().replaceAll('_', ' ');
-  const values = Object.entries<NoteParam>(params).map(([name, value]) => `${name} ${sayParam(value)}`);
-  return {
-    code,
-    params,
-    text: values.length === 0 ? plain : `${plain}: ${values.join(', ')}`,
-  };
+  const params: Note['params'] = given[0] ?? {};
+  let text = code.toLowerCase().replaceAll('_', ' ');
+  let sign = ': ';
+  for (const [name, value] of Object.entries(params)) {
+    text += `${sign}${name} ${sayParam(value)}`;
+    sign = ', ';
+  }
+  return { code, params, text };
 }
 
 export function sayParam(value: NoteParam): string {

@@ -19,7 +19,7 @@ const CLAUSE = '49 CFR 390.5';
  */
 export function applicability(vehicle: Vehicle | undefined, working: Working): Applicability {
   cite(working, '390.5');
-  if (vehicle === undefined) return answer('undetermined', note('RULE_TAKEN_TO_REACH_VEHICLE'));
+  if (vehicle === undefined) return answer('undetermined', NOT_STATED);
   const { units, known, total, label } = readGrossMass(vehicle, 'lb');
   const onLabel = vehicle.units.some(({ kind }) => kind === 'towed') ? label : undefined;
   const byLabel = onLabel === undefined ? [] : [{ quantity: onLabel }];
@@ -35,16 +35,22 @@ export function applicability(vehicle: Vehicle | undefined, working: Working): A
     CLAUSE,
   );
   const { interstateCommerce } = vehicle;
-  if (interstateCommerce === false) return answer('does-not-apply', note('NOT_INTERSTATE'));
+  if (interstateCommerce === false) return answer('does-not-apply', NOT_INTERSTATE);
   if (heavy)
     return interstateCommerce
       ? answer('applies', note('COMMERCIAL_VEHICLE', { limit }))
-      : answer('undetermined', note('COMMERCE_NOT_STATED'));
+      : answer('undetermined', COMMERCE_NOT_STATED);
   return known.length < units.length
-    ? answer('undetermined', note('UNIT_MASS_NOT_STATED'))
+    ? answer('undetermined', UNIT_MASS_NOT_STATED)
     : answer('does-not-apply', note('BELOW_WEIGHT_THRESHOLD', { total, limit }));
 }
 
 function answer(verdict: Applicability['verdict'], because: Note): Applicability {
   return { verdict, because, clause: CLAUSE };
 }
+
+// ready-made, for this is asked once for every plan
+const NOT_STATED: Note = /* @__PURE__ */ note('RULE_TAKEN_TO_REACH_VEHICLE');
+const NOT_INTERSTATE: Note = /* @__PURE__ */ note('NOT_INTERSTATE');
+const COMMERCE_NOT_STATED: Note = /* @__PURE__ */ note('COMMERCE_NOT_STATED');
+const UNIT_MASS_NOT_STATED: Note = /* @__PURE__ */ note('UNIT_MASS_NOT_STATED');
