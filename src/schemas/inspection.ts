@@ -220,8 +220,13 @@ const policyLimit = /* @__PURE__ */ build(() =>
   fields('a limit', {
     limit: withFaults(z.number().gt(0).lt(1), (value) => [
       typeof value === 'number' && Number.isFinite(value)
-        ? fault('NOT_POSITIVE', 'a share above 0 and below 1', value, '3 percent is 0.03.')
-        : fault('NOT_FINITE', 'a share such as 0.03', value, 'Give it.'),
+        ? fault(
+            value > 0 ? 'TOO_LARGE' : 'NOT_POSITIVE',
+            'a fraction above 0 and below 1',
+            value,
+            '3 percent is 0.03, not 3.',
+          )
+        : fault('NOT_FINITE', 'a share such as 0.03, as a number', value, 'Give a number: 3 percent is 0.03.'),
     ]),
     over: withFaults(z.boolean(), (value) => [
       fault(

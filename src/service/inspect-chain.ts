@@ -52,7 +52,9 @@ export interface InspectChainInput {
  * @param input.measurements `{ diameters?, section?, link?, uncertainty?, notchDepth?, bend?, highestTemperature?, found?,
  * hook?, tensionings? }`; what is left out was not looked at
  * @throws RiggingError `UNKNOWN_CRITERIA_SET`, `MISSING_FIELD`, `UNKNOWN_SIZE`, `UNKNOWN_GRADE`, `UNKNOWN_VALUE`,
- * `NOT_POSITIVE`, `NEGATIVE`, `NOT_A_WHOLE_NUMBER`, `EMPTY_LIST`, `TOO_LARGE` (three readings of one place), `WRONG_KIND`
+ * `NOT_POSITIVE`, `NEGATIVE`, `NOT_A_WHOLE_NUMBER`, `EMPTY_LIST`, `TOO_LARGE` (three readings of one place), `WRONG_KIND`,
+ * `CONFLICTING_FIELDS` (a hook beside `withoutHook`, wire far from its size, a longest link below the mean of the section),
+ * `IMPOSSIBLE_GEOMETRY` (a length more than 3 % below new)
  * @validity open-link chain of round wire. A size that a wear table lacks is undetermined: nothing is interpolated, ask the
  * maker
  * @source the document of each set; visible stretch and damage: common practice

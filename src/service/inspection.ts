@@ -4,6 +4,7 @@ import { checkFlag, checkList, checkObject, checkOneOf } from '../input-checks.j
 import type { QuantityInput, QuantityLike } from '../quantities/quantity.js';
 import { readFromZero, readOptional, readPositive, readQuantity } from '../quantities/read.js';
 import { CHAIN_DEFECTS, type ChainDefect, HOOK_DEFECTS, type HookDefect } from '../tables/criteria-set.js';
+import { refuseContradictions } from './contradictions.js';
 
 /** Sizes of heavy sling chain that wear tables list and no rating table does. */
 export const HEAVY_SIZES = ['1-1/8', '1-3/8', '1-1/2', '1-3/4'] as const;
@@ -104,10 +105,12 @@ export interface ReadInspection {
 export function readInspection(chain: ChainWhenNew, measurements: ChainMeasurements): ReadInspection {
   checkObject(chain, 'chain', '{ size, wireDiameter, pitch }');
   checkObject(measurements, 'measurements', '{ diameters, section, found }');
-  return {
+  const read: ReadInspection = {
     ...within('chain', () => readChain(chain)),
     ...within('measurements', () => readMeasurements(measurements)),
   };
+  refuseContradictions(read);
+  return read;
 }
 
 function readChain(chain: ChainWhenNew): Partial<ReadInspection> {

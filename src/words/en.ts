@@ -183,6 +183,8 @@ export const english = {
     PITCH_WHEN_NEW: 'The inside length of a link when new.',
     UNCERTAINTY_NOT_STATED:
       'It measures {percent} % longer. Any growth is too much here, so say how exact the measuring is, and more than that is growth.',
+    UNCERTAINTY_TOO_LARGE:
+      'It measures {percent} % longer, within an uncertainty of more than 0.5 % of the length: measure more exactly.',
     LONGER_THAN_NEW: 'It is {percent} % longer than new, and any growth is too much here.',
     DEPTH: 'How much: {name}.',
     TEMPERATURE: 'The hottest it ever was, or that it was never heated.',

@@ -134,7 +134,7 @@ const ALL_OF = fc.record(
   {
     diameters: fc.constantFrom([{ readings: ['9.6 mm', '9.4 mm'] }], [{ readings: ['8.5 mm', '9.9 mm'] }]),
     section: fc.constantFrom({ links: 11, length: '331 mm' }, { links: 11, length: '341 mm' }),
-    link: fc.constantFrom({ inside: '30.2 mm' }, { inside: '32 mm', outside: '51.9 mm' }),
+    link: fc.constantFrom({ inside: '31.2 mm' }, { inside: '32 mm', outside: '51.9 mm' }),
     uncertainty: fc.constantFrom('0 mm', '0.2 mm'),
     highestTemperature: fc.constantFrom('300 C', '600 C'),
     found: fc.constantFrom([], ['crack'], ['visible-stretch']),
