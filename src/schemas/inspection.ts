@@ -177,6 +177,7 @@ export const chainHistorySchema = /* @__PURE__ */ build(() =>
         date,
         measurements: chainMeasurementsSchema,
         kind: optional(word(INSPECTION_KINDS)),
+        repaired: optional(flag()),
       }),
       1,
       'at least one inspection',
@@ -192,7 +193,9 @@ export const chainHistorySchema = /* @__PURE__ */ build(() =>
  * const body = readJson(forecastRetirementRequestSchema, {
  *   criteria: 'us-29cfr1919-25-2024',
  *   chain: { pitch: '30 mm' },
- *   history: { inspections: [{ date: '2026-01-31', measurements: { found: [] } }] },
+ *   history: {
+ *     inspections: [{ date: '2026-01-31', measurements: { section: { links: 11, length: '331 mm' }, found: [] } }],
+ *   },
  *   asOf: '2026-03-01',
  *   intervals: 'us-29cfr1910-184-2011',
  * });
