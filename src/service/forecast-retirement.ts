@@ -25,7 +25,7 @@ export interface InspectionRecord {
   /** YYYY-MM-DD */
   readonly date: string;
   readonly measurements: ChainMeasurements;
-  /** Left out: counts as thorough. */
+  /** Left out: thorough. One that leaves something undetermined counts as frequent, if anything was looked at. */
   readonly kind?: InspectionKind;
   /** `true`: a competent person put right, before this inspection, what earlier ones removed the chain for. */
   readonly repaired?: boolean;

@@ -5,6 +5,7 @@ import { FOLLOW_THE_MARK } from '../working/cautions.js';
 import { type Note, note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
+import { refuseContradictions } from './contradictions.js';
 import { amountOf, type CriterionCheck } from './criterion-check.js';
 import { type ChainMeasurements, type ChainWhenNew, readInspection } from './inspection.js';
 import { type Judging, judgeCriteria, leastReading } from './judge-criteria.js';
@@ -71,6 +72,7 @@ export function inspectChain(input: InspectChainInput): ChainInspection {
   const { criteria } = input;
   checkCriteria(criteria);
   const read = readInspection(input.chain, input.measurements);
+  refuseContradictions(read);
   const working = new Working(input.working !== false);
   const judging: Judging = { criteria, read, least: leastReading(read.diameters), working };
   const checks = judgeCriteria(judging);

@@ -4,7 +4,6 @@ import { checkFlag, checkList, checkObject, checkOneOf } from '../input-checks.j
 import type { QuantityInput, QuantityLike } from '../quantities/quantity.js';
 import { readFromZero, readOptional, readPositive, readQuantity } from '../quantities/read.js';
 import { CHAIN_DEFECTS, type ChainDefect, HOOK_DEFECTS, type HookDefect } from '../tables/criteria-set.js';
-import { refuseContradictions } from './contradictions.js';
 
 /** Sizes of heavy sling chain that wear tables list and no rating table does. */
 export const HEAVY_SIZES = ['1-1/8', '1-3/8', '1-1/2', '1-3/4'] as const;
@@ -48,7 +47,7 @@ export interface ChainMeasurements {
   };
   /** The longest single link. Its inside length grows with wear and stretch, its outside length with stretch alone. */
   readonly link?: { readonly inside?: QuantityInput<'length'>; readonly outside?: QuantityInput<'length'> };
-  /** How exact the lengths are: less growth than this is none. */
+  /** How exact the lengths are: less growth than this is none, where it is no more than 0.5 % of the length. */
   readonly uncertainty?: QuantityInput<'length'>;
   /** The deepest nick, cut or pit. */
   readonly notchDepth?: QuantityInput<'length'>;
@@ -105,12 +104,10 @@ export interface ReadInspection {
 export function readInspection(chain: ChainWhenNew, measurements: ChainMeasurements): ReadInspection {
   checkObject(chain, 'chain', '{ size, wireDiameter, pitch }');
   checkObject(measurements, 'measurements', '{ diameters, section, found }');
-  const read: ReadInspection = {
+  return {
     ...within('chain', () => readChain(chain)),
     ...within('measurements', () => readMeasurements(measurements)),
   };
-  refuseContradictions(read);
-  return read;
 }
 
 function readChain(chain: ChainWhenNew): Partial<ReadInspection> {

@@ -203,6 +203,6 @@ it('a list that is none is called so', () => {
   expect(issueOf(() => inspect(us29cfr1919_25_2024, {}, { found: 'none' } as never))).toMatchObject({
     code: 'EMPTY_LIST',
     expected: 'a list',
-    remedy: 'Put it in a list: [...].',
+    remedy: 'Give a list of what is meant.',
   });
 });
