@@ -17,7 +17,8 @@ export function checkFlag(value: unknown, path: string): void {
 /** Refuses what is not a list, or one with too few items. */
 export function checkList(list: unknown, path: string, least = 1): void {
   if (!Array.isArray(list) || list.length < least) {
-    fail('EMPTY_LIST', path, `a list of at least ${least}`, list, 'Add what is missing.');
+    const expected = `a list${least ? ` of at least ${least}` : ''}`;
+    fail('EMPTY_LIST', path, expected, list, 'Give a list of what is meant.');
   }
 }
 

@@ -177,6 +177,7 @@ export const chainHistorySchema = /* @__PURE__ */ build(() =>
         date,
         measurements: chainMeasurementsSchema,
         kind: optional(word(INSPECTION_KINDS)),
+        repaired: optional(flag()),
       }),
       1,
       'at least one inspection',
@@ -192,7 +193,9 @@ export const chainHistorySchema = /* @__PURE__ */ build(() =>
  * const body = readJson(forecastRetirementRequestSchema, {
  *   criteria: 'us-29cfr1919-25-2024',
  *   chain: { pitch: '30 mm' },
- *   history: { inspections: [{ date: '2026-01-31', measurements: { found: [] } }] },
+ *   history: {
+ *     inspections: [{ date: '2026-01-31', measurements: { section: { links: 11, length: '331 mm' }, found: [] } }],
+ *   },
  *   asOf: '2026-03-01',
  *   intervals: 'us-29cfr1910-184-2011',
  * });
@@ -220,8 +223,13 @@ const policyLimit = /* @__PURE__ */ build(() =>
   fields('a limit', {
     limit: withFaults(z.number().gt(0).lt(1), (value) => [
       typeof value === 'number' && Number.isFinite(value)
-        ? fault('NOT_POSITIVE', 'a share above 0 and below 1', value, '3 percent is 0.03.')
-        : fault('NOT_FINITE', 'a share such as 0.03', value, 'Give it.'),
+        ? fault(
+            value > 0 ? 'TOO_LARGE' : 'NOT_POSITIVE',
+            'a fraction above 0 and below 1',
+            value,
+            '3 percent is 0.03, not 3.',
+          )
+        : fault('NOT_FINITE', 'a share such as 0.03, as a number', value, 'Give a number: 3 percent is 0.03.'),
     ]),
     over: withFaults(z.boolean(), (value) => [
       fault(

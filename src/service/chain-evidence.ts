@@ -1,8 +1,8 @@
 import type { QuantityLike } from '../quantities/quantity.js';
-import { readQuantity } from '../quantities/read.js';
 import type { ChainQuantity, HookQuantity } from '../tables/criteria-set.js';
 import { type Note, note } from '../working/note.js';
-import { counted, difference, type Evidence, growth, loss, percentOf, plain, share } from './evidence.js';
+import { counted, difference, type Evidence, growth, loss, mayHaveGrown, percentOf, plain, share } from './evidence.js';
+import { inches } from './inches.js';
 import type { ReadInspection } from './inspection.js';
 
 /** What was measured of one quantity, and what must be known where that does not decide. */
@@ -71,9 +71,20 @@ export function sectionBeyondWear(read: ReadInspection, least: QuantityLike | un
   ];
 }
 
-/** The longest link where it did not grow inside, which leaves no room for stretch. */
-function withoutGrowth(read: ReadInspection): readonly Evidence[] {
-  return ofInside(read).filter(({ exceeds }) => exceeds?.(read.uncertainty) === false);
+/** Stretch: an unchanged outside clears a chain only where wear is known to explain what it grew inside. */
+function ofStretch(read: ReadInspection, least: QuantityLike | undefined): Measurement {
+  const { uncertainty, wire } = read;
+  const hasGrown = [...ofSection(read, 'equal'), ...ofInside(read)].some((each) => mayHaveGrown(each, uncertainty));
+  const isExplained = !hasGrown || (wire !== undefined && least !== undefined);
+  return {
+    evidence: [
+      ...ofOutside(read, isExplained ? 'equal' : 'at least'),
+      ...linkBeyondWear(read, least),
+      ...sectionBeyondWear(read, least),
+      ...(hasGrown ? [] : ofInside(read)), // a longest link that did not grow leaves no room for stretch
+    ],
+    missing: note(isExplained ? 'OUTSIDE_OF_LINK' : wire === undefined ? 'NOMINAL_WIRE' : 'DIAMETER'),
+  };
 }
 
 /** What is missing to tell how much longer a section or a link is. */
@@ -144,15 +155,7 @@ export function measureChain(
       };
     }
     case 'stretch':
-      return {
-        evidence: [
-          ...ofOutside(read, 'equal'),
-          ...linkBeyondWear(read, least),
-          ...sectionBeyondWear(read, least),
-          ...withoutGrowth(read),
-        ],
-        missing: note('OUTSIDE_OF_LINK'),
-      };
+      return ofStretch(read, least);
     case 'notch-depth':
       return depthOf(read.notchDepth, 'gouge', 'notch depth', read, least);
     case 'bend':
@@ -197,12 +200,6 @@ function depthOf(
 /** The trade size as a length: wear tables of the United States count wear from it, though the wire runs over it. */
 function sizeInInches({ size }: ReadInspection): QuantityLike | undefined {
   return size === undefined || size.endsWith(' mm') ? undefined : inches(size);
-}
-
-/** A size or a figure as printed: `1-3/32` is 1.09375 in. */
-export function inches(printed: string | number): QuantityLike {
-  if (typeof printed === 'number') return { value: printed, unit: 'in' };
-  return readQuantity(`${printed.replace('-', ' ')} in`, 'length', 'size');
 }
 
 /** Evidence of every numeric quantity of a hook. */

@@ -13,7 +13,7 @@ import {
 import { note } from '../working/note.js';
 import type { Provenance } from '../working/source.js';
 import type { Measurement } from './chain-evidence.js';
-import type { Evidence } from './evidence.js';
+import { type Evidence, mayHaveGrown } from './evidence.js';
 
 /** A percentage, a quantity, or a count. */
 export type Measured = QuantityLike<Unit | '%'> | number;
@@ -135,6 +135,11 @@ export function anyGrowthCheck(
         ? undeterminedCheck(about, [note('UNCERTAINTY_NOT_STATED', { percent })])
         : failedCheck(about, note('LONGER_THAN_NEW', { percent }));
     return withGround(check, about);
+  }
+  const lost = evidence.filter((each) => mayHaveGrown(each, uncertainty));
+  if (lost.length > 0) {
+    const percent = Number(Math.max(...lost.map(({ measured }) => measured)).toPrecision(4));
+    return withGround(undeterminedCheck(about, [note('UNCERTAINTY_TOO_LARGE', { percent })]), about);
   }
   const known = evidence.some(({ bound }) => bound === 'equal');
   return withGround(known ? metCheck(about) : undeterminedCheck(about, [missing]), about);

@@ -16,6 +16,8 @@ export interface Evidence {
   against(limit: number): -1 | 0 | 1;
   /** For a growth: whether it is more than a length. */
   exceeds?(length: QuantityLike | undefined): boolean;
+  /** For a growth: whether a length is more than 0.5 % of the length when new, too coarse to tell growth from none. */
+  isCoarse?(length: QuantityLike): boolean;
   readonly expression: string;
   readonly values: Readonly<Record<string, StepValue>>;
 }
@@ -58,9 +60,19 @@ export function growth(
     against: (limit) =>
       compareExactSums(longer, [...before, base === undefined ? term(whenNew, times, limit) : term(base, limit)]),
     exceeds: (least) => compareExactSums(longer, [...before, ...(least === undefined ? [] : [term(least, 100)])]) > 0,
+    isCoarse: (uncertainty) => compareExactSums([term(uncertainty, 100)], [term(whenNew, times, COARSE_PERCENT)]) > 0,
     expression,
     values,
   };
+}
+
+/** An uncertainty above this share of a length hides growth: a steel tape and a caliper do far better. */
+const COARSE_PERCENT = 0.5;
+
+/** Growth that is more than the uncertainty, or that an uncertainty is too coarse to call none. */
+export function mayHaveGrown({ exceeds, isCoarse }: Evidence, uncertainty: QuantityLike | undefined): boolean {
+  const isLost = uncertainty !== undefined && isCoarse?.(uncertainty) === true;
+  return exceeds?.(isLost ? undefined : uncertainty) === true;
 }
 
 /** What is lost of a thickness, in percent of what it was: 100 · (d − least) / d; with two readings, of their mean. */

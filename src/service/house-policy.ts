@@ -34,8 +34,8 @@ export interface HousePolicyInput {
  *
  * @param input `{ elongation?, linkElongation?, wear?, throatOpening?, tensionings? }`, at least one; shares above 0 and
  * below 1, tensionings a whole number from 1
- * @throws RiggingError `MISSING_FIELD` (no limit, or `over` not stated), `NOT_POSITIVE`, `NOT_FINITE`, `UNKNOWN_VALUE`,
- * `NOT_A_WHOLE_NUMBER`
+ * @throws RiggingError `MISSING_FIELD` (no limit, or `over` not stated), `NOT_POSITIVE`, `TOO_LARGE` (a limit of 1 or more),
+ * `NOT_FINITE` (no number), `UNKNOWN_VALUE`, `NOT_A_WHOLE_NUMBER`
  * @validity a policy stands beside the rules that bind; it does not replace them
  * @example
  * const policy = housePolicy({ elongation: { limit: 0.03, over: true }, tensionings: 200 });
@@ -91,9 +91,11 @@ function percentage(given: PolicyLimit): Criterion {
   checkObject(given, '', '{ limit, over }');
   const { limit, over } = given;
   if (typeof limit !== 'number' || !Number.isFinite(limit))
-    fail('NOT_FINITE', 'limit', 'a share such as 0.03', limit, 'Give it.');
-  if (!(limit > 0 && limit < 1))
-    fail('NOT_POSITIVE', 'limit', 'a share above 0 and below 1', limit, '3 percent is 0.03.');
+    fail('NOT_FINITE', 'limit', 'a share such as 0.03, as a number', limit, 'Give a number: 3 percent is 0.03.');
+  if (!(limit > 0 && limit < 1)) {
+    const code = limit > 0 ? 'TOO_LARGE' : 'NOT_POSITIVE';
+    fail(code, 'limit', 'a fraction above 0 and below 1', limit, '3 percent is 0.03, not 3.');
+  }
   if (over === undefined)
     fail('MISSING_FIELD', 'over', 'true or false', over, 'Say whether the limit itself is allowed.');
   checkFlag(over, 'over');

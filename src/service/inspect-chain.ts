@@ -5,6 +5,7 @@ import { FOLLOW_THE_MARK } from '../working/cautions.js';
 import { type Note, note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
+import { refuseContradictions } from './contradictions.js';
 import { amountOf, type CriterionCheck } from './criterion-check.js';
 import { type ChainMeasurements, type ChainWhenNew, readInspection } from './inspection.js';
 import { type Judging, judgeCriteria, leastReading } from './judge-criteria.js';
@@ -52,7 +53,9 @@ export interface InspectChainInput {
  * @param input.measurements `{ diameters?, section?, link?, uncertainty?, notchDepth?, bend?, highestTemperature?, found?,
  * hook?, tensionings? }`; what is left out was not looked at
  * @throws RiggingError `UNKNOWN_CRITERIA_SET`, `MISSING_FIELD`, `UNKNOWN_SIZE`, `UNKNOWN_GRADE`, `UNKNOWN_VALUE`,
- * `NOT_POSITIVE`, `NEGATIVE`, `NOT_A_WHOLE_NUMBER`, `EMPTY_LIST`, `TOO_LARGE` (three readings of one place), `WRONG_KIND`
+ * `NOT_POSITIVE`, `NEGATIVE`, `NOT_A_WHOLE_NUMBER`, `EMPTY_LIST`, `TOO_LARGE` (three readings of one place), `WRONG_KIND`,
+ * `CONFLICTING_FIELDS` (a hook beside `withoutHook`, wire far from its size, a longest link below the mean of the section),
+ * `IMPOSSIBLE_GEOMETRY` (a length more than 3 % below new)
  * @validity open-link chain of round wire. A size that a wear table lacks is undetermined: nothing is interpolated, ask the
  * maker
  * @source the document of each set; visible stretch and damage: common practice
@@ -69,6 +72,7 @@ export function inspectChain(input: InspectChainInput): ChainInspection {
   const { criteria } = input;
   checkCriteria(criteria);
   const read = readInspection(input.chain, input.measurements);
+  refuseContradictions(read);
   const working = new Working(input.working !== false);
   const judging: Judging = { criteria, read, least: leastReading(read.diameters), working };
   const checks = judgeCriteria(judging);

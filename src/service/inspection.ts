@@ -47,7 +47,7 @@ export interface ChainMeasurements {
   };
   /** The longest single link. Its inside length grows with wear and stretch, its outside length with stretch alone. */
   readonly link?: { readonly inside?: QuantityInput<'length'>; readonly outside?: QuantityInput<'length'> };
-  /** How exact the lengths are: less growth than this is none. */
+  /** How exact the lengths are: less growth than this is none, where it is no more than 0.5 % of the length. */
   readonly uncertainty?: QuantityInput<'length'>;
   /** The deepest nick, cut or pit. */
   readonly notchDepth?: QuantityInput<'length'>;

@@ -15,7 +15,7 @@ import { rowOf } from '../tables/rating-table.js';
 import { failedCheck, metCheck, notApplicableCheck, undeterminedCheck } from '../working/check.js';
 import { type Note, note } from '../working/note.js';
 import type { Working } from '../working/step.js';
-import { inches, type Measurement, measureChain, measureHook } from './chain-evidence.js';
+import { type Measurement, measureChain, measureHook } from './chain-evidence.js';
 import {
   amountOf,
   anyGrowthCheck,
@@ -25,6 +25,7 @@ import {
   type Subject,
   withGround,
 } from './criterion-check.js';
+import { inches } from './inches.js';
 import type { ReadInspection } from './inspection.js';
 
 /** One chain under one set. */
@@ -70,6 +71,11 @@ export function judgeCriteria(judging: Judging): CriterionCheck[] {
   }
   if (hook !== undefined && hook.damage === undefined) {
     checks.push(hookCheck(judging, commonSubject(judging, 'damage', 'hook'), 'damage', common.hook.damage));
+  }
+  // a set of hooks alone does not ask for the chain, and damage that was seen there counts all the same
+  const seenOnChain = [...damageUnder(judging.criteria), 'visible-stretch'];
+  if (chain === undefined && judging.read.found?.some((defect) => seenOnChain.includes(defect))) {
+    checks.push(seen(commonSubject(judging, 'damage', 'chain'), judging.read.found, seenOnChain));
   }
   return checks;
 }

@@ -183,6 +183,8 @@ export const english = {
     PITCH_WHEN_NEW: 'The inside length of a link when new.',
     UNCERTAINTY_NOT_STATED:
       'It measures {percent} % longer. Any growth is too much here, so say how exact the measuring is, and more than that is growth.',
+    UNCERTAINTY_TOO_LARGE:
+      'It measures {percent} % longer, within an uncertainty of more than 0.5 % of the length: measure more exactly.',
     LONGER_THAN_NEW: 'It is {percent} % longer than new, and any growth is too much here.',
     DEPTH: 'How much: {name}.',
     TEMPERATURE: 'The hottest it ever was, or that it was never heated.',
@@ -223,15 +225,26 @@ export const english = {
     THREE_RECORDS: '{title}: at least three inspections that measured it, on different days; there are {records}.',
     NO_TREND: 'It does not move toward its limit.',
     TREND_NOT_CLEAR: 'The records scatter so much that no date follows with confidence: go on measuring.',
+    TREND_TOO_SHORT:
+      'On this line its limit lies further off than {times} times as long as the records span: go on measuring.',
     BEYOND_CALENDAR: 'Its limit lies further off than a forecast can say.',
     PAST_LIMIT: 'It is past its limit.',
     STRAIGHT_LINE:
       'Wear and stretch go on as before, along a straight line; records scatter around it independently and alike.',
+    INTERVAL_OF_SCATTER:
+      'The interval is that of the scatter of the records about the line: it does not know how exact the measuring was, and records that happen to lie on a line leave none.',
+    LIMIT_OVERDUE:
+      '{title}: on the line of the records its limit was reached on {date}. Inspect it before it is used again.',
+    NEAR_LIMIT: '{title} is near its limit: {measured} of {limit}.',
+    REPAIR_NOT_STATED:
+      'What became of the cause for removal found on {date} ({check}): a repair, stated in a later record. Until then it stays out.',
     AVERAGE_PACE: 'It is tensioned as often as on average so far.',
     FORECAST_IS_NO_PERMISSION:
       'A forecast is no permission: one overload ends the life of a chain on any day, and each inspection decides.',
     NO_COUNT_IN_STANDARDS: 'No standard found sets a number of tensionings after which a chain is retired.',
     INTERVAL_NOT_LISTED: '{title} lists no interval for this service.',
+    SERVICE_NOT_STATED: 'The class of service: {title} sets its intervals by it.',
+    OPEN_IS_NOT_THOROUGH: 'An inspection that leaves something open counts as no thorough one.',
     QUALIFIED_PERSON: 'Special service: a qualified person says how often.',
     BEFORE_EACH_USE: 'Each day before use.',
     LAST_NOT_RECORDED: 'When the last inspection of this kind was: {kind}.',

@@ -8,6 +8,7 @@ import {
   euEn818_6_2000,
   euEn12195_3_2001_criteria,
   explain,
+  forecastRetirement,
   inspectChain,
   us29cfr1910_184_2011,
   us29cfr1919_25_2024,
@@ -134,7 +135,7 @@ const ALL_OF = fc.record(
   {
     diameters: fc.constantFrom([{ readings: ['9.6 mm', '9.4 mm'] }], [{ readings: ['8.5 mm', '9.9 mm'] }]),
     section: fc.constantFrom({ links: 11, length: '331 mm' }, { links: 11, length: '341 mm' }),
-    link: fc.constantFrom({ inside: '30.2 mm' }, { inside: '32 mm', outside: '51.9 mm' }),
+    link: fc.constantFrom({ inside: '31.2 mm' }, { inside: '32 mm', outside: '51.9 mm' }),
     uncertainty: fc.constantFrom('0 mm', '0.2 mm'),
     highestTemperature: fc.constantFrom('300 C', '600 C'),
     found: fc.constantFrom([], ['crack'], ['visible-stretch']),
@@ -202,6 +203,59 @@ describe('any inspection', () => {
           const removed = check.removedWhen === '<' ? order < 0 : check.removedWhen === '>' ? order > 0 : order >= 0;
           expect(check.verdict).toBe(removed ? 'fail' : 'pass');
         }
+      }),
+    );
+  });
+});
+
+describe('a history', () => {
+  const record = fc.record({
+    date: fc.constantFrom('2024-01-01', '2024-07-01', '2025-01-01', '2025-07-01'),
+    measurements: fc.record(
+      {
+        section: fc.constantFrom(
+          { links: 11, length: '331 mm' },
+          { links: 11, length: '335 mm' },
+          { links: 11, length: '347 mm' },
+        ),
+        found: fc.constantFrom([], ['crack']),
+        tensionings: fc.integer({ min: 0, max: 300 }),
+      },
+      { requiredKeys: [] },
+    ) as fc.Arbitrary<ChainMeasurements>,
+    repaired: fc.boolean(),
+  });
+  const forecast = (inspections: readonly { readonly date: string; readonly measurements: ChainMeasurements }[]) =>
+    forecastRetirement({
+      criteria: us29cfr1919_25_2024,
+      chain,
+      history: { inspections },
+      asOf: '2026-01-01',
+      working: false,
+    });
+
+  it('is the same in any order of its records', () => {
+    const shuffled = fc
+      .array(record, { minLength: 1, maxLength: 6 })
+      .chain((list) => fc.tuple(fc.constant(list), fc.shuffledSubarray(list, { minLength: list.length })));
+    fc.assert(
+      fc.property(shuffled, ([list, other]) => {
+        const [one, two] = [forecast(list), forecast(other)];
+        expect([two.verdict, two.retire?.date]).toEqual([one.verdict, one.retire?.date]);
+        expect(two.trends).toEqual(one.trends);
+      }),
+    );
+  });
+
+  it('never becomes fit by one more bad record', () => {
+    fc.assert(
+      fc.property(fc.array(record, { maxLength: 5 }), record, (list, bad) => {
+        const measurements = { ...bad.measurements, found: ['crack'] } as ChainMeasurements;
+        const before = [
+          ...list.map((each) => ({ ...each, repaired: false })),
+          { ...bad, repaired: false, measurements },
+        ];
+        expect(forecast(before).verdict).not.toBe('fit');
       }),
     );
   });

@@ -55,7 +55,7 @@ const FUNCTIONS = {
       }),
     good: (): Body => ({
       criteria: 'eu-en818-6-2000',
-      chain: { size: '1-3/4', withoutHook: true },
+      chain: { size: '1-3/4' },
       history: {
         inspections: [{ date: '2026-02-28', measurements: measurements(), kind: 'thorough' }],
         tensionings: [{ date: '2026-01-01', count: 3 }],
@@ -168,7 +168,7 @@ describe('a bad body', () => {
     ['forecastRetirement', (b) => (b.service = 'hard'), 'UNKNOWN_VALUE', 'service'],
     ['housePolicy', (b) => delete b.elongation.over, 'MISSING_FIELD', 'elongation.over'],
     ['housePolicy', (b) => (b.elongation.over = 1), 'UNKNOWN_VALUE', 'elongation.over'],
-    ['housePolicy', (b) => (b.wear.limit = 3), 'NOT_POSITIVE', 'wear.limit'],
+    ['housePolicy', (b) => (b.wear.limit = 3), 'TOO_LARGE', 'wear.limit'],
     ['housePolicy', (b) => (b.wear.limit = '3 %'), 'NOT_FINITE', 'wear.limit'],
     ['housePolicy', (b) => (b.tensionings = 0), 'NOT_A_WHOLE_NUMBER', 'tensionings'],
   ];
