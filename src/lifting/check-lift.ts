@@ -115,7 +115,8 @@ export interface LiftCheck extends ResultBase<'checkLift'> {
  * rated for, and what the maker lets the machine lift.
  *
  * - the sling, by {@link slingRating}, at the flattest true angle;
- * - each leg by its own tension where the legs do not carry alike, by {@link slingTensions};
+ * - each leg by its own tension where the legs do not carry alike, by {@link slingTensions}; legs whose tensions are within
+ *   5 percent and their angles within 2 degrees are rated as alike, and a pair that may carry all is advice beside it;
  * - parts of a leg: T <= WLL of the weakest; parts above the legs: load + rigging <= WLL of the weakest;
  * - the machine: load + rigging <= what its maker states, the caller's number.
  *
@@ -127,7 +128,8 @@ export interface LiftCheck extends ResultBase<'checkLift'> {
  * @param input.machine `{ kind, liftCapacity, makerAllows? }`
  * @param input.units `'us'` or `'si'`; omitted: the table's own
  * @throws RiggingError what {@link slingRating} and {@link slingTensions} throw; `CONFLICTING_FIELDS` where the hitch has
- * another number of legs than are given, or angles are stated beside legs
+ * another number of legs than are given, or angles are stated beside legs; `IMPOSSIBLE_GEOMETRY` for a leg that does not
+ * hang below the hook; `UNKNOWN_CRITERIA_SET`
  * @validity a rigid load at rest; a code, a maker or a qualified person may ask for more
  * @source 29 CFR 1910.184 and 76 FR 33590; OSHA letter of October 22, 1999; the table's own document
  * @example
