@@ -346,8 +346,8 @@ function judgeState(
   });
 
   const inspection = typeof condition === 'object' && condition !== null ? condition : undefined;
-  const state = typeof condition === 'object' && condition !== null ? condition.verdict : condition;
-  if (state === undefined) working.assumptions.push(note('TAKEN_AS_SOUND'));
+  const state = inspection === undefined ? condition : inspection.verdict;
+  if (condition === undefined) working.assumptions.push(note('TAKEN_AS_SOUND'));
   else {
     checkOneOf(state, ['sound', 'damaged', 'fit', 'remove', 'undetermined'], 'sling.condition');
     const about = { ...ON_SLING, id: 'condition/sling', title: 'sling fit for service', clause: '29 CFR 1910.184(d)' };

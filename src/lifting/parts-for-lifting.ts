@@ -6,12 +6,12 @@ import { type Check, type CheckSubject, failedCheck, undeterminedCheck } from '.
 import { note } from '../working/note.js';
 
 /** Whether hooks, links and chain of a sling are made for lifting: kinds for tie-downs are not, nor grades whose standard says so. */
-export function judgePartsForLifting(parts: readonly Part[], name: string, checks: Check[]): void {
-  for (const part of parts) {
+export function judgePartsForLifting(parts: readonly Part[], name: string, checks: Check[], path = name): void {
+  for (const [index, part] of parts.entries()) {
     const { id, kind } = part;
     if (kind === 'parallel') {
-      part.legs.forEach((leg, index) => {
-        judgePartsForLifting(leg, `${name}/${id}/${index + 1}`, checks);
+      part.legs.forEach((leg, at) => {
+        judgePartsForLifting(leg, `${name}/${id}/${at + 1}`, checks, `${path}[${index}].legs[${at}]`);
       });
       continue;
     }
@@ -29,7 +29,7 @@ export function judgePartsForLifting(parts: readonly Part[], name: string, check
       const { grade } = part;
       const row: { readonly standard?: string; readonly scope?: string; readonly practice: string } =
         rowOf(liftingGrades.rows, grade) ??
-        fail('UNKNOWN_GRADE', `${name}.grade`, 'a grade of chain', grade, 'Read the mark again.');
+        fail('UNKNOWN_GRADE', `${path}[${index}].grade`, 'a grade of chain', grade, 'Read the mark again.');
       // a grade of which no standard was read goes by the mark of the part, which its rating asks for
       if (row.standard !== undefined && row.scope !== 'for lifting') {
         const because = note('PART_GRADE_NOT_FOR_LIFTING', { part: id, grade, standard: row.standard });

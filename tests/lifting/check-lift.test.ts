@@ -257,7 +257,10 @@ describe('checkLift', () => {
       markedWll: undefined,
     });
     expect([pair.verdict, pair.governing]).toEqual(['fail', 'legParts/p/2/for-lifting/b']);
-    expect(issueOf(() => part({ kind: 'clevis', grade: 85 }))).toMatchObject({ code: 'UNKNOWN_GRADE' });
+    expect(issueOf(() => part({ kind: 'clevis', grade: 85 }))).toMatchObject({
+      code: 'UNKNOWN_GRADE',
+      path: 'legParts[0].grade',
+    });
   });
 
   it('European hooks need a mark of their own', () => {
@@ -422,6 +425,7 @@ describe('checkLift with legs', () => {
     ['TOO_LARGE', 'legs', { legs: [...legs, { id: 'fifth', at: at(0, 0) }] }],
     ['MISSING_FIELD', 'sling.hitch', { legs: undefined, hook: undefined }],
     ['UNKNOWN_CRITERIA_SET', 'criteria', { criteria: {} }],
+    ['MISSING_FIELD', 'sling.condition', { sling: { ...chain, condition: {} as 'sound' } }],
     ['UNKNOWN_CRITERIA_SET', 'criteria', { criteria: us29cfr1910_184_2011 }],
     ['CONFLICTING_FIELDS', 'sling.singleLegWll', { sling: { ...chain, singleLegWll: '7100 lb' } }],
     ['IMPOSSIBLE_GEOMETRY', 'legs[2]', { legs: [...legs.slice(0, 2), { id: 'high', at: at(0, 3, 5) }] }],
