@@ -505,7 +505,11 @@ function judgeParts(
   const unit = massUnitOf(readSystem(units, ratings.units));
   const rigging = readOptional(riggingMass, 'mass', 'riggingMass');
   const heat = legParts === undefined && topParts === undefined ? 0 : heatOnParts(ratings, sling);
-  if (heat !== undefined && heat > 0) working.assumptions.push(note('HEAT_ON_PARTS', { percent: heat }));
+  if (heat !== undefined && heat > 0) {
+    working.assumptions.push(note('HEAT_ON_PARTS', { percent: heat }));
+    const { document } = ratings.heat.table.source;
+    working.cite({ document, clause: 'heat on hooks and links', provenance: 'interpretation' });
+  }
   for (const [parts, name, demand] of [
     [legParts, 'legParts', tension && [tension]],
     [topParts, 'topParts', rigging === undefined ? [mass] : [mass, rigging]],

@@ -71,6 +71,9 @@ export function heatReduction(
       working.cite({ document, clause: row.clause ?? table!, provenance: row.provenance ?? provenance });
     }
   }
-  if (taken.length > 1) working.assumptions.push(note('HEAT_TAKEN_TWICE'));
+  if (taken.length > 1) {
+    working.assumptions.push(note('HEAT_TAKEN_TWICE'));
+    working.cite({ document, clause: 'both losses at once', provenance: 'interpretation' });
+  }
   return known ? Number((100 - left).toFixed(9)) : undefined;
 }

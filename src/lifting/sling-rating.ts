@@ -103,7 +103,7 @@ export type StatedSling = HungSling & {
       }
     | {
         readonly markedWll?: QuantityInput<'ratedLoad'>;
-        /** The limit of one leg, plumb, as its maker states it; for the formula. */
+        /** The limit of one leg, plumb, as its maker states it; for the formula, and for a size that the table does not list. */
         readonly singleLegWll: QuantityInput<'ratedLoad'>;
       }
   );

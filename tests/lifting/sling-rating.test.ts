@@ -360,6 +360,7 @@ describe('heat and cold', () => {
       2840,
       expect.arrayContaining(['HEAT_TAKEN_TWICE']),
     ]);
+    expect(both.sources.some(({ provenance }) => provenance === 'interpretation')).toBe(true);
     // 500 F takes nothing for good
     const once = us('single', undefined, { temperature: '900 F', hottest: '500 F' });
     expect([limit(once), once.assumptions.some(({ code }) => code === 'HEAT_TAKEN_TWICE')]).toEqual([3550, false]);
