@@ -2,6 +2,7 @@ import { fail, mapAt, within } from '../errors.js';
 import { checkIds, checkList, checkObject, checkOneOf } from '../input-checks.js';
 import type { LiftCheck } from '../lifting/check-lift.js';
 import { type SlingTensions, type SlingTensionsInput, slingTensions } from '../lifting/sling-tensions.js';
+import { inUnit } from '../quantities/convert.js';
 import { formatQuantity } from '../quantities/format.js';
 import { type Point, readPoint } from '../quantities/point.js';
 import { readPositive, readQuantity } from '../quantities/read.js';
@@ -65,6 +66,7 @@ export function readLift(
       fail('IMPOSSIBLE_GEOMETRY', 'legs', `points within ${MOST_DISTANCE} m`, 'one farther away', 'Check its units.');
     }
   }
+  const drawn = result == null ? undefined : tellApart(lift);
   const found =
     result ??
     slingTensions({
@@ -78,6 +80,7 @@ export function readLift(
     checkObject(found, '', 'a result of slingTensions or checkLift');
     checkOneOf(found.result, ['slingTensions', 'checkLift'], 'result');
     checkOneOf(found.outcome, ['rests', 'leg-slack', 'unstable'], 'outcome');
+    if (drawn !== undefined) within('inputs', () => checkOfThis(found.inputs, drawn));
     const hangs = found.outcome !== 'unstable';
     const up: Vec3 = hangs ? readUp(found.up) : [0, 0, 1];
     const turn = (point: Vec3) => turned(subtract(point, g), up);
@@ -98,6 +101,31 @@ export function readLift(
       notes: notesOf(found, hook),
     };
   });
+}
+
+/** A result of another lift would be drawn over this one: load, hook and legs must be those that it was told of. */
+function checkOfThis(told: unknown, drawn: string): void {
+  checkObject(told, '', 'the lift that it was told of');
+  if (tellApart(told as DrawnLift) !== drawn) {
+    fail('CONFLICTING_FIELDS', '', 'the lift that is drawn', 'another lift', 'Give the result of this lift.');
+  }
+}
+
+/** Mass, center of gravity, hook and legs of a lift as text: two lifts alike have one, in whatever units they are written. */
+function tellApart({ load, legs, hook }: DrawnLift): string {
+  checkObject(load, 'load', '{ mass, centerOfGravity }');
+  checkList(legs, 'legs');
+  checkIds(legs, 'legs');
+  const read = mapAt(legs, 'legs', (leg) => {
+    checkObject(leg, '', '{ id, at, length }');
+    const { id, at, length, axialStiffness } = leg;
+    const long = length === undefined ? null : inUnit(readPositive(length, 'length', 'length'), 'm').value;
+    const stiff = axialStiffness === undefined ? null : readPositive(axialStiffness, 'force', 'axialStiffness');
+    return [id, readPoint(at, 'at'), long, stiff && inUnit(stiff, 'N').value];
+  });
+  const mass = inUnit(readPositive(load.mass, 'mass', 'load.mass'), 'kg').value;
+  const over = hook === undefined ? null : readPoint(hook, 'hook');
+  return JSON.stringify([mass, readPoint(load.centerOfGravity, 'load.centerOfGravity'), over, read]);
 }
 
 /** Rotates by the smallest turn that brings `up` to the vertical. */

@@ -1,15 +1,16 @@
-import type { Condition, Part } from '../assembly/part.js';
+import type { Part } from '../assembly/part.js';
 import { newRater, rateSeries } from '../assembly/rate-part.js';
 import { newLog, noteAssumptions, showSeries } from '../assembly/show-parts.js';
 import type { AnyGrade, TradeSize } from '../chain/trade-size.js';
 import { fail, within } from '../errors.js';
 import { checkFlag, checkList, checkObject, checkOneOf } from '../input-checks.js';
 import { add } from '../quantities/arithmetic.js';
-import { compareExact, compareExactSums, ratioOf } from '../quantities/exact.js';
+import { decimalProduct } from '../quantities/decimal.js';
+import { compareExactSums, ratioOf } from '../quantities/exact.js';
 import type { Point } from '../quantities/point.js';
 import type { Quantity, QuantityInput, QuantityLike } from '../quantities/quantity.js';
 import { ratedLoadIn } from '../quantities/rated.js';
-import { readOptional, readPositive } from '../quantities/read.js';
+import { readOptional, readPositive, readQuantity } from '../quantities/read.js';
 import { massUnitOf, readSystem } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
 import { type CapacityTable, marksAlone } from '../tables/rating-table.js';
@@ -29,7 +30,10 @@ import { type Note, note } from '../working/note.js';
 import { makeResult, type ResultBase } from '../working/result.js';
 import { Working } from '../working/step.js';
 import { type Angle, readAngle } from './angle.js';
-import type { LiftCriteria } from './lift-criteria.js';
+import { heatReduction } from './heat.js';
+import { checkLiftCriteria, type LiftCriteria } from './lift-criteria.js';
+import { judgePartsForLifting } from './parts-for-lifting.js';
+import { isForSlings, type SlingCondition } from './sling-inspection.js';
 import {
   checkSlingRatings,
   countedLegs,
@@ -49,8 +53,8 @@ export interface LiftSling extends Omit<HungSling, 'hitch' | 'load' | 'units' | 
   readonly markedWll?: QuantityInput<'ratedLoad'>;
   readonly singleLegWll?: QuantityInput<'ratedLoad'>;
   readonly tagLegible?: boolean;
-  /** In words, or the result of an inspection; left out, it is taken as inspected and sound. */
-  readonly condition?: Condition;
+  /** In words, or the result of an inspection by criteria for slings; left out, it is taken as inspected and sound. */
+  readonly condition?: SlingCondition;
   /** True where the chain was ever used for towing or tie-down. */
   readonly usedForTowing?: boolean;
 }
@@ -71,11 +75,11 @@ export interface CheckLiftInput {
   /** Where the legs are fixed and how long they are: then each leg and the tilt are told, see {@link slingTensions}. */
   readonly legs?: readonly SlingLeg[];
   readonly hook?: Point;
-  /** Hooks, links and shackles of one leg, in series; each leg has its like. */
+  /** Hooks, links and shackles of one leg, in series; each leg has its like. Heat takes from them what it takes from the chain. */
   readonly legParts?: readonly Part[];
-  /** Master link, shackles and hook above the legs: they carry the whole load. */
+  /** Master link, shackles and hook above the legs: they carry the whole load and the rigging. */
   readonly topParts?: readonly Part[];
-  /** Of sling, beams and hook block; the machine carries it too. */
+  /** Of sling, beams and hook block; the machine and the parts above the legs carry it too. */
   readonly riggingMass?: QuantityInput<'mass'>;
   readonly machine?: LiftingMachine;
   /** False where somebody is under the load or beside it. */
@@ -111,8 +115,9 @@ export interface LiftCheck extends ResultBase<'checkLift'> {
  * rated for, and what the maker lets the machine lift.
  *
  * - the sling, by {@link slingRating}, at the flattest true angle;
- * - each leg by its own tension where the legs do not carry alike, by {@link slingTensions};
- * - parts of a leg: T <= WLL of the weakest; parts above the legs: W <= WLL of the weakest;
+ * - each leg by its own tension where the legs do not carry alike, by {@link slingTensions}; legs whose tensions are within
+ *   5 percent and their angles within 2 degrees are rated as alike, and a pair that may carry all is advice beside it;
+ * - parts of a leg: T <= WLL of the weakest; parts above the legs: load + rigging <= WLL of the weakest;
  * - the machine: load + rigging <= what its maker states, the caller's number.
  *
  * @param input.ratings a table of sling ratings, such as {@link usAlloySling_2011}
@@ -123,7 +128,8 @@ export interface LiftCheck extends ResultBase<'checkLift'> {
  * @param input.machine `{ kind, liftCapacity, makerAllows? }`
  * @param input.units `'us'` or `'si'`; omitted: the table's own
  * @throws RiggingError what {@link slingRating} and {@link slingTensions} throw; `CONFLICTING_FIELDS` where the hitch has
- * another number of legs than are given, or angles are stated beside legs
+ * another number of legs than are given, or angles are stated beside legs; `IMPOSSIBLE_GEOMETRY` for a leg that does not
+ * hang below the hook; `UNKNOWN_CRITERIA_SET`
  * @validity a rigid load at rest; a code, a maker or a qualified person may ask for more
  * @source 29 CFR 1910.184 and 76 FR 33590; OSHA letter of October 22, 1999; the table's own document
  * @example
@@ -141,6 +147,7 @@ export function checkLift(input: CheckLiftInput): LiftCheck {
   checkSlingRatings(ratings);
   checkObject(load, 'load', '{ mass }');
   checkObject(sling, 'sling', '{ hitch, size, grade }');
+  if (criteria !== undefined) checkLiftCriteria(criteria);
   const mass = readPositive(load.mass, 'mass', 'load.mass');
   const hitch = hitchOf(sling, legs);
   const working = new Working(input.working !== false);
@@ -152,8 +159,10 @@ export function checkLift(input: CheckLiftInput): LiftCheck {
   if (tensions !== undefined) {
     take(working, tensions);
     judgeBalance(tensions, checks);
+    checkBelowHook(tensions.legs);
   }
-  const alike = tensions === undefined || carryAlike(tensions.legs);
+  const exactly = tensions === undefined || carryAlike(tensions.legs, ROUNDING);
+  const alike = exactly || carryAlike(tensions.legs, NEARLY);
   let rating: SlingRating | undefined;
   let tension: QuantityLike | undefined;
   if (tensions?.outcome !== 'unstable') {
@@ -162,11 +171,18 @@ export function checkLift(input: CheckLiftInput): LiftCheck {
     rating = within('sling', () => slingRating(asHung as Parameters<typeof slingRating>[0]));
     take(working, tensions === undefined ? rating : { ...rating, assumptions: rating.assumptions.filter(notTold) });
     checks.push(...rating.checks);
-    if (tensions !== undefined && (!alike || tensions.determinate === false)) {
-      judgeLegs(tensions.legs, limitOfOneLeg(input), alike ? 'practice' : 'requirement', checks);
-    }
+    const share = shareOfLeg(hung, hitch, mass);
+    const open = tensions?.determinate === false;
     // hooks of legs that carry alike are asked what the table asks of the legs
-    tension = alike ? shareOfLeg(hung, hitch, mass) : greatestOf(tensions);
+    tension = exactly || (alike && open) ? share : greatestOf(tensions);
+    if (tensions !== undefined && (open || !exactly)) {
+      const limit = limitOfOneLeg(input, hitch);
+      // the limit of a tag may count on more than three legs of this chain
+      const credited = rating.basis !== 'marked' || limit === undefined || share === undefined || fits([share], limit);
+      const advice = open && alike && credited;
+      judgeLegs(tensions.legs, limit, advice ? 'practice' : 'requirement', checks);
+      if (advice) working.cautions.push(note('DIAGONAL_MAY_CARRY_ALL', { tension: greatestOf(tensions)! }));
+    }
   }
   judgeParts(input, tension, mass, checks, working);
   judgeMachine(input, mass, checks, working);
@@ -268,18 +284,30 @@ function legTensions(
   });
 }
 
-/** Legs that lean alike and carry alike, by stretch where balance leaves it open. */
-function carryAlike(legs: readonly LegTension[]): boolean {
+/** A leg pulls upward, or it is no leg of a lift. */
+function checkBelowHook(legs: readonly LegTension[]): void {
+  const index = legs.findIndex((leg) => degreesOf(leg) <= 0);
+  if (index < 0) return;
+  const stands = `one ${-degreesOf(legs[index]!)} deg above the horizontal through it`;
+  fail('IMPOSSIBLE_GEOMETRY', `legs[${index}]`, 'a pick below the hook', stands, 'Take a higher hook or longer legs.');
+}
+
+/** Legs that lean alike and carry alike within a spread, by stretch where balance leaves it open. */
+function carryAlike(legs: readonly LegTension[], { share, degrees }: typeof NEARLY): boolean {
   const tensions = legs.map(({ tension, elasticTension }) => (elasticTension ?? tension).value);
   const angles = legs.map(degreesOf);
   return (
-    Math.max(...tensions) <= Math.min(...tensions) * (1 + ALIKE) &&
-    Math.max(...angles) - Math.min(...angles) <= 90 * ALIKE
+    Math.max(...tensions) <= Math.min(...tensions) * (1 + share) && Math.max(...angles) - Math.min(...angles) <= degrees
   );
 }
 
-/** A smaller part is rounding. */
-const ALIKE = 1e-6;
+const ROUNDING = { share: 1e-6, degrees: 1e-4 };
+
+/**
+ * Legs are nearly alike while the greatest tension is up to 5 percent over the least and they lean within 2 degrees: the
+ * third that four legs credited as three have in reserve covers it. Our reading: no document found sets it.
+ */
+const NEARLY = { share: 0.05, degrees: 2 };
 
 /** Freed of what rounding adds, so that a leg built for 45 degrees is rated at 45. */
 const degreesOf = ({ angle }: LegTension) => Number(angle.fromHorizontal.value.toFixed(6));
@@ -317,19 +345,34 @@ function judgeState(
     note: 'slings are loaded to their tag; no tag, no use',
   });
 
-  const state = typeof condition === 'object' && condition !== null ? condition.verdict : condition;
-  if (state === undefined) working.assumptions.push(note('TAKEN_AS_SOUND'));
+  const inspection = typeof condition === 'object' && condition !== null ? condition : undefined;
+  const state = inspection === undefined ? condition : inspection.verdict;
+  if (condition === undefined) working.assumptions.push(note('TAKEN_AS_SOUND'));
   else {
     checkOneOf(state, ['sound', 'damaged', 'fit', 'remove', 'undetermined'], 'sling.condition');
     const about = { ...ON_SLING, id: 'condition/sling', title: 'sling fit for service', clause: '29 CFR 1910.184(d)' };
     if (state === 'undetermined') checks.push(undeterminedCheck(about, [note('SLING_CONDITION_OPEN')]));
     else if (state === 'damaged' || state === 'remove') checks.push(failedCheck(about, note('SLING_DAMAGED')));
-    else checks.push(metCheck(about));
+    else if (inspection === undefined || isForSlings(inspection)) checks.push(metCheck(about));
+    else {
+      const { criteria: by } = inspection;
+      const missing = typeof by === 'string' ? note('INSPECT_AS_SLING', { criteria: by }) : note('INSPECTED_BY_WHAT');
+      checks.push(undeterminedCheck(about, [missing]));
+    }
   }
 
   if (usedForTowing !== undefined) checkFlag(usedForTowing, 'sling.usedForTowing');
   if (criteria === undefined) {
-    if (usedForTowing === true) working.cautions.push(note('TOWED_CHAIN_LIFTS'));
+    if (usedForTowing === true) {
+      working.cautions.push(note('TOWED_CHAIN_LIFTS'));
+      const habit = {
+        ...ON_SLING,
+        id: 'towing/sling',
+        title: 'rigging never used for towing',
+        weight: 'practice',
+      } as const;
+      checks.push(failedCheck({ ...habit, clause: 'common practice' }, note('KEEP_TOWED_CHAIN_OUT')));
+    }
     return;
   }
   const { clause, provenance } = criteria.towedMayNotLift;
@@ -371,14 +414,22 @@ function judgeBalance({ outcome, legs }: SlingTensions, checks: Check[]): void {
     checks.push(slack === undefined ? metCheck(about) : failedCheck(about, note('LEG_HANGS_SLACK', { leg: slack.id })));
 }
 
-/** What one leg may carry by itself, heat taken off; undefined where neither a figure nor a row of the table says. */
-function limitOfOneLeg({ ratings, sling, units }: CheckLiftInput): QuantityLike | undefined {
-  const { size, grade, singleLegWll, temperature, hottest } = sling;
+/**
+ * What one leg may carry by itself, heat taken off: by the table or as stated, and no more than its part of the limit on
+ * the tag, WLL / (legs · sin(angle from horizontal of the tag)). Undefined where neither a figure nor a row of the table says.
+ */
+function limitOfOneLeg({ ratings, sling, units }: CheckLiftInput, hitch: SlingHitch): QuantityLike | undefined {
+  const { size, grade, singleLegWll, markedWll, markedAt, temperature, hottest } = sling;
   const listed = grade !== undefined && size !== undefined && ratings.grades[grade]?.rows[size] !== undefined;
   if (singleLegWll === undefined && !listed) return undefined;
-  const own = singleLegWll === undefined ? {} : { singleLegWll, method: 'formula' };
-  const leg = { ratings, hitch: 'single', size, grade, temperature, hottest, units, working: false, ...own };
-  return slingRating(leg as Parameters<typeof slingRating>[0]).workingLoadLimit ?? undefined;
+  const plumb = { ratings, hitch: 'single', size, grade, temperature, hottest, units, working: false };
+  const limitOf = (stated: object) =>
+    slingRating({ ...plumb, ...stated } as Parameters<typeof slingRating>[0]).workingLoadLimit ?? undefined;
+  const own = limitOf(singleLegWll === undefined ? {} : { singleLegWll, method: 'formula' });
+  if (own === undefined || markedWll === undefined || (markedAt === undefined && countedLegs(hitch).leans)) return own;
+  const share = shareOfLeg({ angle: markedAt }, hitch, readPositive(markedWll, 'ratedLoad', 'sling.markedWll'));
+  const byTag = limitOf({ markedWll: share });
+  return byTag === undefined || fits([own], byTag) ? own : byTag;
 }
 
 function judgeLegs(
@@ -396,17 +447,28 @@ function judgeLegs(
       subject: id,
     };
     checks.push(
-      limit === undefined ? undeterminedCheck(about, [note('LEG_LIMIT_NOT_KNOWN')]) : loadCheck(about, tension, limit),
+      limit === undefined
+        ? undeterminedCheck(about, [note('LEG_LIMIT_NOT_KNOWN')])
+        : loadCheck(about, [tension], limit),
     );
   }
 }
 
-/** A load or tension against a limit, mass or force. */
-function loadCheck(about: CheckSubject, demand: QuantityLike, capacity: QuantityLike): Check {
-  const { fits, utilization } = ratioOf(ratedLoadIn(demand, 'kg').value, ratedLoadIn(capacity, 'kg').value, () =>
-    compareExact(demand, capacity),
-  );
+/** Loads together, or a tension, against a limit, mass or force. */
+function loadCheck(about: CheckSubject, loads: readonly QuantityLike[], capacity: QuantityLike): Check {
+  const demand = loads.reduce((sum, each) => add(sum, each));
+  const { fits, utilization } = ratioFor(loads, capacity);
   return ratioCheck(about, fits, demand, capacity, utilization);
+}
+
+function fits(loads: readonly QuantityLike[], capacity: QuantityLike): boolean {
+  return ratioFor(loads, capacity).fits;
+}
+
+function ratioFor(loads: readonly QuantityLike[], capacity: QuantityLike) {
+  const terms = loads.map((quantity) => ({ quantity }));
+  const all = loads.reduce((sum, each) => sum + ratedLoadIn(each, 'kg').value, 0);
+  return ratioOf(all, ratedLoadIn(capacity, 'kg').value, () => compareExactSums(terms, [{ quantity: capacity }]));
 }
 
 function greatestOf(tensions: SlingTensions | undefined): QuantityLike | undefined {
@@ -415,7 +477,11 @@ function greatestOf(tensions: SlingTensions | undefined): QuantityLike | undefin
 }
 
 /** The tension of a leg of a sling whose legs are alike, T = W / (legs · sin(angle from horizontal)); three count of four. */
-function shareOfLeg({ angle, legAngles }: LiftSling, hitch: SlingHitch, mass: QuantityLike): QuantityLike | undefined {
+function shareOfLeg(
+  { angle, legAngles }: { readonly angle?: Angle | undefined; readonly legAngles?: readonly Angle[] },
+  hitch: SlingHitch,
+  mass: QuantityLike,
+): QuantityLike | undefined {
   if (legAngles !== undefined) return undefined;
   const { credited, leans } = countedLegs(hitch);
   const sine = leans ? Math.cos((readAngle(angle, 'sling.angle').fromVertical * Math.PI) / 180) : 1;
@@ -425,7 +491,7 @@ function shareOfLeg({ angle, legAngles }: LiftSling, hitch: SlingHitch, mass: Qu
 
 /** The weakest part of a leg against its tension, the weakest above the legs against the load. */
 function judgeParts(
-  { ratings, legParts, topParts, units }: CheckLiftInput,
+  { ratings, sling, legParts, topParts, riggingMass, units }: CheckLiftInput,
   tension: QuantityLike | undefined,
   mass: QuantityLike,
   checks: Check[],
@@ -437,12 +503,20 @@ function judgeParts(
   const own = new Working(working.shown);
   const rater = newRater(ratingsOfParts(ratings), log);
   const unit = massUnitOf(readSystem(units, ratings.units));
+  const rigging = readOptional(riggingMass, 'mass', 'riggingMass');
+  const heat = legParts === undefined && topParts === undefined ? 0 : heatOnParts(ratings, sling);
+  if (heat !== undefined && heat > 0) {
+    working.assumptions.push(note('HEAT_ON_PARTS', { percent: heat }));
+    const { document } = ratings.heat.table.source;
+    working.cite({ document, clause: 'heat on hooks and links', provenance: 'interpretation' });
+  }
   for (const [parts, name, demand] of [
-    [legParts, 'legParts', tension],
-    [topParts, 'topParts', mass],
+    [legParts, 'legParts', tension && [tension]],
+    [topParts, 'topParts', rigging === undefined ? [mass] : [mass, rigging]],
   ] as const) {
     if (parts === undefined) continue;
     const series = rateSeries(rater, parts, name);
+    judgePartsForLifting(parts, name, checks);
     if (working.shown)
       showSeries(own, series, parts, name === 'legParts' ? 'parts of a leg' : 'parts above the legs', unit);
     const title =
@@ -453,17 +527,30 @@ function judgeParts(
       title,
       clause: '29 CFR 1910.184(e)(2)',
     };
-    const { workingLoadLimit, atMost, missing } = series;
+    const { workingLoadLimit, atMost } = series;
+    const missing = [...series.missing, ...(heat === undefined ? [note('HEAT_ON_PARTS_NOT_KNOWN')] : [])];
     if (demand === undefined) checks.push(undeterminedCheck(about, [note('LEGS_NOT_ALIKE')]));
-    else if (workingLoadLimit !== null) checks.push(loadCheck(about, demand, workingLoadLimit));
     else {
-      const most = atMost === null ? undefined : loadCheck(about, demand, atMost);
-      checks.push(most?.verdict === 'fail' ? most : undeterminedCheck(about, missing));
+      const most = atMost === null ? undefined : loadCheck(about, demand, afterHeat(atMost, heat));
+      const known = workingLoadLimit !== null && heat !== undefined;
+      checks.push(most !== undefined && (known || most.verdict === 'fail') ? most : undeterminedCheck(about, missing));
     }
   }
   for (const source of log.sources) own.cite(source);
   noteAssumptions(own, log);
   take(working, own);
+}
+
+/** What heat takes off hooks and links, in percent: as off the chain; undefined where it is not known. */
+function heatOnParts(ratings: SlingRatings, { grade, temperature, hottest }: LiftSling): number | undefined {
+  const read = (given: LiftSling['temperature'], path: string) =>
+    given === undefined ? undefined : readQuantity(given, 'temperature', path);
+  const now = read(temperature, 'sling.temperature');
+  return heatReduction(ratings, grade, now, read(hottest, 'sling.hottest'), [], new Working(false));
+}
+
+function afterHeat(limit: QuantityLike, percent = 0): QuantityLike {
+  return percent === 0 ? limit : { value: decimalProduct(limit.value, (100 - percent) / 100), unit: limit.unit };
 }
 
 /** Hooks and links that carry grade and size alone are rated as one leg of such chain; European ones need a mark of their own. */
@@ -506,14 +593,7 @@ function judgeMachine(
   const rigging = readOptional(riggingMass, 'mass', 'riggingMass');
   if (rigging === undefined) working.assumptions.push(note('RIGGING_MASS_NOT_COUNTED'));
   if (limit === undefined) checks.push(undeterminedCheck(capacity, [note('MACHINE_CAPACITY_NOT_STATED')]));
-  else {
-    const all = rigging === undefined ? mass : add(mass, rigging);
-    const terms = [mass, ...(rigging === undefined ? [] : [rigging])].map((quantity) => ({ quantity }));
-    const { fits, utilization } = ratioOf(ratedLoadIn(all, 'kg').value, ratedLoadIn(limit, 'kg').value, () =>
-      compareExactSums(terms, [{ quantity: limit }]),
-    );
-    checks.push(ratioCheck(capacity, fits, all, limit, utilization));
-  }
+  else checks.push(loadCheck(capacity, rigging === undefined ? [mass] : [mass, rigging], limit));
   if (kind === 'forks' || kind === 'loader' || kind === 'excavator') working.cautions.push(note('MAKER_DECIDES'));
   const allowed = {
     ...about,

@@ -1,5 +1,6 @@
 import type { AnyGrade } from '../chain/trade-size.js';
 import { compare } from '../quantities/arithmetic.js';
+import { decimalProduct } from '../quantities/decimal.js';
 import type { QuantityLike } from '../quantities/quantity.js';
 import { slingColdestUse } from '../tables/generated/sling-coldest-use.js';
 import type { SlingRatings } from '../tables/sling-ratings.js';
@@ -7,7 +8,10 @@ import { type Check, failedCheck, undeterminedCheck } from '../working/check.js'
 import { note } from '../working/note.js';
 import type { Working } from '../working/step.js';
 
-/** What heat takes off, in percent; undefined where the chain may not be used so, or it is not known. */
+/**
+ * What heat takes off, in percent; undefined where the chain may not be used so, or it is not known. What it takes while
+ * hot and what earlier heat took for good both count, one after the other: the document does not say, this is the safer reading.
+ */
 export function heatReduction(
   { heat }: SlingRatings,
   grade: AnyGrade | undefined,
@@ -26,7 +30,8 @@ export function heatReduction(
   } as const;
   const clause = `${document}, ${table}`;
   const rows = grade === undefined ? undefined : heat.table.rows[grade];
-  let percent = 0;
+  let left = 100;
+  const taken: number[] = [];
   let known = true;
   for (const [at, column] of [
     [temperature, 'while_hot_percent'],
@@ -53,7 +58,8 @@ export function heatReduction(
     } else if (!(heat.fullBelow && compare(at, { value: points[0]!, unit: heat.unit }) < 0)) {
       const row = rows[point]!;
       const off = row[column] ?? 0;
-      percent = Math.max(percent, off);
+      left = decimalProduct(left, decimalProduct(100 - off, 0.01));
+      if (off > 0) taken.push(off);
       working.step(
         'sling',
         'r',
@@ -65,5 +71,9 @@ export function heatReduction(
       working.cite({ document, clause: row.clause ?? table!, provenance: row.provenance ?? provenance });
     }
   }
-  return known ? percent : undefined;
+  if (taken.length > 1) {
+    working.assumptions.push(note('HEAT_TAKEN_TWICE'));
+    working.cite({ document, clause: 'both losses at once', provenance: 'interpretation' });
+  }
+  return known ? Number((100 - left).toFixed(9)) : undefined;
 }

@@ -15,6 +15,7 @@ export function leanAlike(angles: readonly ReadAngle[]): boolean {
  */
 export function nearlyAlike(
   angles: readonly ReadAngle[],
+  legs: number,
   planAngles: readonly number[] | undefined,
   load: QuantityLike | undefined,
   limit: QuantityLike,
@@ -26,10 +27,10 @@ export function nearlyAlike(
     return false;
   if (angles.some((angle) => compareLean(angle, rules['symmetric-least-angle-from-vertical'].value) < 0)) return false;
   if (spreadOf(angles.map(({ fromVertical }) => fromVertical)) > spread) return false;
-  return angles.length < 3 || (planAngles !== undefined && spreadOf(planAngles) <= spread);
+  return planAngles === undefined ? legs < 3 : spreadOf(planAngles) <= spread;
 }
 
 /** Greatest less least, freed of what doubles add to the decimals that people write. */
-function spreadOf(degrees: readonly number[]): number {
+export function spreadOf(degrees: readonly number[]): number {
   return Number((Math.max(...degrees) - Math.min(...degrees)).toFixed(9));
 }

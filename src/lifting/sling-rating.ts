@@ -31,7 +31,7 @@ import { Working } from '../working/step.js';
 import { type Angle, compareLean, type ReadAngle, readAngle } from './angle.js';
 import { judgeGrade } from './grade-for-lifting.js';
 import { heatReduction } from './heat.js';
-import { leanAlike, nearlyAlike } from './legs-alike.js';
+import { leanAlike, nearlyAlike, spreadOf } from './legs-alike.js';
 
 /** Where the limit of a sling comes from: its tag, the table, or the formula. */
 export type SlingBasis = 'marked' | 'table' | 'formula';
@@ -61,7 +61,7 @@ export interface HungSling {
   readonly angle?: Angle;
   /** Of every leg, in place of `angle`, where they do not lean alike. */
   readonly legAngles?: readonly Angle[];
-  /** Between neighbors of three or four legs, seen from above; the test of legs nearly alike asks for them. */
+  /** Between neighbors, seen from above: one for each leg, 360 degrees in all; the test of three or four legs nearly alike asks for them. */
   readonly planAngles?: readonly QuantityInput<'angle'>[];
   /** Between the two parts of the chain where a choker closes. */
   readonly chokeAngle?: QuantityInput<'angle'>;
@@ -71,7 +71,7 @@ export interface HungSling {
   readonly hottest?: QuantityInput<'temperature'>;
   /** What it is to lift. */
   readonly load?: QuantityInput<'ratedLoad'>;
-  /** The angle that the tag rates it at. */
+  /** The angle that the tag rates it at; legs that lean need it beside `markedWll`. */
   readonly markedAt?: Angle;
   /** True where a qualified person has agreed to legs flatter than the document rates. */
   readonly qualifiedPerson?: boolean;
@@ -103,7 +103,7 @@ export type StatedSling = HungSling & {
       }
     | {
         readonly markedWll?: QuantityInput<'ratedLoad'>;
-        /** The limit of one leg, plumb, as its maker states it; for the formula. */
+        /** The limit of one leg, plumb, as its maker states it; for the formula, and for a size that the table does not list. */
         readonly singleLegWll: QuantityInput<'ratedLoad'>;
       }
   );
@@ -164,9 +164,23 @@ export function slingRating(input: ListedSling<SlingRatings> | StatedSling): Sli
   const hottest = input.hottest === undefined ? undefined : readQuantity(input.hottest, 'temperature', 'hottest');
   const chokeAngle = readOptional(input.chokeAngle, 'angle', 'chokeAngle');
   const markedAt = input.markedAt === undefined ? undefined : readAngle(input.markedAt, 'markedAt');
-  const planAngles =
-    input.planAngles &&
-    mapAt(input.planAngles, 'planAngles', (each) => valueIn(readPositive(each, 'angle', ''), 'deg'));
+  const planAngles = readPlanAngles(input);
+  if (chokeAngle !== undefined && compare(chokeAngle, HALF_TURN) > 0) {
+    fail('IMPOSSIBLE_GEOMETRY', 'chokeAngle', 'over 0 to 180 deg', `${chokeAngle}`, 'Two parts meet at no more.');
+  }
+  if (
+    singleLegWll !== undefined &&
+    grade !== undefined &&
+    rowOf(ratings.grades, grade)?.rows[size ?? ''] !== undefined
+  ) {
+    fail(
+      'CONFLICTING_FIELDS',
+      'singleLegWll',
+      `the size and grade that ${ratings.id} lists, or a limit of one leg`,
+      'both',
+      'Leave singleLegWll out; a limit on the tag is markedWll.',
+    );
+  }
 
   const working = new Working(input.working !== false);
   const checks: Check[] = [];
@@ -230,7 +244,9 @@ export function slingRating(input: ListedSling<SlingRatings> | StatedSling): Sli
 
 /** Refuses anything that is no table of sling ratings. */
 export function checkSlingRatings(ratings: unknown): asserts ratings is SlingRatings {
-  if ((ratings as Partial<SlingRatings> | null | undefined)?.ranges === undefined) {
+  const { ranges, columns, flatter, grades, heat } = (ratings ?? {}) as Partial<SlingRatings>;
+  const whole = [columns, flatter, grades, heat?.table].every((each) => typeof each === 'object' && each !== null);
+  if (!whole || !Array.isArray(ranges) || ranges.length === 0) {
     fail(
       'UNKNOWN_RATING_TABLE',
       'ratings',
@@ -322,6 +338,33 @@ function readLegs({ hitch, angle, legAngles }: HungSling): ReadAngle[] {
   return read.sort((a, b) => b.fromVertical - a.fromVertical);
 }
 
+const HALF_TURN = { value: 180, unit: 'deg' } as const;
+
+/** Between neighbors, seen from above: one for each leg, all the way around. */
+function readPlanAngles({ hitch, planAngles }: HungSling): readonly number[] | undefined {
+  if (planAngles === undefined) return undefined;
+  checkList(planAngles, 'planAngles');
+  const { legs } = SHAPES[hitch];
+  if (planAngles.length !== legs) {
+    fail('CONFLICTING_FIELDS', 'planAngles', `${legs} for hitch ${hitch}`, planAngles.length, 'One for each leg.');
+  }
+  const degrees = mapAt(planAngles, 'planAngles', (each) => valueIn(readPositive(each, 'angle', ''), 'deg'));
+  const around = Number(degrees.reduce((sum, each) => sum + each, 0).toFixed(9));
+  if (Math.abs(around - 360) > AS_MEASURED) {
+    fail(
+      'IMPOSSIBLE_GEOMETRY',
+      'planAngles',
+      `angles that add up to 360 deg within ${AS_MEASURED}`,
+      `${around} deg`,
+      'Measure them from leg to leg, all the way around.',
+    );
+  }
+  return degrees;
+}
+
+/** Angles are measured by hand: so many degrees may be missing or too many, all the way around. */
+const AS_MEASURED = 1;
+
 /** True while nothing stands against the sling. */
 function isOpen(checks: readonly Check[]): boolean {
   return checks.every(({ weight, verdict }) => weight === 'practice' || verdict === 'pass');
@@ -342,6 +385,10 @@ function judgeAngle(
   const { rule, qualifiedPersonMay } = ratings.flatter;
   const { clause } = slingRules.rows[rule];
   const angle = { value: flattest.fromVertical, unit: 'deg' } as const;
+  if (markedWll !== undefined && markedAt === undefined) {
+    checks.push(undeterminedCheck({ ...about, clause: '76 FR 33590' }, [note('TAG_ANGLE_NOT_STATED')]));
+    return;
+  }
   if (markedWll !== undefined && markedAt !== undefined && isFlatter(flattest, markedAt)) {
     const most = { value: markedAt.fromVertical, unit: 'deg' } as const;
     checks.push(failedCheck({ ...about, clause: '76 FR 33590' }, note('FLATTER_THAN_TAG', { angle, most })));
@@ -362,7 +409,8 @@ function isFlatter(leg: ReadAngle, than: ReadAngle): boolean {
 
 /** A choker closes no sharper than the document rates. */
 function judgeChoke({ ratings, hitch, markedWll }: Sling, angle: QuantityLike | undefined, checks: Check[]): void {
-  if (!SHAPES[hitch].chokes || ratings.chokeAngle === undefined || markedWll !== undefined) return;
+  if (!SHAPES[hitch].chokes || ratings.chokeAngle === undefined) return;
+  if (markedWll !== undefined && angle === undefined) return; // the tag rates it as a choker
   const { value, clause } = slingRules.rows[ratings.chokeAngle];
   const least = { value, unit: 'deg' } as const;
   const about = { ...ABOUT, id: 'choke/sling', title: 'angle of choke', clause };
@@ -411,11 +459,12 @@ function baseLimit(sling: Sling, working: Working): BaseLimit {
   }
   const one = singleLegWll ?? (cell && columnOf(sling, cell, 'single'));
   if (!formula || ratings.formula === null || one === undefined) {
+    const tooFlat = flattest !== undefined && compareLean(flattest, ratings.ranges.at(-1)!.toFromVertical) > 0;
     return fail(
       'NO_VALUE_IN_TABLE',
-      'hitch',
+      tooFlat ? (legs.length > 1 ? 'legAngles' : 'angle') : 'hitch',
       `a hitch, angle and size that ${ratings.id} prints`,
-      hitch,
+      tooFlat ? `${flattest.stated}` : hitch,
       formula
         ? 'Give the limit on the tag as markedWll.'
         : "Give the limit on the tag as markedWll, or ask for method: 'formula'.",
@@ -541,12 +590,8 @@ function ofUnlikeLegs(
   working: Working,
 ): QuantityLike | undefined {
   const { ratings, hitch, legs } = sling;
-  if (legs.length < 2) {
-    if (legs.length > 0) working.assumptions.push(note('LEGS_TAKEN_AS_ALIKE'));
-    return limit;
-  }
-  if (leanAlike(legs) && (planAngles === undefined || Math.max(...planAngles) === Math.min(...planAngles)))
-    return limit;
+  if (legs.length === 1) working.assumptions.push(note('LEGS_TAKEN_AS_ALIKE'));
+  if (legs.length === 0 || (leanAlike(legs) && (planAngles === undefined || spreadOf(planAngles) === 0))) return limit;
   const about = { ...ABOUT, id: 'legs/sling', title: 'legs alike', clause: 'EN 818-6' };
   if (ratings.unlike === 'not rated') {
     checks.push(undeterminedCheck({ ...about, clause: ratings.title }, [note('LEGS_NOT_ALIKE')]));
@@ -557,7 +602,7 @@ function ofUnlikeLegs(
     clause: 'legs not alike',
     provenance: slingRules.rows['symmetric-spread'].provenance,
   });
-  if (nearlyAlike(legs, planAngles, load, limit)) {
+  if (nearlyAlike(legs, SHAPES[hitch].legs, planAngles, load, limit)) {
     working.assumptions.push(note('TAKEN_AS_ALIKE'));
     return limit;
   }

@@ -145,6 +145,11 @@ export const english = {
     FORMULA_NOT_ON_TAG: 'By the formula, rounded down; a sling whose tag states a limit is used by its tag.',
     QUAD_CREDITED:
       'Four legs are credited with {credited}. Some sources credit three and four legs with {cautious}, unless something makes them share alike.',
+    TAG_ANGLE_NOT_STATED: 'The angle that the tag rates it at (markedAt): the legs lean.',
+    HEAT_TAKEN_TWICE:
+      'What heat takes off now and what earlier heat took for good are taken one after the other: our reading, the safer one.',
+    HEAT_ON_PARTS: 'Heat takes {percent} percent off hooks and links as off the chain: our reading.',
+    HEAT_ON_PARTS_NOT_KNOWN: 'What heat takes off the hooks and links.',
     NO_TAG_NO_USE: 'The tag governs: a sling without a legible tag may not be used.',
     NO_SHOCK: 'No shock, no kinks or knots, no shortening by bolts, nothing pulled from under a load; edges padded.',
 
@@ -152,6 +157,16 @@ export const english = {
     TAG_NOT_LEGIBLE: 'Without a legible tag it may not be used.',
     SLING_DAMAGED: 'The sling is stated as damaged: take it out of service.',
     SLING_CONDITION_OPEN: 'Whether the sling may stay in service: its inspection does not say.',
+    INSPECT_AS_SLING:
+      'An inspection by criteria for chain slings: {criteria} is not one, and a sling may be out under them all the same.',
+    INSPECTED_BY_WHAT: 'The criteria that the inspection went by: give its whole result.',
+    PART_NOT_FOR_LIFTING: 'Part {part}, a {kind}, is made for tie-downs, not for lifting.',
+    PART_GRADE_NOT_FOR_LIFTING:
+      'Part {part} is of grade {grade}: {standard} is for purposes other than overhead lifting.',
+    PART_GRADE_NOT_STATED: 'The grade of part {part}.',
+    DIAGONAL_MAY_CARRY_ALL:
+      'Two legs in a diagonal may carry all of the load, {tension} on a leg, where the legs differ by a hair; the rating counts three as sharing. Level the load before it is lifted high.',
+    KEEP_TOWED_CHAIN_OUT: 'It was used for towing or tie-down: the trade keeps such chain out of lifting.',
     HARDWARE_OF_THE_TAG: 'Hooks, links and master link are taken as those of the tagged sling, no weaker than it.',
     MACHINE_NOT_STATED: 'What lifts, and what its maker lets it lift at this height and reach.',
     MACHINE_CAPACITY_NOT_STATED:

@@ -75,6 +75,11 @@ describe('drawLift', () => {
     expect(drawLift(tilted, JSON.parse(JSON.stringify(found)))).toBe(drawLift(tilted, found));
   });
 
+  it('takes the result of the same lift in other units', () => {
+    const inTonnes = { ...LIFT, load: { ...LIFT.load, mass: { value: 1, unit: 't' } as const } };
+    expect(drawLift(inTonnes, checked(LIFT))).toContain('pass');
+  });
+
   it('says both tensions of four legs, and draws a slack one in dots', () => {
     const four: DrawnLift = {
       ...LIFT,
@@ -133,7 +138,17 @@ describe('drawLift', () => {
     ],
     ['UNKNOWN_VALUE', 'id', LIFT, null, { id: '1' }],
     ['UNKNOWN_VALUE', 'result.result', LIFT, { result: 'chainMass' }, undefined],
-    ['UNKNOWN_REFERENCE', 'result.legs[1].legs', LIFT, slingTensions({ ...LIFT, legs: [LIFT.legs[0]!] }), undefined],
+    [
+      'UNKNOWN_REFERENCE',
+      'result.legs[1].legs',
+      LIFT,
+      { ...slingTensions(LIFT), legs: slingTensions(LIFT).legs.slice(0, 1) },
+      undefined,
+    ],
+    ['CONFLICTING_FIELDS', 'result.inputs', LIFT, slingTensions({ ...LIFT, legs: [LIFT.legs[0]!] }), undefined],
+    ['CONFLICTING_FIELDS', 'result.inputs', { ...LIFT, load: { ...LIFT.load, mass: '9 t' } }, checked(LIFT), undefined],
+    ['CONFLICTING_FIELDS', 'result.inputs', tilted, checked(LIFT), undefined],
+    ['MISSING_FIELD', 'result.inputs', LIFT, { ...checked(LIFT), inputs: undefined }, undefined],
     ['MISSING_FIELD', 'result.up', LIFT, { ...slingTensions(LIFT), up: null }, undefined],
     ['MISSING_FIELD', 'result.hook', LIFT, { ...slingTensions(LIFT), hook: null }, undefined],
   ])('%s at %s', (code, path, lift, result, options) => {

@@ -284,7 +284,7 @@ describe('grades for lifting', () => {
 describe('the tag governs', () => {
   it('above and below the table', () => {
     for (const markedWll of ['5000 lb', '20000 lb'] as const) {
-      const marked = us('double', { fromHorizontal: '60 deg' }, { markedWll });
+      const marked = us('double', { fromHorizontal: '60 deg' }, { markedWll, markedAt: { fromHorizontal: '60 deg' } });
       expect([limit(marked), marked.basis]).toEqual([Number.parseInt(markedWll, 10), 'marked']);
     }
   });
@@ -295,6 +295,24 @@ describe('the tag governs', () => {
     expect(at('60 deg', { fromHorizontal: '60 deg' }).verdict).toBe('pass');
     expect(codes(at('59.999 deg', { fromHorizontal: '60 deg' }))).toEqual(['FLATTER_THAN_TAG']);
     expect(at('60 deg', { fromVertical: '30 deg' }).verdict).toBe('pass');
+  });
+
+  it('of legs that lean needs the angle it rates', () => {
+    const open = us('double', { fromHorizontal: '30 deg' }, { markedWll: '12300 lb', load: '12000 lb' });
+    expect([open.verdict, open.workingLoadLimit, codes(open)]).toEqual([
+      'undetermined',
+      null,
+      ['TAG_ANGLE_NOT_STATED'],
+    ]);
+    expect(us('single', undefined, { markedWll: '7100 lb' }).verdict).toBe('pass');
+  });
+
+  it('of a choker does not make a stated angle of choke good', () => {
+    const tag = (chokeAngle?: string) =>
+      us('choker', undefined, { markedWll: '5300 lb', ...(chokeAngle && { chokeAngle }) });
+    expect([tag(), tag('120.001 deg'), tag('180 deg')].map(({ verdict }) => verdict)).toEqual(['pass', 'pass', 'pass']);
+    expect([codes(tag('120 deg')), codes(tag('30 deg'))]).toEqual([['CHOKE_TOO_SHARP'], ['CHOKE_TOO_SHARP']]);
+    expect(issueOf(() => tag('180.001 deg'))).toMatchObject({ code: 'IMPOSSIBLE_GEOMETRY', path: 'chokeAngle' });
   });
 
   it('decides the load exactly, mass or force', () => {
@@ -333,6 +351,19 @@ describe('heat and cold', () => {
     expect(limit(once('500 F'))).toBe(7100);
     expect(limit(once('900 F'))).toBe(5680); // 20 percent
     expect(codes(once('1001 F'))).toEqual(['TOO_HOT']);
+  });
+
+  it('what comes off now and what came off for good both count, one after the other', () => {
+    // grade 80 at 900 F: 50 percent now, 20 for good (from memory): 7100 · 0.5 · 0.8 = 2840
+    const both = us('single', undefined, { temperature: '900 F', hottest: '900 F' });
+    expect([limit(both), both.assumptions.map(({ code }) => code)]).toEqual([
+      2840,
+      expect.arrayContaining(['HEAT_TAKEN_TWICE']),
+    ]);
+    expect(both.sources.some(({ provenance }) => provenance === 'interpretation')).toBe(true);
+    // 500 F takes nothing for good
+    const once = us('single', undefined, { temperature: '900 F', hottest: '500 F' });
+    expect([limit(once), once.assumptions.some(({ code }) => code === 'HEAT_TAKEN_TWICE')]).toEqual([3550, false]);
   });
 
   it('EN: a range includes its upper end', () => {
@@ -396,6 +427,24 @@ describe('legs that are not alike', () => {
     expect(limit(three())).toBe(3350);
   });
 
+  it('legs that lean alike but are not spread alike in plan', () => {
+    const three = (...planAngles: string[]) =>
+      eu('triple', { fromVertical: '30 deg' }, { load: '1000 kg', planAngles });
+    expect(limit(three('120 deg', '120 deg', '120 deg'))).toBe(6700);
+    expect(limit(three('112.5 deg', '120 deg', '127.5 deg'))).toBe(6700); // 15 apart
+    expect(limit(three('112.4 deg', '120 deg', '127.6 deg'))).toBe(3350);
+    const two = (...planAngles: string[]) => us('double', { fromHorizontal: '60 deg' }, { planAngles });
+    expect([limit(two('180 deg', '180 deg')), codes(two('170 deg', '190 deg'))]).toEqual([12_300, ['LEGS_NOT_ALIKE']]);
+    // measured by hand: a degree more or less all around
+    expect(limit(three('119 deg', '120 deg', '120 deg'))).toBe(6700);
+    for (const around of ['118.999 deg', '121.001 deg']) {
+      expect(issueOf(() => three(around, '120 deg', '120 deg'))).toMatchObject({
+        code: 'IMPOSSIBLE_GEOMETRY',
+        path: 'planAngles',
+      });
+    }
+  });
+
   it('United States: nobody rates them, the tension of each leg can be told', () => {
     const unlike = us('double', undefined, { legAngles: [{ fromHorizontal: '60 deg' }, { fromHorizontal: '50 deg' }] });
     expect([unlike.verdict, unlike.workingLoadLimit, codes(unlike)]).toEqual([
@@ -409,6 +458,31 @@ describe('legs that are not alike', () => {
 describe('errors', () => {
   it.each([
     ['UNKNOWN_RATING_TABLE', 'ratings', () => us('single', undefined, { ratings: {} })],
+    ['UNKNOWN_RATING_TABLE', 'ratings', () => us('single', undefined, { ratings: { ranges: [] } })],
+    [
+      'UNKNOWN_RATING_TABLE',
+      'ratings',
+      () => us('single', undefined, { ratings: { ...usAlloySling_2011, ranges: [] } }),
+    ],
+    ['UNKNOWN_RATING_TABLE', 'ratings', () => us('single', undefined, { ratings: { ...usAlloySling_2011, heat: {} } })],
+    ['EMPTY_LIST', 'planAngles', () => us('triple', { fromVertical: '5 deg' }, { planAngles: [] })],
+    ['EMPTY_LIST', 'planAngles', () => us('triple', { fromVertical: '5 deg' }, { planAngles: {} })],
+    [
+      'CONFLICTING_FIELDS',
+      'planAngles',
+      () => us('triple', { fromVertical: '5 deg' }, { planAngles: ['180 deg', '180 deg'] }),
+    ],
+    [
+      'NOT_POSITIVE',
+      'planAngles[0]',
+      () => us('double', { fromVertical: '5 deg' }, { planAngles: ['0 deg', '360 deg'] }),
+    ],
+    [
+      'CONFLICTING_FIELDS',
+      'singleLegWll',
+      () => us('double', { fromVertical: '30 deg' }, { singleLegWll: '20000 lb', method: 'formula' }),
+    ],
+    ['NO_VALUE_IN_TABLE', 'angle', () => us('double', { fromHorizontal: '20 deg' }, { qualifiedPerson: true })],
     ['UNKNOWN_VALUE', 'hitch', () => us('bridle' as 'single')],
     ['UNKNOWN_SIZE', 'size', () => us('single', undefined, { size: '7/16' })],
     ['UNKNOWN_SIZE', 'size', () => us('single', undefined, { size: 'constructor' })],
