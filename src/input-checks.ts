@@ -42,3 +42,10 @@ export function checkIds(list: readonly ({ readonly id?: unknown } | null | unde
     seen?.add(id);
   }
 }
+
+/** The fields that have a value, as options that may be left out want them. */
+export function defined<Fields extends object>(
+  fields: Fields,
+): { [Key in keyof Fields]?: Exclude<Fields[Key], undefined> } {
+  return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as never;
+}

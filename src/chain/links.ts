@@ -152,3 +152,12 @@ function times(length: QuantityLike, count: number): QuantityLike {
 function decimal<U extends QuantityLike['unit']>(value: number, unit: U): Quantity<U> {
   return new Quantity(Number(value.toPrecision(15)), unit);
 }
+
+/**
+ * Meters in inches or millimeters to ten decimals: a sum, or the square root in a distance, keeps 60 in from reading
+ * 59.99999999999999 in, and asks for no link more than it needs.
+ */
+export function finely(meters: number, units: UnitSystem): ShortLength {
+  const { value, unit } = inUnit({ value: meters, unit: 'm' }, units === 'us' ? 'in' : 'mm');
+  return new Quantity(Number(value.toFixed(10)), unit);
+}

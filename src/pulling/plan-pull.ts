@@ -6,7 +6,7 @@ import { checkRatings } from '../chain/chain-rating.js';
 import { lightestChain, type RatedChain } from '../chain/rated-chains.js';
 import type { ChainGrade, TradeSize } from '../chain/trade-size.js';
 import { fail, RiggingError, within } from '../errors.js';
-import { checkObject } from '../input-checks.js';
+import { checkObject, defined } from '../input-checks.js';
 import { inUnit } from '../quantities/convert.js';
 import { compareExact } from '../quantities/exact.js';
 import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/quantity.js';
@@ -217,7 +217,8 @@ export function planPull(input: PullPlan): PlannedPull {
     rate(input.atLoad, 'atLoad'),
     within('bridle', () => rate(input.bridle?.parts, 'parts')),
   ];
-  const chainLength = lengthOf(input, options);
+  const wire = wireOf(input);
+  const chainLength = lengthOf(input, wire, options);
   const bridle = input.bridle && atLoad ? tensionOf(input.bridle.angles, atLoad, options) : undefined;
   const requiredLimit = pull && ratedLoadIn(pull, unit);
   const requiredOfLegs = bridle?.legs.map((each) => ratedLoadIn(each, unit));
@@ -240,7 +241,6 @@ export function planPull(input: PullPlan): PlannedPull {
       return jerk === undefined || (wire !== undefined && peakIn(wire, workingLoadLimit, jerk).verdict === 'pass');
     });
   const limit = line?.workingLoadLimit == null ? null : ratedLoadIn(line.workingLoadLimit, unit);
-  const wire = wireOf(input);
   const snatch =
     jerk && line && wire && (limit === null || limit.value > 0) ? peakIn(wire, limit, jerk, working.shown) : undefined;
   const atOnce =
@@ -389,11 +389,6 @@ function tractorOf(input: PullPlan, { onHitch }: PullResistance): OnTractor {
   };
 }
 
-/** The fields that are given. */
-function defined<Fields extends object>(fields: Fields): { [Key in keyof Fields]?: Exclude<Fields[Key], undefined> } {
-  return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as never;
-}
-
 /** The most that the chain may see of the tractor, and the most that it may gather speed with. */
 function mostThrust(
   { tractor, engine }: PullPlan,
@@ -407,7 +402,13 @@ function mostThrust(
   const standing =
     engine === undefined
       ? available
-      : availablePull({ ...onTractor, engine: undefined, ...gear, ...options } as AvailablePullInput);
+      : availablePull({
+          ...onTractor,
+          engine: undefined,
+          ...gear,
+          units: options.units,
+          working: false,
+        } as AvailablePullInput);
   const height = readOptional(tractor?.centerOfGravityHeight, 'length', 'tractor.centerOfGravityHeight');
   if (height === undefined) return { thrust: best(standing), acceleration: undefined };
   const { behindAxle, aheadOfFrontAxle, ...hitch } = ground.hitch;
@@ -469,13 +470,13 @@ function openAtLoad(ends: readonly ChainEnd[], parts: SeriesRating): readonly No
   return ends.at(-1)?.at !== 'hook' || parts.cargoAnchors > 0 ? [] : [note('LOAD_POINT_NOT_LISTED')];
 }
 
-function lengthOf(input: PullPlan, options: Options): PullChainLength {
+function lengthOf(input: PullPlan, wire: QuantityLike<'mm'> | undefined, options: Options): PullChainLength {
   const { ends, standoff, dangerMargin, chain } = input;
   const pitch = readPositive(chain.pitch, 'length', 'chain.pitch');
   return pullChainLength({
     ends,
     pitch,
-    ...defined({ standoff, dangerMargin, wireDiameter: wireOf(input) }),
+    ...defined({ standoff, dangerMargin, wireDiameter: wire }),
     ...options,
   });
 }

@@ -1,4 +1,4 @@
-import { linksForLength } from '../chain/links.js';
+import { finely, linksForLength } from '../chain/links.js';
 import { fail, mapAt } from '../errors.js';
 import { checkList, checkObject } from '../input-checks.js';
 import { inUnit } from '../quantities/convert.js';
@@ -154,12 +154,6 @@ export function dangerZone(length: Length, margin = 1, working: Working): Length
   const radius = new Quantity(length.value * margin, length.unit);
   working.step('danger zone', 'radius', 'margin · length', { margin, length }, radius);
   return radius;
-}
-
-/** Ten decimals of an inch or a millimeter keep a sum of turns from asking for one more link than it needs. */
-function finely(meters: number, units: UnitSystem): Quantity<'in' | 'mm'> {
-  const { value, unit } = inUnit({ value: meters, unit: 'm' }, units === 'us' ? 'in' : 'mm');
-  return new Quantity(Number(value.toFixed(10)), unit);
 }
 
 /** Outside width of a short link over its wire: 1.4 d inside and the wire on both sides. */

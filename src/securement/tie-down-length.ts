@@ -1,8 +1,8 @@
-import { linksForLength } from '../chain/links.js';
+import { finely, linksForLength } from '../chain/links.js';
 import { fail, within } from '../errors.js';
 import { checkObject, checkOneOf } from '../input-checks.js';
 import { inUnit } from '../quantities/convert.js';
-import { Quantity, type QuantityInput, type QuantityLike } from '../quantities/quantity.js';
+import type { Quantity, QuantityInput, QuantityLike } from '../quantities/quantity.js';
 import { readOptional, readPositive, readQuantity } from '../quantities/read.js';
 import { sharedUnits } from '../quantities/shared-units.js';
 import type { UnitSystem } from '../quantities/units.js';
@@ -123,12 +123,6 @@ export function tieDownLength(input: {
     input,
     working,
   );
-}
-
-/** A distance is a square root: ten decimals of an inch or a millimeter keep 60 in from reading 59.99999999999999 in. */
-function finely(meters: number, units: UnitSystem): Quantity<'in' | 'mm'> {
-  const { value, unit } = inUnit({ value: meters, unit: 'm' }, units === 'us' ? 'in' : 'mm');
-  return new Quantity(Number(value.toFixed(10)), unit);
 }
 
 const inMeters = (length: QuantityLike): number => inUnit(length, 'm').value;

@@ -1,6 +1,6 @@
 import { type AnyGrade, checkChain, isTradeSize, type TradeSize } from '../chain/trade-size.js';
 import { fail, mapAt, within } from '../errors.js';
-import { checkFlag, checkList, checkObject, checkOneOf } from '../input-checks.js';
+import { checkFlag, checkList, checkObject, checkOneOf, defined } from '../input-checks.js';
 import type { QuantityInput, QuantityLike } from '../quantities/quantity.js';
 import { readFromZero, readOptional, readPositive, readQuantity } from '../quantities/read.js';
 import { CHAIN_DEFECTS, type ChainDefect, HOOK_DEFECTS, type HookDefect } from '../tables/criteria-set.js';
@@ -224,9 +224,4 @@ function readDefects<Defect>(
     checkOneOf(each, known, '');
     return each;
   });
-}
-
-/** The fields that have a value. */
-function defined<Fields extends object>(fields: Fields): { [K in keyof Fields]?: Exclude<Fields[K], undefined> } {
-  return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as never;
 }
